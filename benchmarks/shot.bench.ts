@@ -16,6 +16,10 @@ import {
 } from 'porewater'
 import { compare, report } from './timing.js'
 
+/** Above that many times the bare formula the engine no longer copies the guards into `sizeShot`, or they have become slower. */
+const MOST = 3.5
+const TURNS = 5
+
 interface BareShot {
   readonly substrate: number
   readonly rise: number
@@ -55,13 +59,23 @@ export async function run(quick: boolean): Promise<void> {
     n: shot.emitters,
     fill: 12,
   }))
-  report(
-    `A whole shot, ${calls} calls`,
+  const turn = () =>
     compare([
       { name: 'bare formula', run: () => total(calls, (i) => bare(bares[i & 1023] as BareShot)) },
       { name: 'sizeShot', run: () => total(calls, (i) => sizeShot(shots[i & 1023] as SizeShotInput)) },
-    ]),
-  )
+    ])
+  // A machine that does other things troubles one turn, not all; what has become slower is slow in each.
+  const ratios: number[] = []
+  for (let i = 0; i < TURNS && !ratios.some((ratio) => ratio <= MOST); i++) {
+    const timings = turn()
+    report(`A whole shot, ${calls} calls`, timings)
+    ratios.push(timings[1]?.ratio ?? Number.NaN)
+  }
+  if (!ratios.some((ratio) => ratio <= MOST)) {
+    const all = ratios.map((ratio) => ratio.toFixed(2)).join(', ')
+    console.error(`sizeShot took ${all} times the bare formula, in no turn at most ${MOST} times`)
+    process.exitCode = 1
+  }
   for (const name of ['sizeShot', 'shotVolume', 'runTime'])
     process.stdout.write(`  ${name} alone: ${await bytes(name)} bytes minified and gzipped\n`)
   process.stdout.write('\n')

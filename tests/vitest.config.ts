@@ -2,8 +2,9 @@ import { availableParallelism } from 'node:os'
 import { fileURLToPath } from 'node:url'
 import { defineConfig } from 'vitest/config'
 
-/** Folders of pure functions whose tests share the modules, as `npm run coverage` has them: to read them anew for each file takes longer than most tests. */
-const SHARING = 'tests/{quantity,water,air,dielectric,irrigation,text}/**/*.test.ts'
+/** Folders of pure functions whose tests share the modules: to read them anew for each file takes longer than most tests. */
+const SHARING =
+  'tests/{quantity,numerics,water,air,dielectric,medium,flow,probe,demand,irrigation,record,control,zone,rehearsal,uncertainty,text,schema,scenarios,validity}/**/*.test.ts'
 
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),

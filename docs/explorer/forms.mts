@@ -66,7 +66,10 @@ export const FORMS: readonly Form[] = [
           ['should stay', millilitres(shot.kept)],
           ['should drain', millilitres(shot.expectedDrain)],
         ],
-        findings: [...shot.findings.map((finding) => porewater.explainShotFinding(finding).message), shot.caution],
+        findings: [
+          ...shot.findings.map((finding) => porewater.explainIrrigationFinding(finding).message),
+          shot.caution,
+        ],
       }
     },
   },
@@ -163,7 +166,7 @@ function planned(values: Readonly<Record<string, number>>): Answer {
       ['of it drains', `${(plan.drainFraction * 100).toFixed(0)} %`],
       ['falls overnight by', `${(plan.overnightDryDown * 100).toFixed(1)} points`],
     ],
-    findings: [...plan.findings.map((finding) => porewater.explainPlanFinding(finding).message), plan.caution],
+    findings: [...plan.findings.map((finding) => porewater.explainIrrigationFinding(finding).message), plan.caution],
     picture: (width) => chartPlan({ title: 'A day planned', plan, request, hoursFromUtc: 0, maxStep: 900, width }),
   }
 }

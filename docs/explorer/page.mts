@@ -215,7 +215,7 @@ function cautions(): string[] {
   const inside = Object.fromEntries(asked.map(({ path }) => [path.split('.').pop() as string, values[path]]))
   const findings = porewater.validityOf?.(record, inside) as readonly unknown[]
   return findings.map(
-    (finding) => (porewater.explainValidity?.(finding) as { message: string } | undefined)?.message ?? '',
+    (finding) => (porewater.explainQuantityFinding?.(finding) as { message: string } | undefined)?.message ?? '',
   )
 }
 

@@ -106,7 +106,7 @@ function showShot(shot: ReturnType<typeof porewater.sizeShot>): void {
     `${millilitres(shot.perEmitter)} from each emitter; ${millilitres(shot.kept)} should stay, ${millilitres(shot.expectedDrain)} drain.`
   byId('findings').replaceChildren(
     ...shot.findings.map((finding) =>
-      make('li', { className: finding.level }, porewater.explainShotFinding(finding).message),
+      make('li', { className: finding.level }, porewater.explainIrrigationFinding(finding).message),
     ),
   )
 }

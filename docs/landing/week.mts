@@ -84,7 +84,7 @@ function showOutcome(week: Package.RehearsalOutcome): void {
   const facts = [
     `${week.openings.length} openings gave ${litres(week.given)} to a container; ${litres(week.drained)} drained, plants used ${litres(week.used)}.`,
     `Water content between ${(week.driest * 100).toFixed(1)} and ${(week.wettest * 100).toFixed(1)} %.`,
-    ...week.findings.map((finding) => porewater.explainRehearsal(finding)),
+    ...week.findings.map((finding) => porewater.explainRehearsalFinding(finding).message),
   ]
   byId('outcome').replaceChildren(...facts.map((text) => make('li', {}, text)))
   const rows = week.alarms.map(({ time, alarm, right }) =>

@@ -2,8 +2,9 @@
  * Mutation score of a folder by a sample: `npm run mutants -- water --tests dielectric --count 200 --seed 7`. Draws so many changes of
  * the code, runs on each the tests that reach it, of those of the topic, of the catalogue and of the folders or files that `--tests`
  * names, the quickest first, and prints the score with its 95 % interval and every change that no test noticed. The folder may be the
- * beginning of any path (`medium/container`); `--count all` takes every change, `--minutes 3` ends after so long. The whole report is
- * kept in `out/mutants/`; `--from 100` goes on with a draw that was begun, with the same seed, and counts both.
+ * beginning of any path (`medium/container`); `--count all` takes every change, `--minutes 3` ends after so long, `--within 2` asks no
+ * test that takes more seconds than that, which can only lower the score. The whole report is kept in `out/mutants/`; `--from 100` goes
+ * on with a draw that was begun, with the same seed, and counts both.
  */
 
 import { createHash } from 'node:crypto'
@@ -22,6 +23,7 @@ const after = (name: string): string | undefined =>
 const [folder] = options
 if (folder === undefined || folder.startsWith('--')) throw new Error('name a folder of src: npm run mutants -- water')
 const topic = folder.split('/')[0]!
+const within = Number(after('--within') ?? 1e6)
 process.env.POREWATER_PROPERTY_MS ??= '1000'
 
 const out = `${root}out/mutants/${folder.replaceAll('/', '-')}`
@@ -78,7 +80,8 @@ function elapsed(): number {
 /** For each change the tests that reach it, the quickest first. */
 function testsReaching({ tests }: Measurement): Map<string, number[]> {
   const found = new Map<string, number[]>()
-  const order = tests.map((_, i) => i).sort((a, b) => tests[a]!.seconds - tests[b]!.seconds)
+  const quick = tests.map((_, i) => i).filter((i) => tests[i]!.seconds <= within)
+  const order = quick.sort((a, b) => tests[a]!.seconds - tests[b]!.seconds)
   for (const i of order) for (const id of tests[i]!.reached) found.set(id, [...(found.get(id) ?? []), i])
   return found
 }
@@ -86,14 +89,14 @@ function testsReaching({ tests }: Measurement): Map<string, number[]> {
 /** What was measured of the very same program stands. */
 async function measuredOnce(): Promise<Measurement> {
   const files = readdirSync(out).filter((name) => name.endsWith('.mjs'))
-  const hash = createHash('sha256')
+  const hash = createHash('sha256').update(String(within))
   for (const name of files.sort()) hash.update(readFileSync(`${out}/${name}`))
   const [file, key] = [`${out}/measured.json`, hash.digest('hex')]
   const before = existsSync(file)
     ? (JSON.parse(readFileSync(file, 'utf8')) as Measurement & { key: string })
     : undefined
   if (before?.key === key) return before
-  const measurement = await measured(worker, topic)
+  const measurement = await measured(worker, topic, within)
   writeFileSync(file, JSON.stringify({ key, ...measurement }))
   return measurement
 }

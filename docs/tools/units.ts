@@ -1,4 +1,9 @@
-/** Writes what the tables of units give: `npm run units`. With `--check` it writes nothing and fails where a file differs. */
+/**
+ * Writes what the tables of units give, and then all that is written from their constructors: the catalogue, the report of the public face
+ * and the page of sources. `npm run units`. With `--check` it writes nothing and fails where a file of the tables differs; the others have
+ * checks of their own.
+ */
+import { execFileSync } from 'node:child_process'
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -25,4 +30,7 @@ if (process.argv.includes('--check')) {
     writeFileSync(join(root, path), code)
   }
   console.log(`${wanted.size} files, ${changed.length} written, ${stale.length} removed`)
+  // Each in a process of its own, which reads the sources as they are now.
+  for (const tool of ['catalogue', 'public-api', 'how-known'])
+    execFileSync(process.execPath, ['--import', 'tsx', `docs/tools/${tool}.ts`], { cwd: root, stdio: 'inherit' })
 }

@@ -1,6 +1,6 @@
+import { SITE_ELEVATION } from '../quantity/domains.js'
 import type { Elevation, Pressure } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
-import { SITE_ELEVATION } from './domains.js'
 
 /**
  * Mean pressure of the atmosphere at an elevation.

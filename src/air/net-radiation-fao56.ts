@@ -1,3 +1,4 @@
+import { SITE_ELEVATION } from '../quantity/domains.js'
 import type { DailyNetRadiation, DailyRadiation } from '../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../quantity/guard.js'
 import { notAbove } from '../quantity/not-above.js'
@@ -9,7 +10,6 @@ import {
   DAILY_SOLAR,
   OUTSIDE_RADIATION,
   RELATIVE_SHORTWAVE,
-  SITE_ELEVATION,
 } from './domains.js'
 import type { ActualVapour, Albedo, Extraterrestrial, SiteElevation, SolarRadiation } from './terms.js'
 

@@ -1,3 +1,4 @@
+import { SITE_ELEVATION } from '../quantity/domains.js'
 import type { HourlyNetRadiation, HourlyRadiation, HourlySoilHeat, Temperature } from '../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../quantity/guard.js'
 import {
@@ -8,7 +9,6 @@ import {
   HOURLY_OUTSIDE_RADIATION,
   HOURLY_SOLAR,
   RELATIVE_SHORTWAVE,
-  SITE_ELEVATION,
 } from './domains.js'
 import type { ActualVapour, Albedo, SiteElevation } from './terms.js'
 

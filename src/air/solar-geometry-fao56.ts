@@ -1,7 +1,7 @@
 import type { DayOfYear } from '../quantity/calendar.js'
+import { DAY_OF_YEAR, SITE_LATITUDE } from '../quantity/domains.js'
 import type { DailyRadiation, Duration, Latitude } from '../quantity/generated/kinds.js'
 import { numberIn, optionsOf, wholeNumberIn } from '../quantity/guard.js'
-import { SITE_LATITUDE, YEAR_DAY } from './domains.js'
 
 /** Solar constant, MJ m⁻² min⁻¹. */
 const SOLAR_CONSTANT = 0.082
@@ -40,7 +40,7 @@ export interface SolarGeometry {
  */
 export function solarGeometryFao56(place: SolarDay): SolarGeometry {
   const phi = (Math.PI / 180) * numberIn(optionsOf(place).latitude, SITE_LATITUDE, 'latitude')
-  const turn = ((2 * Math.PI) / 365) * wholeNumberIn(place.day, YEAR_DAY, 'day')
+  const turn = ((2 * Math.PI) / 365) * wholeNumberIn(place.day, DAY_OF_YEAR, 'day')
   const declination = 0.409 * Math.sin(turn - 1.39)
   return {
     inverseDistance: 1 + 0.033 * Math.cos(turn),

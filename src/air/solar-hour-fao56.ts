@@ -1,6 +1,7 @@
+import { DAY_OF_YEAR } from '../quantity/domains.js'
 import type { Duration, HourlyRadiation, Longitude } from '../quantity/generated/kinds.js'
 import { numberIn, optionsOf, wholeNumberIn } from '../quantity/guard.js'
-import { CLOCK_TIME, PERIOD_LENGTH, SITE_LONGITUDE, YEAR_DAY } from './domains.js'
+import { CLOCK_TIME, PERIOD_LENGTH, SITE_LONGITUDE } from './domains.js'
 import type { SolarDay, SolarGeometry } from './solar-geometry-fao56.js'
 
 import { solarGeometryFao56 } from './solar-geometry-fao56.js'
@@ -51,7 +52,7 @@ export interface SolarHourGeometry extends SolarGeometry {
  */
 export function solarHourFao56(place: SolarHour): SolarHourGeometry {
   const { inverseDistance, latitude, declination, sunsetHourAngle } = solarGeometryFao56(place)
-  const seasonAngle = (2 * Math.PI * (wholeNumberIn(optionsOf(place).day, YEAR_DAY, 'day') - 81)) / 364
+  const seasonAngle = (2 * Math.PI * (wholeNumberIn(optionsOf(place).day, DAY_OF_YEAR, 'day') - 81)) / 364
   const correction = seasonalCorrectionHours(seasonAngle)
   const shift =
     (numberIn(place.longitude, SITE_LONGITUDE, 'longitude') -

@@ -1,25 +1,8 @@
-import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
 import type { TimeUntilLevel } from '../record/forecast/time-until-level.js'
 import type { Cause, CauseCode, Diagnosis } from './diagnosis/cause.js'
-
-const AHEAD: Domain = {
-  quantity: 'time to be warned ahead',
-  unit: 's',
-  min: 0,
-  max: 172800,
-  ends: '[]',
-  hint: 'give the time that somebody needs to come, two hours for instance',
-}
-const WEIGHT: Domain = {
-  quantity: 'least weight of a cause',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give a share; a half lets every cause through',
-}
+import { MIN_WEIGHT, WARNED_AHEAD } from './domains.js'
 
 /** How urgent each cause is: `high` can flood the house, burn roots or dry the crop within hours. */
 const PRIORITIES: { readonly [Code in CauseCode]: 'high' | 'medium' | 'low' } = {
@@ -100,8 +83,8 @@ export interface AlarmCondition {
 export function alarmConditions(input: AlarmConditionsInput): AlarmCondition[] {
   requireObject(input, 'input')
   requireObject(input.diagnosis, 'diagnosis')
-  const least = numberIn(input.minWeight ?? 0.6, WEIGHT, 'minWeight')
-  const ahead = numberIn(input.warnAhead ?? 7200, AHEAD, 'warnAhead')
+  const least = numberIn(input.minWeight ?? 0.6, MIN_WEIGHT, 'minWeight')
+  const ahead = numberIn(input.warnAhead ?? 7200, WARNED_AHEAD, 'warnAhead')
   const { causes, cannotTell } = input.diagnosis
   requireRows(causes, 'diagnosis.causes')
   requireRows(cannotTell, 'diagnosis.cannotTell')

@@ -1,26 +1,9 @@
-import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
-import type { Reducer } from '../record/reducer.js'
+import type { Reducer } from '../quantity/reducer.js'
+import { ALARM_DELAY, SHELF_TIME } from './domains.js'
 import { isMoment } from './moment.js'
-
-const DELAY: Domain = {
-  quantity: 'delay of an alarm',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '[]',
-  hint: 'give how long the condition must last, zero to a day',
-}
-const SHELF: Domain = {
-  quantity: 'longest time on the shelf',
-  unit: 's',
-  min: 0,
-  max: 604800,
-  ends: '(]',
-  hint: 'give a time of at most a week: a shelved alarm must come back by itself',
-}
 
 /** How an alarm behaves. */
 export interface AlarmSettings {
@@ -94,9 +77,9 @@ export interface AlarmReport {
  */
 export function alarmLifeCycle(settings: AlarmSettings): Reducer<AlarmState, AlarmInput, AlarmReport> {
   requireObject(settings, 'settings')
-  const onDelay = numberIn(settings.onDelay, DELAY, 'onDelay')
-  const offDelay = numberIn(settings.offDelay, DELAY, 'offDelay')
-  const shelf = numberIn(settings.maxShelving, SHELF, 'maxShelving')
+  const onDelay = numberIn(settings.onDelay, ALARM_DELAY, 'onDelay')
+  const offDelay = numberIn(settings.offDelay, ALARM_DELAY, 'offDelay')
+  const shelf = numberIn(settings.maxShelving, SHELF_TIME, 'maxShelving')
   const start: AlarmState = {
     phase: 'normal',
     last: null,

@@ -1,27 +1,11 @@
-import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject, wholeNumberIn } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
-import type { Reducer } from '../record/reducer.js'
+import type { Reducer } from '../quantity/reducer.js'
+import { ALARM_WINDOW, MAX_ALARMS } from './domains.js'
 import { isMoment } from './moment.js'
 
-const MOST: Domain = {
-  quantity: 'most alarms at a time',
-  unit: '1',
-  min: 1,
-  max: 100,
-  ends: '[]',
-  hint: 'give the whole number that one person can look at; ten in ten minutes is the usual mark of a flood',
-}
 const PRIORITIES: readonly string[] = ['high', 'medium', 'low']
-const WINDOW: Domain = {
-  quantity: 'time in which alarms are counted',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'give a time of at most a day; ten minutes is usual',
-}
 
 /** What one person can take in. */
 export interface AnnounceSettings {
@@ -76,8 +60,8 @@ export interface Announcement {
  */
 export function announceAlarms(settings: AnnounceSettings): Reducer<AnnounceState, NewAlarms, Announcement> {
   requireObject(settings, 'settings')
-  const most = wholeNumberIn(settings.maxAlarms, MOST, 'maxAlarms')
-  const window = numberIn(settings.window, WINDOW, 'window')
+  const most = wholeNumberIn(settings.maxAlarms, MAX_ALARMS, 'maxAlarms')
+  const window = numberIn(settings.window, ALARM_WINDOW, 'window')
   return {
     start: { last: null, idle: 0, recent: [], held: [] },
     step: (state, { now, alarms }) => {

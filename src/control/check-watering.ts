@@ -24,7 +24,7 @@ import { judgeZone } from './check/zone.js'
  * }
  * const verdict = checkWatering({ request: { volume: litres(0.4), runTime: minutes(6) }, limits, facts })
  * verdict.allowed // => false
- * verdict.refusals.map((refusal) => refusal.code) // => ['day-used-up']
+ * verdict.refusals.map((refusal) => refusal.code) // => ['beyond-limit-of-day']
  */
 export function checkWatering(input: CheckWateringInput): WateringCheck {
   const { request, limits, facts, backUp }: Partial<CheckWateringInput> = Object(input)

@@ -1,5 +1,5 @@
 import { requireObject } from '../quantity/guard.js'
-import type { Reducer } from '../record/reducer.js'
+import type { Reducer } from '../quantity/reducer.js'
 import { checkedSettings } from './watering/checked-settings.js'
 import { decide } from './watering/decide.js'
 import type { WateringDecision } from './watering/decision.js'

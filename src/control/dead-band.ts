@@ -1,25 +1,8 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
-import type { Reducer } from '../record/reducer.js'
-
-const LOWER: Domain = {
-  quantity: 'lower limit of the dead-band',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the water content at which to switch on',
-}
-const UPPER: Domain = {
-  quantity: 'upper limit of the dead-band',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the water content at which to switch off, above the lower limit',
-}
+import type { Reducer } from '../quantity/reducer.js'
+import { LOWER_LIMIT, UPPER_LIMIT } from './domains.js'
 
 /** Two limits between which nothing is switched. */
 export interface DeadBandLimits {
@@ -62,8 +45,8 @@ export function deadBand(limits: DeadBandLimits): Reducer<DeadBandState, number,
 
 /** The limits, if they leave a band between them. */
 export function checkedBand(limits: DeadBandLimits): { lower: number; upper: number } {
-  const lower = numberIn(limits.lower, LOWER, 'lower')
-  const upper = numberIn(limits.upper, UPPER, 'upper')
+  const lower = numberIn(limits.lower, LOWER_LIMIT, 'lower')
+  const upper = numberIn(limits.upper, UPPER_LIMIT, 'upper')
   if (!(lower < upper))
     throw new InputError('upper', `${upper} is not above the lower limit ${lower}`, 'leave a band between the limits')
   return { lower, upper }

@@ -1,59 +1,10 @@
 import { ADVICE, type Advice } from '../quantity/advice.js'
-import type { Domain } from '../quantity/domain.js'
+import { DRAIN_FRACTION, SUBSTRATE_VOLUME } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { CodedFinding } from '../quantity/finding.js'
 import type { DrainFraction, Duration, Volume, WaterContent } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
-import { WATERED } from './domains.js'
-
-const CONTENT: Domain = {
-  quantity: 'water content after the outage',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the newest reading, or an estimate from the use of the plants',
-}
-const FULL: Domain = {
-  quantity: 'full point',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the water content to come back to',
-}
-const DRAIN: Domain = {
-  quantity: 'drain fraction',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[)',
-  hint: 'give the share of the shots that should drain; all of it cannot',
-}
-const SHOT: Domain = {
-  quantity: 'largest shot',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the largest volume that the dry medium takes at a time',
-}
-const APART: Domain = {
-  quantity: 'time between shots',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'give the time that medium and pump need, from one start to the next',
-}
-const MOST: Domain = {
-  quantity: 'most volume',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give what may still be given today',
-}
+import { CONTENT_AFTER_OUTAGE, FULL_POINT, MAX_SHOT, SHOT_INTERVAL, VOLUME_LEFT } from './domains.js'
 
 /** A container after an outage, and how it may be watered. */
 export interface RecoveryInput {
@@ -75,7 +26,7 @@ export interface RecoveryInput {
   readonly clockChecked: boolean
 }
 
-/** What a person should know before a container is watered again; `explainRecovery` has the words. */
+/** What a person should know before a container is watered again; `explainControlFinding` has the words. */
 export type RecoveryFinding = CodedFinding<'clock-not-checked' | 'more-than-allowed' | 'watch-first-shots' | 'pump'>
 
 /** Shots that bring a container back. */
@@ -114,14 +65,15 @@ export function planRecovery(input: RecoveryInput): RecoveryPlan {
   requireObject(input, 'input')
   const lack = Math.max(
     0,
-    numberIn(input.fullPoint, FULL, 'fullPoint') - numberIn(input.waterContent, CONTENT, 'waterContent'),
+    numberIn(input.fullPoint, FULL_POINT, 'fullPoint') -
+      numberIn(input.waterContent, CONTENT_AFTER_OUTAGE, 'waterContent'),
   )
   const volume =
-    (lack * numberIn(input.substrateVolume, WATERED, 'substrateVolume')) /
-    (1 - numberIn(input.drainFraction, DRAIN, 'drainFraction'))
-  const most = numberIn(input.maxPerShot, SHOT, 'maxPerShot')
-  const apart = numberIn(input.minPeriod, APART, 'minPeriod')
-  const allowance = numberIn(input.maxTotal, MOST, 'maxTotal')
+    (lack * numberIn(input.substrateVolume, SUBSTRATE_VOLUME, 'substrateVolume')) /
+    (1 - numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction'))
+  const most = numberIn(input.maxPerShot, MAX_SHOT, 'maxPerShot')
+  const apart = numberIn(input.minPeriod, SHOT_INTERVAL, 'minPeriod')
+  const allowance = numberIn(input.maxTotal, VOLUME_LEFT, 'maxTotal')
   // Rounding of the division must not cost a shot of its own.
   const shots = Math.ceil((volume / most) * (1 - 1e-12))
   if (!Number.isFinite(shots)) throw new InputError('maxPerShot', 'leads to endless shots', 'give a larger one')

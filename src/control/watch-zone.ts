@@ -1,5 +1,5 @@
 import { requireObject } from '../quantity/guard.js'
-import type { Reducer } from '../record/reducer.js'
+import type { Reducer } from '../quantity/reducer.js'
 import { advanced } from './diagnosis/advance.js'
 import type { Diagnosis } from './diagnosis/cause.js'
 import type { WatchZoneInput } from './diagnosis/input.js'

@@ -1,20 +1,11 @@
-import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
+import type { Reducer } from '../quantity/reducer.js'
 import type { TimeUntilLevel } from '../record/forecast/time-until-level.js'
-import type { Reducer } from '../record/reducer.js'
 import { type AlarmInput, type AlarmReport, type AlarmState, alarmLifeCycle } from './alarm.js'
 import { type AlarmCondition, alarmConditions } from './alarm-conditions.js'
 import type { Diagnosis } from './diagnosis/cause.js'
-
-const BAND: Domain = {
-  quantity: 'dead-band of the weight',
-  unit: '1',
-  min: 0,
-  max: 0.5,
-  ends: '[]',
-  hint: 'give by how much a weight must fall below the least before its alarm returns to normal',
-}
+import { WEIGHT_BAND } from './domains.js'
 
 /** When the alarms of a zone are raised, and when they return to normal. */
 export interface ZoneAlarmSettings {
@@ -78,7 +69,7 @@ export function zoneAlarms(settings: ZoneAlarmSettings): Reducer<ZoneAlarmsState
   requireObject(settings, 'settings')
   const { onDelay = 0 as Duration, offDelay = 1800 as Duration, maxShelving = 28800 as Duration } = settings
   const { minWeight = 0.6, warnAhead = 7200 as Duration } = settings
-  const band = numberIn(settings.deadBand ?? 0.1, BAND, 'deadBand')
+  const band = numberIn(settings.deadBand ?? 0.1, WEIGHT_BAND, 'deadBand')
   const life = alarmLifeCycle({ onDelay, offDelay, maxShelving })
   const raised = { minWeight, warnAhead }
   const held = {

@@ -112,6 +112,7 @@ export {
   type SurfaceDayResult,
   surfaceBalance,
 } from './crop/surface-balance.js'
+export { type DemandFinding, explainDemandFinding } from './explain-demand-finding.js'
 export { type DailyUse, type DailyUseInput, dailyUse } from './record/daily-use.js'
 export { type DailyUseFit, type DailyUseRecord, type FittedUse, fitDailyUse } from './record/fit-daily-use.js'
 export {
@@ -126,7 +127,6 @@ export { forecastBySlidingFit, type SlidingFit, type SlidingFitInput } from './r
 export { type DailyReferenceETAsce, dailyReferenceETAsce2005 } from './reference/daily-reference-et-asce-2005.js'
 export { type DailyReferenceET, dailyReferenceETFao56 } from './reference/daily-reference-et-fao56.js'
 export type { DailyWeather } from './reference/daily-weather.js'
-export { explainWeatherFinding } from './reference/explain-weather-finding.js'
 export { type HourlyReferenceETAsce, hourlyReferenceETAsce2005 } from './reference/hourly-reference-et-asce-2005.js'
 export {
   type HourlyReferenceETSteps,
@@ -187,4 +187,4 @@ export type {
   WeatherSite,
   Wetting,
 } from './terms.js'
-export { type DoubtedFit, explainUseFinding, type UseFinding } from './use-finding.js'
+export type { DoubtedFit, UseFinding } from './use-finding.js'

@@ -90,6 +90,7 @@ export {
   validityEcTemperatureSheetsHendrickx1995,
 } from './conductivity/ec-temperature-factors.js'
 export { ecTemperatureFactorIso7888 } from './conductivity/ec-temperature-iso-7888.js'
+export { explainDielectricFinding } from './explain-dielectric-finding.js'
 export type { ComplexPermittivity } from './mixing/complex-permittivity.js'
 export {
   type FourPhaseMedium,
@@ -133,7 +134,6 @@ export {
 } from './mixing/two-phase-mixture.js'
 export {
   type DobsonResult,
-  explainPermittivityFinding,
   type PermittivityFinding,
   permittivityDobson1985,
   type SoilOfDobson,

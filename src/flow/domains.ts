@@ -3,7 +3,7 @@ import type { Domain } from '../quantity/domain.js'
 /** Domains of the quantities that only this topic takes. One row a quantity, by name. */
 
 export const AIR_DRY_SUCTION: Domain = { quantity: 'suction of the air-dry surface', unit: 'cm', min: 100, max: 1e7, ends: '[]', hint: 'give the suction at which nothing evaporates any more, 100000 cm in usual air' }
-export const ALPHA: Domain = { quantity: 'alpha', unit: '1/cm', min: 0, max: Infinity, ends: '()', hint: 'give how fast the logarithm of the conductivity falls with suction; mind 1/m and 1/kPa in tables' }
+export const ALPHA: Domain = { quantity: 'alpha of the exponential conductivity', unit: '1/cm', min: 0, max: Infinity, ends: '()', hint: 'give how fast the logarithm of the conductivity falls with suction; mind 1/m and 1/kPa in tables' }
 export const APPLICATION_RATE: Domain = { quantity: 'application rate', unit: 'mm/h', min: 0, max: Infinity, ends: '()', hint: 'give the water that falls on the wetted surface, above zero' }
 export const BYPASS: Domain = { quantity: 'bypass share', unit: '1', min: 0, max: 1, ends: '[]', hint: 'give the share of the water that runs past the medium' }
 export const COLUMN_HEIGHT: Domain = { quantity: 'height of the column', unit: 'cm', min: 0, max: Infinity, ends: '()', hint: 'give the height of the surface over the water table' }
@@ -22,7 +22,7 @@ export const EVAPORATION: Domain = { quantity: 'evaporation', unit: 'L', min: 0,
 export const FRONT_CONDUCTIVITY: Domain = { quantity: 'conductivity of the wetted medium', unit: 'cm/h', min: 0, max: Infinity, ends: '()', hint: 'give a conductivity above zero; tables print cm/min, cm/h, cm/d and mm/h' }
 export const FRONT_SUCTION: Domain = { quantity: 'suction at the front', unit: 'cm', min: 0, max: Infinity, ends: '[)', hint: 'give the suction that draws the front on, zero or more' }
 export const GRAVITY_TERM: Domain = { quantity: 'coefficient of time', unit: 'cm/h', min: 0, max: Infinity, ends: '[)', hint: 'give a third to two thirds of the saturated conductivity, or leave it out' }
-export const HEIGHT: Domain = { quantity: 'height', unit: 'cm', min: 0, max: Infinity, ends: '[)', hint: 'count upwards from the water table' }
+export const HEIGHT: Domain = { quantity: 'height above the water table', unit: 'cm', min: 0, max: Infinity, ends: '[)', hint: 'count upwards from the water table' }
 export const HELD_SUCTION: Domain = { quantity: 'suction that is held', unit: 'cm', min: -1000, max: 100000, ends: '[]', hint: 'give the suction at bottom or surface, zero for a water table' }
 export const HIGH_DEMAND: Domain = { quantity: 'high demand', unit: 'mm/d', min: 0, max: Infinity, ends: '()', hint: 'give the demand at which h3HighDemand holds, usually 5 mm/d' }
 export const INFILTRATED: Domain = { quantity: 'infiltrated water', unit: 'mm', min: 0, max: Infinity, ends: '[)', hint: 'give the water that has gone in, zero or more' }

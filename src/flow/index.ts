@@ -9,6 +9,7 @@ export {
 export type { ContainerFlow, FlowOutcome, FlowStep } from './container-flow.js'
 export { containerFlowRichards1931 } from './container-flow-richards-1931.js'
 export { type DrainingContainer, drainageTimes } from './drainage-times.js'
+export { explainFlowFinding, type FlowFinding } from './explain-flow-finding.js'
 export {
   type CropDryLimits,
   type CropUptakeLimits,
@@ -16,6 +17,7 @@ export {
   uptakeLimitsFeddes,
 } from './feddes-crops.js'
 export type { FeddesLimits } from './feddes-factor.js'
+export type { FlowReason } from './flow-reason.js'
 export {
   infiltrationGreenAmpt1911,
   timeGreenAmpt1911,
@@ -23,7 +25,7 @@ export {
   type WettingFrontOfDepth,
 } from './green-ampt-1911.js'
 export { type FittedMediumNumber, fitMediumToRecord, type MediumFit } from './inverse/fit-medium-to-record.js'
-export { explainMediumFit, type MediumFitFinding } from './inverse/medium-findings.js'
+export type { MediumFitFinding } from './inverse/medium-findings.js'
 export type { DrainRecord, MediumGuess, MediumNumber, MediumRecord, ProbeRecord } from './inverse/medium-record.js'
 export type { MediumNumberTold } from './inverse/told-by-search.js'
 export { layeredFlowRichards1931 } from './layered-flow-richards-1931.js'

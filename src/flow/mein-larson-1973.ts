@@ -28,7 +28,7 @@ export type Ponding =
       /** How deep the front is then. Unit: cm. */
       readonly frontDepth: Length
     }
-  | { readonly ponds: false; readonly reason: string }
+  | { readonly ponds: false; readonly reason: 'medium-conducts-all' }
 
 /** What has gone in under a constant application rate, and whether water stands on the surface. */
 export interface InfiltrationUnderRate extends Infiltration {
@@ -54,8 +54,7 @@ export function pondingMeinLarson1973(front: WettingFrontUnderRate): Ponding {
   requireObject(front, 'front')
   const { conductivity, pull, rise } = checkFront(front)
   const rate = numberIn(front.applicationRate, APPLICATION_RATE, 'applicationRate') / 10
-  if (rate <= conductivity)
-    return { ponds: false, reason: 'the wetted medium conducts all that falls, so that no water ever stands on it' }
+  if (rate <= conductivity) return { ponds: false, reason: 'medium-conducts-all' }
   const depth = (conductivity * pull) / (rate - conductivity)
   return {
     ponds: true,

@@ -17,7 +17,7 @@ export {
   emitterFlowAt,
   emitterPressureFor,
 } from './emitter/emitter-curve.js'
-export { type EmitterFinding, explainEmitterFinding } from './emitter/emitter-finding.js'
+export type { EmitterFinding } from './emitter/emitter-finding.js'
 export { type EmitterFlowRatioInput, emitterFlowRatio } from './emitter/emitter-flow-ratio.js'
 export type { EmitterPressureUnit } from './emitter/emitter-pressure-unit.js'
 export { type EmitterPoint, type FitEmitterCurveInput, fitEmitterCurve } from './emitter/fit-emitter-curve.js'
@@ -32,7 +32,7 @@ export {
   pumpSchedule,
   pumpStarts,
 } from './emitter/pump-starts.js'
-export { explainStaggerFinding, type StaggerFinding } from './emitter/stagger-findings.js'
+export type { StaggerFinding } from './emitter/stagger-findings.js'
 export {
   type SharedPump,
   type StaggeredShot,
@@ -62,17 +62,16 @@ export {
   emittersNeeded,
   zoneFlow,
 } from './emitter/zone-flow.js'
+export { explainIrrigationFinding, type IrrigationFinding } from './explain-irrigation-finding.js'
 export type { DayPlan, PlannedShot, ShotReason } from './plan/day-plan.js'
 export type { DaySoFar, GivenShot } from './plan/day-so-far.js'
 export { type DemandCourseInput, demandCourse } from './plan/demand-course.js'
-export { explainPlanFinding } from './plan/explain-plan-finding.js'
-export { explainPlannedShot } from './plan/explain-planned-shot.js'
 export { planDay } from './plan/plan-day.js'
-export type { PlanCause, PlanFinding, PlanFindingCode } from './plan/plan-finding.js'
+export type { MissedWish, PlanCause, PlanFinding, PlanFindingCause, PlanFindingCode } from './plan/plan-finding.js'
 export type { DayPlanRequest, ShotTrigger } from './plan/plan-request.js'
+export type { PlannedShotReason } from './plan/planned-shot-words.js'
 export { replanDay } from './plan/replan-day.js'
 export { airSpaceBand } from './root-zone/air-space-band.js'
-export { explainBandFinding } from './root-zone/explain-band-finding.js'
 export { type MixedTemperatureInput, mixedTemperature } from './root-zone/mixed-temperature.js'
 export { type RootOxygenBand, type RootOxygenInput, rootOxygenBand } from './root-zone/root-oxygen-band.js'
 export {
@@ -93,6 +92,14 @@ export {
 } from './salt/drain-fraction.js'
 export { type FlushedECInput, type FlushVolumeInput, flushedEC, flushVolume } from './salt/flush.js'
 export {
+  followReservoir,
+  type ReservoirEvent,
+  type ReservoirOutcome,
+  type ReservoirRun,
+  type ReservoirState,
+  reservoirRun,
+} from './salt/follow-reservoir.js'
+export {
   type AppliedForLeachingInput,
   appliedForLeaching,
   type FrequentLeachingInput,
@@ -109,28 +116,19 @@ export {
   timeToEC,
 } from './salt/reservoir-constant.js'
 export {
-  type ReservoirEvent,
-  type ReservoirOutcome,
-  type ReservoirRun,
-  type ReservoirState,
-  reservoirRun,
-  reservoirStep,
-} from './salt/reservoir-step.js'
-export {
   checkSaltBalance,
   type MeanDrainECInput,
   meanDrainEC,
   type SaltBalance,
   type SaltBalanceInput,
 } from './salt/salt-balance.js'
-export { explainSaltFinding, type SaltFinding } from './salt/salt-finding.js'
+export type { SaltFinding } from './salt/salt-finding.js'
 export {
   type SaltTolerance,
   saltTolerance,
   zeroYieldEC,
 } from './salt/salt-tolerance.js'
 export { type BucketShot, type BucketShotInput, bucketShot } from './shot/bucket-shot.js'
-export { explainShotFinding } from './shot/explain-shot-finding.js'
 export { type GrossIrrigationInput, grossIrrigation } from './shot/gross-irrigation.js'
 export {
   countLight,

@@ -1,8 +1,7 @@
-import { asPercent, digits, explained, type WordsOf } from '../quantity/explained.js'
+import { VALIDITY_WORDS } from '../quantity/explain-quantity-finding.js'
+import { asPercent, digits, explained, type ReasonWords, type WordsOf } from '../quantity/explained.js'
 import type { CodedFinding, Finding } from '../quantity/finding.js'
-import { requireObject } from '../quantity/guard.js'
-import { explainValidity } from '../quantity/validity.js'
-import type { MediumCode, MediumFinding } from './medium-finding.js'
+import type { ExplainedMedium, FitRefusal, MediumCode } from './medium-finding.js'
 
 const WORDS: WordsOf<CodedFinding<MediumCode>> = {
   'more-than-full': [
@@ -89,10 +88,15 @@ const WORDS: WordsOf<CodedFinding<MediumCode>> = {
   ],
 }
 
+const REFUSALS: ReasonWords<FitRefusal> = {
+  'not-told-by-points': ['the points do not tell all numbers of this model: its error says which, and what to measure'],
+  'search-without-end': ['the search for the numbers of this model did not end'],
+}
+
 /**
  * Puts a finding about a medium, its readings, its curve or its limits into words: what it is, by how much, and what to look at.
  *
- * @param finding - One of the findings of bench tests, fits, limits, regressions or `mediumNotes`.
+ * @param finding - One of the findings of bench tests, fits, limits, regressions or `mediumNotes`, or `{ code: refused.reason }` of a model that was refused.
  * @procedure Looks up the sentence of the code and writes the numbers of the finding into it.
  * @returns A finding with the sentence for people and the source of the rule.
  * @throws `InputError` for a code that this topic does not give.
@@ -101,7 +105,6 @@ const WORDS: WordsOf<CodedFinding<MediumCode>> = {
  * const [, , note] = mediumNotes
  * note && explainMediumFinding(note).source // => 'definition of bulk density; common practice, no source'
  */
-export function explainMediumFinding(finding: MediumFinding): Finding {
-  requireObject(finding, 'finding')
-  return finding.code === 'outside-validity' ? explainValidity(finding) : explained(finding, WORDS)
+export function explainMediumFinding(finding: ExplainedMedium): Finding {
+  return explained<ExplainedMedium>(finding, { ...VALIDITY_WORDS, ...WORDS, ...REFUSALS })
 }

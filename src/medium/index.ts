@@ -71,6 +71,7 @@ export { explainMediumFinding } from './explain-medium-finding.js'
 export { allRetentionForms } from './fit/all-retention-forms.js'
 export {
   chooseRetentionModel,
+  type RefusedModel,
   type RetentionChoice,
   type RetentionChoiceRequest,
 } from './fit/choose-retention-model.js'
@@ -106,7 +107,7 @@ export {
   waterBetweenSuctions,
   waterBufferingCapacity,
 } from './limits/water-release.js'
-export type { MediumCode, MediumFinding } from './medium-finding.js'
+export type { ExplainedMedium, FitRefusal, MediumCode, MediumFinding } from './medium-finding.js'
 export { mediumNotes } from './tables/medium-notes.js'
 export {
   type SoilFromTexture,

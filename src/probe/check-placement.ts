@@ -44,7 +44,7 @@ export interface PlacementInput {
   readonly medium?: 'loose' | 'pre-formed'
 }
 
-/** One distance that is too small. `explainPlacement` says what to move. */
+/** One distance that is too small. `explainProbeFinding` says what to move. */
 export interface PlacementConflict {
   /** Stable short name for programs. */
   readonly code:
@@ -56,6 +56,8 @@ export interface PlacementConflict {
     | 'near-object'
     | 'near-probe'
     | 'temperature-depth'
+  /** How much it matters: always a look. */
+  readonly level: 'caution'
   /** Name of the probe. */
   readonly probe: string
   /** What it is too close to. */
@@ -105,8 +107,8 @@ export function checkPlacement(input: PlacementInput): PlacementCheck {
   const objects = (input.objects ?? []).map((object) => ({ ...object, body: bodyOf(object) }))
   for (const [i, { kind }] of objects.entries()) oneOf(kind, KINDS, `objects[${i}].kind`)
   const conflicts: PlacementConflict[] = []
-  const add: Add = (code, probe, to, distance, by = needed - distance) =>
-    conflicts.push({ code, probe, to, distance: distance as Length, needed: needed as Length, by: by as Length })
+  const add: Add = (code, probe, to, distance, by = needed - distance, least = needed) =>
+    conflicts.push({ code, level: 'caution', probe, to, ...lengths({ distance, needed: least, by }) })
   probes.forEach((probe, i) => {
     const { name, body } = probe
     againstWalls(name, body, walls, needed, add)
@@ -121,21 +123,26 @@ export function checkPlacement(input: PlacementInput): PlacementCheck {
     if (probe.temperatureElement !== undefined) {
       const [, , depth] = pointOf(probe.temperatureElement)
       const inside = Math.min(depth - walls.height / 4, (3 * walls.height) / 4 - depth)
+      const to = depth < walls.height / 2 ? 'surface' : 'bottom'
       if (inside < 0)
-        conflicts.push({
-          code: 'temperature-depth',
-          probe: name,
-          to: depth < walls.height / 2 ? 'surface' : 'bottom',
-          distance: Math.min(depth, walls.height - depth) as Length,
-          needed: (walls.height / 4) as Length,
-          by: -inside as Length,
-        })
+        add('temperature-depth', name, to, Math.min(depth, walls.height - depth), -inside, walls.height / 4)
     }
   })
   return { conflicts, cautions: input.medium === 'pre-formed' ? [SLIT, ...CAUTIONS] : CAUTIONS }
 }
 
-type Add = (code: PlacementConflict['code'], probe: string, to: string, distance: number, by?: number) => void
+type Add = (
+  code: PlacementConflict['code'],
+  probe: string,
+  to: string,
+  distance: number,
+  by?: number,
+  needed?: number,
+) => void
+
+function lengths<Name extends string>(numbers: Readonly<Record<Name, number>>): Readonly<Record<Name, Length>> {
+  return numbers as Readonly<Record<Name, Length>>
+}
 
 function againstWalls(name: string, { ends, radius }: Body, { height, toSide }: Walls, needed: number, add: Add): void {
   // The distance to a wall of a convex container is smallest at an end of a straight body.

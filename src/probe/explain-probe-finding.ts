@@ -1,6 +1,11 @@
-import { asPercent, digits, explained, type WordsOf } from '../quantity/explained.js'
+import { asPercent, digits, explained, type OneCodeEach, type WordsOf } from '../quantity/explained.js'
 import type { Finding } from '../quantity/finding.js'
+import type { PlacementConflict } from './check-placement.js'
+import { PLACEMENT_WORDS } from './placement-words.js'
 import type { ProbeFinding } from './probe-finding.js'
+
+/** Everything about probes that can be put into words. */
+export type ExplainedProbe = OneCodeEach<[ProbeFinding, PlacementConflict]>
 
 const PRACTICE = 'common practice, no source'
 const NO_CONTACT =
@@ -97,9 +102,10 @@ const WORDS: WordsOf<ProbeFinding> = {
 }
 
 /**
- * Puts a finding about probes, their samples or their calibration into words: what it is, by how much, and what to look at.
+ * Puts a finding about probes, their samples, calibration or placement into words: what it is, by how much, and what to look at or to
+ * move.
  *
- * @param finding - One of the findings of a calibration, a reading, a drift, a zone, or the cautions of a placement.
+ * @param finding - One of the findings of a calibration, a reading, a drift, a zone, or a conflict or caution of a placement.
  * @procedure Looks up the sentence of the code and writes the numbers of the finding into it.
  * @returns A finding with the sentence for people and the source of the rule.
  * @throws `InputError` for a code that this topic does not give.
@@ -108,6 +114,6 @@ const WORDS: WordsOf<ProbeFinding> = {
  * const [spread] = meanWithConfidence({ waterContents: [0.5, 0.6].map(waterContent) }).findings
  * spread && explainProbeFinding(spread).message.split(';')[0] // => 'the spread of 2 probes is itself very uncertain'
  */
-export function explainProbeFinding(finding: ProbeFinding): Finding {
-  return explained(finding, WORDS)
+export function explainProbeFinding(finding: ExplainedProbe): Finding {
+  return explained<ExplainedProbe>(finding, { ...WORDS, ...PLACEMENT_WORDS })
 }

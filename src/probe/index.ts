@@ -24,8 +24,7 @@ export {
   type WaterContentAgreement,
   type WaterContentPairs,
 } from './evaluate-water-contents.js'
-export { explainPlacement } from './explain-placement.js'
-export { explainProbeFinding } from './explain-probe-finding.js'
+export { type ExplainedProbe, explainProbeFinding } from './explain-probe-finding.js'
 export { type CalibrationFitInput, fitCalibration, type WeightedSample } from './fit-calibration.js'
 export {
   type CorrectionSlope,

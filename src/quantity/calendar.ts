@@ -1,5 +1,4 @@
-import type { Domain } from './domain.js'
-import { INSTANT } from './domains.js'
+import { DAY_OF_YEAR, INSTANT } from './domains.js'
 import { numberIn, wholeNumberIn } from './guard.js'
 import type { Kind } from './kind.js'
 
@@ -8,15 +7,6 @@ export type DayOfYear = number & Kind<'day of the year, from dayOfYear()', 'poin
 
 /** Moment in universal time, in seconds since 1970-01-01T00:00Z. Unit: s. */
 export type Instant = number & Kind<'instant in seconds since 1970-01-01T00:00Z, from instant()', 'point'>
-
-const DAY_OF_YEAR: Domain = {
-  quantity: 'day of the year',
-  unit: 'd',
-  min: 1,
-  max: 366,
-  ends: '[]',
-  hint: 'give a whole number from 1 to 366',
-}
 
 /**
  * Number of the day in the year, from a plain number.

@@ -1,18 +1,9 @@
-import type { Domain } from './domain.js'
+import { RAW_READING } from './domains.js'
 import { numberIn } from './guard.js'
 import type { Kind } from './kind.js'
 
 /** What a probe reports before calibration, in a unit of its own (counts, mV, period). Unit: raw. */
 export type RawReading = number & Kind<'raw reading of a probe in its own unit, from rawReading()', 'point'>
-
-const RAW_READING: Domain = {
-  quantity: 'raw reading',
-  unit: 'raw',
-  min: -Infinity,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the finite number that the probe reports',
-}
 
 /**
  * What a probe reports before calibration, in a unit of its own, from a plain number.

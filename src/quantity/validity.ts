@@ -1,7 +1,5 @@
-import { rangeText } from './domain.js'
 import { InputError } from './errors.js'
-import { explained, type WordsOf } from './explained.js'
-import type { CodedFinding, Finding } from './finding.js'
+import type { CodedFinding } from './finding.js'
 import { requireObject } from './guard.js'
 
 /** Where the authors of a formula measured. Outside it the formula is still computed, but nobody has checked it there. */
@@ -53,29 +51,4 @@ export function validityOf(validity: Validity, values: Readonly<Record<string, n
     findings.push({ code: 'outside-validity', level: 'caution', of, note, about: name, value, ...span })
   }
   return findings
-}
-
-const WORDS: WordsOf<ValidityFinding> = {
-  'outside-validity': [
-    ({ of, note, about, value, min = -Infinity, max = Infinity, unit = '1' }) => {
-      const shown = unit === '1' ? '' : ` ${unit}`
-      return `${of}: ${about} ${value}${shown} is outside ${rangeText({ min, max, ends: '[]' })}${shown}, where the equation was measured (${note})`
-    },
-  ],
-}
-
-/**
- * Puts what `validityOf` found into words: which input lies outside which span.
- *
- * @param finding - One of the findings of `validityOf`.
- * @procedure Writes the formula, the input, its value and the published span into a sentence.
- * @returns A finding with the sentence for people.
- * @throws `InputError` for another code.
- * @source definition
- * @example
- * const [outside] = validityOf(validityTopp1980, { apparent: 55 })
- * outside && explainValidity(outside).message.split(',')[0] // => 'waterContentTopp1980: apparent 55 is outside [3'
- */
-export function explainValidity(finding: ValidityFinding): Finding {
-  return explained(finding, WORDS)
 }

@@ -1,3 +1,4 @@
+export type { Reducer } from '../quantity/reducer.js'
 export {
   type CheckedReadings,
   type CheckReadingsInput,
@@ -16,7 +17,7 @@ export {
   timeToRefill,
 } from './dry-down.js'
 export { estimateNoise, type Noise, type NoiseInput } from './estimate-noise.js'
-export { explainRecordFinding, explainRecordReason } from './explain-record-finding.js'
+export { type ExplainedRecord, explainRecordFinding } from './explain-record-finding.js'
 export {
   type ExponentialCourse,
   type ExponentialDryDown,
@@ -88,7 +89,8 @@ export {
 export type { KeptReading, QualityLimits, ReadingWatchState } from './reading-tests.js'
 export type { RecentSpread, SpreadPart, SpreadSum } from './recent-spread.js'
 export type { ClimbFinding, RecordFinding } from './record-finding.js'
-export { type Reducer, type RunInput, runReducer } from './reducer.js'
+export type { RecordReason } from './record-reason.js'
+export { type RunInput, runReducer } from './reducer.js'
 export type { Repeats } from './repeats.js'
 export { type ResponseInput, type ResponseToShots, responseToShots, type ShotResponse } from './response-to-shots.js'
 export { type SaltDrift, type SaltDriftInput, saltDrift } from './salt-drift.js'

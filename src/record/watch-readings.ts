@@ -1,4 +1,5 @@
 import { requireObject } from '../quantity/guard.js'
+import type { Reducer } from '../quantity/reducer.js'
 import { keptReading } from './kept-reading.js'
 import {
   type KeptReading,
@@ -9,7 +10,6 @@ import {
   readingTests,
 } from './reading-tests.js'
 import { restoredSpread } from './recent-spread.js'
-import type { Reducer } from './reducer.js'
 import { MOST_REPEATS, pairsOf } from './repeats.js'
 import { type StateReader, stateReader } from './restore-state.js'
 import type { ReadingTime } from './terms.js'

@@ -1,7 +1,7 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { FAULT_END, FAULT_PROBE, FAULT_SIZE, FAULT_START } from './domains.js'
 import type { FaultRow } from './fault-row.js'
 import { type FaultName, faultNames, faultRow } from './fault-table.js'
 
@@ -29,50 +29,17 @@ export interface CheckedFault {
   readonly place: number
 }
 
-const FROM: Domain = {
-  quantity: 'start of a fault',
-  unit: 's',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'count from the start of the rehearsal',
-}
-const UNTIL: Domain = {
-  quantity: 'end of a fault',
-  unit: 's',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'count from the start of the rehearsal, or leave it out',
-}
-const SIZE: Domain = {
-  quantity: 'size of a fault',
-  unit: 'any',
-  min: -Infinity,
-  max: Infinity,
-  ends: '()',
-  hint: 'give a finite number in the unit of the fault, or leave it out',
-}
-const PLACE: Domain = {
-  quantity: 'probe of a fault',
-  unit: '1',
-  min: 0,
-  max: 7,
-  ends: '[]',
-  hint: 'count the probes from zero, as a whole number',
-}
-
 export function checkedFault(fault: RehearsalFault, probes: number): CheckedFault {
   const row = faultRow(fault.fault)
   if (row === undefined)
     throw new InputError('fault', `there is no "${fault.fault}"`, `take one of: ${faultNames().join(', ')}`)
-  const from = numberIn(fault.from, FROM, 'from')
-  const until = fault.until === undefined ? Number.POSITIVE_INFINITY : numberIn(fault.until, UNTIL, 'until')
+  const from = numberIn(fault.from, FAULT_START, 'from')
+  const until = fault.until === undefined ? Number.POSITIVE_INFINITY : numberIn(fault.until, FAULT_END, 'until')
   if (!(until > from))
     throw new InputError('until', `${until} s is not after the start at ${from} s`, 'let a fault end after it begins')
-  const place = wholeNumberIn(fault.place ?? 0, PLACE, 'place')
+  const place = wholeNumberIn(fault.place ?? 0, FAULT_PROBE, 'place')
   if (place >= probes)
     throw new InputError('place', `there are ${probes} probes, none with the number ${place}`, 'count them from zero')
-  const size = fault.size === undefined ? row.size : numberIn(fault.size, SIZE, 'size')
+  const size = fault.size === undefined ? row.size : numberIn(fault.size, FAULT_SIZE, 'size')
   return { name: fault.fault, row, from, until, size, place }
 }

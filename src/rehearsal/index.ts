@@ -1,6 +1,6 @@
 export { carefulPerson, type PersonState, type PersonView } from './careful-person.js'
 export { drawFaults, type FaultDraw } from './draw-faults.js'
-export { explainRehearsal } from './explain-rehearsal.js'
+export { explainRehearsalFinding } from './explain-rehearsal-finding.js'
 export type { RehearsalFault } from './fault.js'
 export type { FaultSign } from './fault-signs.js'
 export type { FaultName } from './fault-table.js'

@@ -1,9 +1,9 @@
-import type { Domain } from '../quantity/domain.js'
+import { HOUR_OF_DAY, READING_AGE, WATER } from '../control/domains.js'
 import { MAX_RUN_TIME } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { Duration, Volume, WaterContent } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
-import { HOUR, LEVEL, WATER } from './domains.js'
+import { LEVEL } from './domains.js'
 
 /** What a rehearsal is judged by: limits that must hold whatever happens, and levels at which plants suffer. */
 export interface RehearsalLimits {
@@ -30,15 +30,6 @@ export interface RehearsalLimits {
 /** The limits as plain numbers, with their defaults. */
 export type CheckedLimits = Required<{ readonly [K in keyof RehearsalLimits]: number }>
 
-const AGE: Domain = {
-  quantity: 'age of a reading',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'give a time of at most a day',
-}
-
 export function checkedLimits(limits: RehearsalLimits): CheckedLimits {
   const { opensFrom = 0, opensUntil = 24, maxAge = 3600 as Duration } = limits
   const stressBelow = numberIn(limits.stressBelow, LEVEL, 'stressBelow')
@@ -48,13 +39,13 @@ export function checkedLimits(limits: RehearsalLimits): CheckedLimits {
   return {
     maxPerDay: numberIn(limits.maxPerDay, WATER, 'maxPerDay'),
     maxRunTime: numberIn(limits.maxRunTime, MAX_RUN_TIME, 'maxRunTime'),
-    opensFrom: numberIn(opensFrom, HOUR, 'opensFrom'),
-    opensUntil: numberIn(opensUntil, HOUR, 'opensUntil'),
+    opensFrom: numberIn(opensFrom, HOUR_OF_DAY, 'opensFrom'),
+    opensUntil: numberIn(opensUntil, HOUR_OF_DAY, 'opensUntil'),
     stressBelow,
     fullAbove,
     believedFrom: numberIn(limits.believedFrom ?? 0.05, LEVEL, 'believedFrom'),
     believedTo: numberIn(limits.believedTo ?? 0.98, LEVEL, 'believedTo'),
-    maxAge: numberIn(maxAge, AGE, 'maxAge'),
+    maxAge: numberIn(maxAge, READING_AGE, 'maxAge'),
   }
 }
 

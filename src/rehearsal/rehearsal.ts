@@ -1,8 +1,8 @@
 import type { Instant } from '../quantity/calendar.js'
-import type { Domain } from '../quantity/domain.js'
+import { SEED } from '../quantity/domains.js'
 import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject, requireRows, wholeNumberIn } from '../quantity/guard.js'
-import { DAYS, SEED } from './domains.js'
+import { DAYS, POLL_EVERY, START } from './domains.js'
 import { type CheckedFault, checkedFault, type RehearsalFault } from './fault.js'
 import { type CheckedLimits, checkedLimits, type RehearsalLimits } from './rehearsal-limits.js'
 import type { RehearsedController } from './rehearsed-controller.js'
@@ -43,22 +43,6 @@ export interface CheckedRehearsal {
   readonly keepCourse: boolean
 }
 
-const START: Domain = {
-  quantity: 'start of the rehearsal',
-  unit: 's',
-  min: 0,
-  max: 253402300799,
-  ends: '[]',
-  hint: 'give the seconds since 1970 of a local midnight',
-}
-const POLL: Domain = {
-  quantity: 'time between two calls',
-  unit: 's',
-  min: 1,
-  max: 3600,
-  ends: '[]',
-  hint: 'give one second to an hour',
-}
 /** 19 May 2026. */
 const DEFAULT_START = 1779148800
 
@@ -77,7 +61,7 @@ export function checkedRehearsal<State, Input, Output>(rehearsal: Rehearsal<Stat
     seed: wholeNumberIn(rehearsal.seed, SEED, 'seed'),
     faults: (rehearsal.faults ?? []).map((fault) => checkedFault(fault, zone.probes)),
     start: rehearsal.start === undefined ? DEFAULT_START : numberIn(rehearsal.start, START, 'start'),
-    poll: rehearsal.pollEvery === undefined ? 60 : numberIn(rehearsal.pollEvery, POLL, 'pollEvery'),
+    poll: rehearsal.pollEvery === undefined ? 60 : numberIn(rehearsal.pollEvery, POLL_EVERY, 'pollEvery'),
     keepCourse: rehearsal.keepCourse !== false,
   }
 }

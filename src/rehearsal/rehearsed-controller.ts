@@ -1,4 +1,4 @@
-import type { Reducer } from '../record/reducer.js'
+import type { Reducer } from '../quantity/reducer.js'
 import type { FaultSign } from './fault-signs.js'
 
 /** A reading as it arrives. What it holds is whatever was sent: a number that can be believed, or not. */

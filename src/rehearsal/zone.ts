@@ -1,5 +1,5 @@
-import type { Domain } from '../quantity/domain.js'
-import { VALVE_TIME } from '../quantity/domains.js'
+import { HOUR_OF_DAY, WATER } from '../control/domains.js'
+import { READING_STEP, SUBSTRATE_VOLUME, VALVE_TIME } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type {
   Duration,
@@ -12,7 +12,21 @@ import type {
 } from '../quantity/generated/kinds.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 
-import { HOUR, LEVEL, PROBES, WATER } from './domains.js'
+import {
+  CONTAINER_FLOW,
+  CONTAINERS,
+  DRIPPER_SPREAD,
+  EVEN_SHARE,
+  FEED_EC,
+  LEVEL,
+  MEDIUM_STEP,
+  PLACE_SPREAD,
+  PROBE_LAG,
+  PROBE_NOISE,
+  PROBE_OFFSET,
+  PROBES,
+  WEATHER_SPREAD,
+} from './domains.js'
 
 import type { RehearsalMedium } from './rehearsal-medium.js'
 
@@ -72,69 +86,27 @@ export interface ZoneGauges {
   readonly mainValve: boolean
 }
 
-const domain = (quantity: string, unit: string, max: number, hint: string): Domain => ({
-  quantity,
-  unit,
-  min: 0,
-  max,
-  ends: '[]',
-  hint,
-})
-
 export function checkedZone(zone: RehearsalZone): RehearsalZone {
-  wholeNumberIn(zone.containers, COUNT, 'containers')
+  wholeNumberIn(zone.containers, CONTAINERS, 'containers')
   wholeNumberIn(zone.probes, PROBES, 'probes')
   if (zone.probes > zone.containers)
     throw new InputError('probes', `there are ${zone.probes} for ${zone.containers} containers`, 'at most one in each')
   numberIn(zone.waterContent, LEVEL, 'waterContent')
-  numberIn(zone.flow, FLOW, 'flow')
+  numberIn(zone.flow, CONTAINER_FLOW, 'flow')
   numberIn(zone.lineFill, VALVE_TIME, 'lineFill')
   numberIn(zone.dailyUse, WATER, 'dailyUse')
-  numberIn(zone.evenShare, domain('even share of the use', '1', 1, 'give a share from 0 to 1'), 'evenShare')
-  if (!(numberIn(zone.sunrise, HOUR, 'sunrise') < numberIn(zone.sunset, HOUR, 'sunset')))
+  numberIn(zone.evenShare, EVEN_SHARE, 'evenShare')
+  if (!(numberIn(zone.sunrise, HOUR_OF_DAY, 'sunrise') < numberIn(zone.sunset, HOUR_OF_DAY, 'sunset')))
     throw new InputError('sunset', 'is not after sunrise', 'give both in hours from local midnight')
-  numberIn(zone.probeLag, domain('lag of the probe', 's', 86400, 'give zero to a day'), 'probeLag')
-  numberIn(zone.probeNoise, domain('noise of the probe', 'm³/m³', 0.2, 'give a standard deviation'), 'probeNoise')
-  numberIn(zone.probeOffset, domain('offset of the probes', 'm³/m³', 0.2, 'give a standard deviation'), 'probeOffset')
-  numberIn(zone.placeSpread, domain('spread of places', '1', 1, 'give a share'), 'placeSpread')
-  numberIn(zone.dripperSpread, domain('spread of drippers', '1', 1, 'give a coefficient of variation'), 'dripperSpread')
-  numberIn(zone.weatherSpread, domain('spread of weather', '1', 1, 'give a coefficient of variation'), 'weatherSpread')
-  numberIn(zone.readingsEvery, EVERY, 'readingsEvery')
-  numberIn(zone.feedEC, domain('EC of the feed', 'dS/m', 50, 'give it in dS/m, not in µS/cm'), 'feedEC')
-  numberIn(zone.medium.substrateVolume, WATER, 'substrateVolume')
-  numberIn(zone.medium.step, STEP, 'step')
+  numberIn(zone.probeLag, PROBE_LAG, 'probeLag')
+  numberIn(zone.probeNoise, PROBE_NOISE, 'probeNoise')
+  numberIn(zone.probeOffset, PROBE_OFFSET, 'probeOffset')
+  numberIn(zone.placeSpread, PLACE_SPREAD, 'placeSpread')
+  numberIn(zone.dripperSpread, DRIPPER_SPREAD, 'dripperSpread')
+  numberIn(zone.weatherSpread, WEATHER_SPREAD, 'weatherSpread')
+  numberIn(zone.readingsEvery, READING_STEP, 'readingsEvery')
+  numberIn(zone.feedEC, FEED_EC, 'feedEC')
+  numberIn(zone.medium.substrateVolume, SUBSTRATE_VOLUME, 'substrateVolume')
+  numberIn(zone.medium.step, MEDIUM_STEP, 'step')
   return zone
-}
-
-const COUNT: Domain = {
-  quantity: 'containers',
-  unit: '1',
-  min: 1,
-  max: 100000,
-  ends: '[]',
-  hint: 'give a whole number',
-}
-const FLOW: Domain = {
-  quantity: 'flow to a container',
-  unit: 'L/h',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give drippers times flow of one',
-}
-const EVERY: Domain = {
-  quantity: 'time between readings',
-  unit: 's',
-  min: 1,
-  max: 86400,
-  ends: '[]',
-  hint: 'give one second to a day',
-}
-const STEP: Domain = {
-  quantity: 'step of the medium',
-  unit: 's',
-  min: 1,
-  max: 3600,
-  ends: '[]',
-  hint: 'give one second to an hour',
 }

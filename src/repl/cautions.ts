@@ -1,6 +1,7 @@
 import type { CatalogueEntry } from '../catalogue/entry.js'
+import { explainQuantityFinding } from '../quantity/explain-quantity-finding.js'
 import type { Finding } from '../quantity/finding.js'
-import { explainValidity, type Validity, validityOf } from '../quantity/validity.js'
+import { type Validity, validityOf } from '../quantity/validity.js'
 import { LIBRARY } from './library.js'
 import { headsOf } from './typed-arguments.js'
 
@@ -11,7 +12,7 @@ export function cautionsOf(entry: CatalogueEntry, given: readonly unknown[]): re
       const value = inputNamed(name, entry, given)
       return typeof value === 'number' ? [[name, value] as const] : []
     })
-    return validityOf(record, Object.fromEntries(values)).map(explainValidity)
+    return validityOf(record, Object.fromEntries(values)).map(explainQuantityFinding)
   })
 }
 

@@ -62,7 +62,7 @@ export function readingsFromRecord(record: RecordDocument): TidyReading[] {
   requireList(record.time, 'record.time')
   requireList(record.value, 'record.value')
   const { source, quality } = record
-  const kind = oneOf(record.kind, Object.keys(KINDS) as KindName[], 'kind')
+  const kind = oneOf(record.kind, ['RawReading', ...(Object.keys(KINDS) as KindName[])], 'kind')
   return Array.from(record.time, (time, i) => ({
     time: time as Instant,
     source,

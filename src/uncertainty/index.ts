@@ -1,4 +1,5 @@
 export { type CoverageInput, coverageFactor } from './coverage-factor.js'
+export { explainUncertaintyFinding } from './explain-uncertainty-finding.js'
 export {
   type FirstOrderInput,
   propagateFirstOrder,
@@ -12,4 +13,4 @@ export {
   propagateMonteCarlo,
 } from './propagate-monte-carlo.js'
 export type { Correlation, Spread, UncertainInput, UncertainInputs } from './uncertain-input.js'
-export { explainUncertaintyFinding, type UncertaintyFinding } from './uncertainty-finding.js'
+export type { UncertaintyFinding } from './uncertainty-finding.js'

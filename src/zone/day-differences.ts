@@ -1,7 +1,7 @@
 import type { ZoneDay } from './zone-day.js'
 
-/** One thing that is different between a day and what is proposed for the next. */
-export type DayDifference =
+/** One thing that is different between a day and what is proposed for the next. `explainZoneFinding` puts it into words. */
+export type DayDifference = { readonly level: 'note' } & (
   | {
       readonly code: 'shots'
       /** Shots. Unit: 1. */
@@ -30,6 +30,7 @@ export type DayDifference =
       /** When it begins. Unit: s. */
       readonly tomorrow: number
     }
+)
 
 interface Proposed {
   readonly shots: readonly { readonly time: number }[]
@@ -44,15 +45,20 @@ export function differencesOf(day: ZoneDay, proposed: Proposed): DayDifference[]
   const [first, last] = [proposed.shots[0]?.time, proposed.shots[proposed.shots.length - 1]?.time]
   const differences: DayDifference[] = []
   if (times !== undefined && times.length !== proposed.shots.length)
-    differences.push({ code: 'shots', today: times.length, tomorrow: proposed.shots.length })
+    differences.push({ code: 'shots', level: 'note', today: times.length, tomorrow: proposed.shots.length })
   if (given.known && Math.abs(given.value - proposed.given) > 0.02 * given.value)
-    differences.push({ code: 'given', today: given.value, tomorrow: proposed.given })
+    differences.push({ code: 'given', level: 'note', today: given.value, tomorrow: proposed.given })
   if (drainFraction.known && Math.abs(drainFraction.value - proposed.drainFraction) > 0.01)
-    differences.push({ code: 'drain-fraction', today: drainFraction.value, tomorrow: proposed.drainFraction })
+    differences.push({
+      code: 'drain-fraction',
+      level: 'note',
+      today: drainFraction.value,
+      tomorrow: proposed.drainFraction,
+    })
   const moved = (code: 'first-shot' | 'last-shot', today: number | undefined, tomorrow: number | undefined) => {
     if (today === undefined || tomorrow === undefined) return
     const later = tomorrow - today - (day.to - day.from)
-    if (Math.abs(later) >= 900) differences.push({ code, today, tomorrow })
+    if (Math.abs(later) >= 900) differences.push({ code, level: 'note', today, tomorrow })
   }
   moved('first-shot', times?.[0], first)
   moved('last-shot', times?.[times.length - 1], last)

@@ -33,7 +33,7 @@ export interface DiagnoseDayInput {
 
 /**
  * Tells what may be wrong in a zone at the end of a reviewed day, the likeliest first, with evidence and the check to do by hand: `watchZone`
- * over the record of the day and of some days before. `explainDiagnosis` puts a cause into words.
+ * over the record of the day and of some days before. `explainControlFinding` puts a cause into words.
  *
  * @procedure Takes the zone for the settings of `watchZone`, the highest level after drain for full, the log of the valve for the shots,
  * and reads the record through; what was told before the day is left out of the list of what was told.
@@ -78,7 +78,7 @@ export function diagnoseDay(input: DiagnoseDayInput): Known<DayDiagnosis> {
   const shots = shotsOf(zone, columns.watering, begin, day.to)
   if (shots.length === 0) return unknown('no-log-of-openings')
   const [a, b] = [firstAt(columns.time, begin), firstAt(columns.time, day.to)]
-  if (a === b) return unknown('no-readings')
+  if (a === b) return unknown('no-trusted-readings')
   const found = diagnoseRecord({ ...settings.value, record: watchedRecord(zone, columns, shots, a, b) })
   return known({
     diagnosis: found.diagnosis,

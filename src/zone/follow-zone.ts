@@ -1,5 +1,5 @@
 import { requireList, requireObject } from '../quantity/guard.js'
-import type { Reducer } from '../record/reducer.js'
+import type { Reducer } from '../quantity/reducer.js'
 import { checkZone } from './checked-zone.js'
 import { climateEntries, forecastEntries, readingEntries, wateringEntries } from './entries-of-record.js'
 import type { HeldEntry, ZoneFollowState } from './follow-state.js'

@@ -1,5 +1,9 @@
-/** A result, or why there is none: a code in kebab case that `explainZoneReason` puts into words. */
-export type Known<T> = { readonly known: true; readonly value: T } | { readonly known: false; readonly reason: string }
+import type { ZoneReason } from './zone-reason.js'
+
+/** A result, or why there is none: a code in kebab case that `explainZoneFinding` puts into words. */
+export type Known<T> =
+  | { readonly known: true; readonly value: T }
+  | { readonly known: false; readonly reason: ZoneReason }
 
 /** A result that is there. */
 export function known<T>(value: T): Known<T> {
@@ -7,6 +11,6 @@ export function known<T>(value: T): Known<T> {
 }
 
 /** A result that is not there, with the code of its reason. */
-export function unknown(reason: string): { readonly known: false; readonly reason: string } {
+export function unknown(reason: ZoneReason): { readonly known: false; readonly reason: ZoneReason } {
   return { known: false, reason }
 }

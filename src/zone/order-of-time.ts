@@ -1,15 +1,6 @@
 import { medianInPlace } from '../numerics/select.js'
-import type { Domain } from '../quantity/domain.js'
+import { READING_TIME } from '../quantity/domains.js'
 import { numberIn } from '../quantity/guard.js'
-
-const TIME: Domain = {
-  quantity: 'time',
-  unit: 's',
-  min: -100000000000,
-  max: 100000000000,
-  ends: '[]',
-  hint: 'give seconds since 1970, not milliseconds',
-}
 
 /** A reading that comes so long after the last one is no longer believed by itself. Unit: s. */
 const FAR = 21600
@@ -36,7 +27,7 @@ export function isProven(last: number, count: number, first: number, now: number
 /** A time in seconds, or NaN where it is missing; milliseconds and text are refused. */
 export function timeIn(value: unknown, argument: string): number {
   if (value === null || value === undefined || Number.isNaN(value)) return Number.NaN
-  return numberIn(value as number, TIME, argument)
+  return numberIn(value as number, READING_TIME, argument)
 }
 
 /** What became of the times of readings, in the order in which they came. */

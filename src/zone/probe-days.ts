@@ -9,6 +9,7 @@ import type { DrainedLevel, ZoneLevel } from './zone-day.js'
 import type { ZoneFinding } from './zone-finding.js'
 import { allowedFall, type LevelLimits, type MediumAtRest } from './zone-levels.js'
 import type { ZoneMemory } from './zone-memory.js'
+import type { ZoneReason } from './zone-reason.js'
 import type { ZoneWindow } from './zone-window.js'
 
 /** A level is remembered so long. */
@@ -72,10 +73,10 @@ export function levelOfZone(
   const limits = new Map<string, LevelLimits>()
   const counting = candidates.filter(({ leftOut, last }) => !leftOut && last !== undefined)
   const own = counting.filter(({ level }) => level.known)
-  const none = (reason: string) => ({ level: unknown(reason), limits })
+  const none = (reason: ZoneReason) => ({ level: unknown(reason), limits })
   // While a day goes on no probe has a reading at its end: that is no fault of theirs.
   if (counting.length === 0)
-    return none(candidates.every(({ doubted }) => doubted) ? 'all-probes-left-out' : 'no-late-reading')
+    return none(candidates.every(({ doubted }) => doubted) ? 'no-trusted-probe' : 'no-reading-late-in-day')
   if (own.length === 0 && !medium.known) return none('no-full-point')
   const shared = own.length > 0 ? own : counting
   const fullOf = ({ level }: Candidate) =>

@@ -44,7 +44,7 @@ export function probesOfDay(
       drainedLevel: levels[p]!,
       limits: own === undefined ? unknown('not-used') : known(own),
       night: free.known ? nightOf(zone, window, probe, free.value) : free,
-      last: last === undefined ? unknown('no-late-reading') : known(last),
+      last: last === undefined ? unknown('no-reading-late-in-day') : known(last),
       ...foreseen(zone, drying[p]!, own, judged.candidates[p]!.doubted),
       used: own !== undefined,
     }
@@ -114,7 +114,7 @@ function rangeOf({ day, time }: ZoneWindow, { waterContent }: CheckedProbe): Pro
     if (x < min) min = x
     if (x > max) max = x
   }
-  return min <= max ? known({ min, max }) : unknown('no-readings')
+  return min <= max ? known({ min, max }) : unknown('no-trusted-readings')
 }
 
 /** Stretches of the day, of at least half an hour and two missing readings, without a reading that can be trusted. */

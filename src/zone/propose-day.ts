@@ -29,7 +29,7 @@ export interface ProposedDay {
   readonly expectedRadiation?: number
   /** Where the light over the day comes from: that of the reviewed day. */
   readonly lightFrom: ZoneDay['light']['source']
-  /** The openings of the valve; `explainPlannedShot` says why each is given. */
+  /** The openings of the valve; `explainIrrigationFinding` says why each is given. */
   readonly shots: readonly PlannedShot[]
   /** Water given. Unit: L. */
   readonly given: number
@@ -41,7 +41,7 @@ export interface ProposedDay {
   readonly time: readonly number[]
   /** Predicted mean water content at the end of each step. Unit: m³/m³. */
   readonly waterContent: readonly number[]
-  /** What was wanted and cannot be had; `explainPlanFinding` has the words. */
+  /** What was wanted and cannot be had; `explainIrrigationFinding` has the words. */
   readonly compromises: readonly PlanFinding[]
   /** What is different from the reviewed day. */
   readonly differences: readonly DayDifference[]

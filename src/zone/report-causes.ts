@@ -1,20 +1,22 @@
-import { explainDiagnosis } from '../control/explain-diagnosis.js'
+import { explainControlFinding } from '../control/explain-control-finding.js'
 import type { DayDiagnosis } from './diagnose-day.js'
-import { explainZoneReason } from './explain-zone-finding.js'
+import { explainZoneFinding } from './explain-zone-finding.js'
 import type { Known } from './known.js'
 import type { Clock } from './report-words.js'
 
 /** Causes at the end of the day, the likeliest first, and those that came and went. */
 export function causeLines(found: Known<DayDiagnosis>, at: Clock): string[] {
-  if (!found.known) return [`Not told: ${explainZoneReason(found.reason)}.`]
+  if (!found.known) return [`Not told: ${explainZoneFinding({ code: found.reason }).message}.`]
   const { diagnosis, told } = found.value
   const { causes, cannotTell } = diagnosis
   const gone = told.filter(({ cause }) => !causes.some(({ code }) => code === cause.code))
-  const unknown = cannotTell.map(({ code, reason }) => `${code.replaceAll('-', ' ')} (${reason.replaceAll('-', ' ')})`)
+  const unknown = cannotTell.map(
+    ({ code, reason }) => `${code.replaceAll('-', ' ')} (${explainControlFinding({ code: reason }).message})`,
+  )
   return [
     ...(causes.length + gone.length === 0 ? ['The record shows no cause.'] : []),
-    ...causes.map((cause, i) => `${i + 1}. ${explainDiagnosis(cause).message}`),
-    ...gone.map(({ time, cause }) => `For a while from ${at(time)}: ${explainDiagnosis(cause).message}`),
+    ...causes.map((cause, i) => `${i + 1}. ${explainControlFinding(cause).message}`),
+    ...gone.map(({ time, cause }) => `For a while from ${at(time)}: ${explainControlFinding(cause).message}`),
     ...(unknown.length === 0 ? [] : [`It cannot tell: ${unknown.join(', ')}.`]),
   ]
 }

@@ -1,4 +1,4 @@
-import { explainZoneReason } from './explain-zone-finding.js'
+import { explainZoneFinding } from './explain-zone-finding.js'
 import { asLitres, asMillilitres, inHours } from './report-words.js'
 import type { ZoneDay } from './zone-day.js'
 
@@ -19,13 +19,13 @@ export function forecastLines({ probes, nextUse }: ZoneDay): string[] {
     if (refill.known && refill.time === 0) return row([what, 'reached'])
     return refill.known
       ? row([what, inHours(refill.time), span(refill.band50), span(refill.band90)])
-      : row([what, `not known (${explainZoneReason(refill.reason)})`])
+      : row([what, `not known (${explainZoneFinding({ code: refill.reason }).message})`])
   })
   const nextHours = counting.map(({ name, nextHour }) => {
     const what = `${name}, use of the next hour`
     return nextHour.known
       ? row([what, `${asMillilitres(nextHour.use)} mL`, millilitres(nextHour.band50), millilitres(nextHour.band90)])
-      : row([what, `not known (${explainZoneReason(nextHour.reason)})`])
+      : row([what, `not known (${explainZoneFinding({ code: nextHour.reason }).message})`])
   })
   const use = 'Use of the next day'
   return [
@@ -34,6 +34,6 @@ export function forecastLines({ probes, nextUse }: ZoneDay): string[] {
     ...nextHours,
     nextUse.known
       ? row([use, asLitres(nextUse.use), volumes(nextUse.band50), volumes(nextUse.band90)])
-      : row([use, `not known (${explainZoneReason(nextUse.reason)})`]),
+      : row([use, `not known (${explainZoneFinding({ code: nextUse.reason }).message})`]),
   ]
 }

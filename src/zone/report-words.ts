@@ -1,5 +1,6 @@
-import { explainZoneReason } from './explain-zone-finding.js'
+import { explainZoneFinding } from './explain-zone-finding.js'
 import type { Known } from './known.js'
+import type { ZoneReason } from './zone-reason.js'
 
 /** A moment by the clock of the zone. */
 export type Clock = (time: number) => string
@@ -11,8 +12,8 @@ export const asLitres = (volume: number) => `${volume.toFixed(2)} L`
 export const asMillilitres = (volume: number) => (1000 * volume).toFixed(0).replace('-', '−')
 export const counted = (n: number, word: string) => `${n} ${word}${n === 1 ? '' : 's'}`
 export const told = <T>(
-  what: Known<T> | { readonly known: false; readonly reason: string },
+  what: Known<T> | { readonly known: false; readonly reason: ZoneReason },
   say: (value: T) => string,
-) => (what.known ? say(what.value) : `not known (${explainZoneReason(what.reason)})`)
+) => (what.known ? say(what.value) : `not known (${explainZoneFinding({ code: what.reason }).message})`)
 /** A code in words. */
 export const spelt = (code: string) => code.replaceAll('-', ' ')

@@ -1,11 +1,10 @@
-import { explainPlanFinding } from '../irrigation/plan/explain-plan-finding.js'
-import { explainPlannedShot } from '../irrigation/plan/explain-planned-shot.js'
+import { explainIrrigationFinding } from '../irrigation/explain-irrigation-finding.js'
 import { requireObject } from '../quantity/guard.js'
 import { checkDay } from './checked-day.js'
 import { checkDiagnosis, checkProposal } from './checked-proposal.js'
 import { checkZone } from './checked-zone.js'
 import type { DayDiagnosis } from './diagnose-day.js'
-import { explainZoneFinding, explainZoneReason } from './explain-zone-finding.js'
+import { explainZoneFinding } from './explain-zone-finding.js'
 import type { Known } from './known.js'
 import { wallClock } from './local-day.js'
 import type { ProposedDay } from './propose-day.js'
@@ -180,25 +179,26 @@ function demandLines({ cropCoefficient }: Zone, { climate }: ZoneDay): string[] 
 function findingLines({ place }: Zone, { findings }: ZoneDay): string[] {
   const words = { note: 'Note', caution: 'Look', danger: 'Danger' } as const
   if (findings.length === 0) return ['Nothing stands out.']
-  return findings.map((one) => `${words[one.level]}: ${explainZoneFinding({ finding: one, clock: place.clock })}.`)
+  return findings.map((one) => `${words[one.level]}: ${explainZoneFinding(one, place.clock).message}.`)
 }
 
 function proposalLines(zone: Zone, { level }: ZoneDay, proposal: Known<ProposedDay>, at: Clock): string[] {
   const levels = `Level of the zone: ${told(level, ({ mean, limits, from }) => `full point ${asPercent(limits.fullPoint)} (${spelt(from)}), refill point ${asPercent(limits.refillPoint)}; the day ended at ${asPercent(mean)}`)}.`
-  if (!proposal.known) return [levels, `No proposal: ${explainZoneReason(proposal.reason)}.`]
+  if (!proposal.known) return [levels, `No proposal: ${explainZoneFinding({ code: proposal.reason }).message}.`]
   const plan = proposal.value
   const run = (seconds: number) =>
     `${Math.floor(Math.round(seconds) / 60)} min ${String(Math.round(seconds) % 60).padStart(2, '0')} s`
-  const changes = plan.differences.map((finding) => explainZoneFinding({ finding, clock: zone.place.clock }))
+  const changes = plan.differences.map((finding) => explainZoneFinding(finding, zone.place.clock).message)
   return [
     levels,
     `Expected use ${asLitres(plan.expectedUse)} a container, from the ${spelt(plan.useFrom)}${plan.expectedRadiation === undefined ? '' : ` and an expected radiation of ${plan.expectedRadiation.toFixed(0)} W/m²`}${plan.useBand90 ? ` (nine of ten days between ${asLitres(plan.useBand90[0])} and ${asLitres(plan.useBand90[1])})` : ' of this day'}; light as on this day (${spelt(plan.lightFrom)}).`,
     `${counted(plan.shots.length, 'shot')}, ${asLitres(plan.given)} together, of at most ${zone.limits.maxPerDay} L a day; ${asPercent(plan.drainFraction)} of it should drain (asked: ${asPercent(zone.limits.drainFraction)}).`,
     ...plan.shots.map((shot, i) => {
       const volumes = `${(1000 * shot.volume).toFixed(0).padStart(5)} mL (${(1000 * shot.perEmitter).toFixed(0)} mL an emitter)`
-      return `  ${String(i + 1).padStart(2)}. ${at(shot.time)}  ${volumes}, valve open ${run(shot.runTime)}: ${explainPlannedShot(shot)}`
+      const why = explainIrrigationFinding({ code: shot.reason, waterContent: shot.waterContent }).message
+      return `  ${String(i + 1).padStart(2)}. ${at(shot.time)}  ${volumes}, valve open ${run(shot.runTime)}: ${why}`
     }),
-    ...plan.compromises.map((one) => `Cannot all be had: ${explainPlanFinding(one).message}.`),
+    ...plan.compromises.map((one) => `Cannot all be had: ${explainIrrigationFinding(one).message}.`),
     `Different from this day: ${changes.length === 0 ? 'nothing' : changes.join('; ')}.`,
   ]
 }

@@ -87,7 +87,7 @@ function findingsOfDay(zone: Zone, window: ZoneWindow, parts: Reviewed): ZoneFin
     ...answerFindings(probes),
     ...checked.flatMap((probe) => betweenShots(zone, window, probe, openings)),
     ...levelFindings(judged.candidates, limits, medium, day.to),
-    ...(level.known || level.reason !== 'all-probes-left-out'
+    ...(level.known || level.reason !== 'no-trusted-probe'
       ? []
       : [{ code: 'all-probes-left-out', level: 'danger' } as const]),
     ...(outOfOrder.length > 0

@@ -3,6 +3,7 @@ import type { CheckedProbe } from './check-probe.js'
 import { type Known, known, unknown } from './known.js'
 import type { LocalDay } from './local-day.js'
 import type { Zone } from './zone.js'
+import type { ZoneReason } from './zone-reason.js'
 import { firstAt, type WateringColumns, type ZoneWindow } from './zone-window.js'
 
 /** Water of one container on a day. What is not known is not zero. */
@@ -65,8 +66,8 @@ function sumOf(
   a: number,
   b: number,
   most: number,
-  reason: string | undefined,
-  missing: string,
+  reason: ZoneReason | undefined,
+  missing: ZoneReason,
 ): Known<number> {
   if (reason !== undefined) return unknown(reason)
   let sum = 0

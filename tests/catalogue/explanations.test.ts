@@ -1,6 +1,8 @@
+import { type Finding, isPorewaterError } from 'porewater'
 import { catalogue } from 'porewater/catalogue'
 import { describe, expect, it } from 'vitest'
 import { publicNames } from '../../docs/tools/public-names.js'
+import { CAUSE_CODES } from '../../src/control/diagnosis/cause-codes.js'
 
 /** Whatever a finding may carry: a sentence takes what it needs. */
 const NUMBERS = {
@@ -29,10 +31,75 @@ const NUMBERS = {
   perEmitter: 0.25,
   since: 1_780_000_000,
   weight: 0.5,
+  reached: 0.5,
+  wanted: 0.25,
+  because: 'rest',
+  band: 'low',
+  rise: 0.5,
+  drainFraction: 0.25,
+  steadyFraction: 0.25,
+  headingFor: 4,
+  usual: 0.125,
+  deviation: 0.5,
+  perDay: 0.5,
+  share: 0.5,
+  shots: 3,
+  levelPerDay: 0.5,
+  drainPerDay: 0.5,
+  capacity: 0.5,
+  start: 1_780_000_000,
+  end: 1_780_003_600,
+  duration: 60,
+  openings: 2,
+  hours: 2.5,
+  fault: 'leak',
+  alarms: 2,
+  calls: 2,
+  correlation: 0.5,
+  autocorrelation: 0.5,
+  first: 'first',
+  second: 'second',
+  series: 'drain',
+  ratio: 4,
+  aridity: 2,
+  sunHeight: 0.1,
+  exposure: 'coastal',
+  today: 4,
+  tomorrow: 5,
+  middle: 45.5,
+  seen: 1,
+  below: 0.25,
+  others: 0.125,
+  times: [1_780_000_000],
+  from: 1_780_000_000,
+  change: 0.25,
+  difference: 0.25,
+  spread: 0.25,
+  count: 2,
+  use: 2,
+  climate: 1,
+  given: 4,
+  drained: 5,
+  entries: 2,
+  steady: 0.25,
+  extreme: 'lowest',
+  days: 2,
 }
 
-function answer(name: string, finding: object): { message: string; source?: string } | string {
-  return (publicNames[name] as (finding: object) => { message: string; source?: string } | string)(finding)
+const CAUSES: readonly string[] = CAUSE_CODES
+
+/** What single codes need besides. */
+const MORE: Readonly<Record<string, object>> = {
+  'root-temperature': { about: 'fruiting-vegetables', band: 'cold' },
+  'few-shots-seen': { of: 3 },
+  'climbs-between-shots': { to: 1_780_003_600 },
+  'climate-doubted': {
+    weather: { code: 'no-sun', level: 'note', about: 'solar', value: 0, limit: 0, unit: 'MJ/m²/d' },
+  },
+}
+
+function answer(name: string, finding: unknown): Finding {
+  return (publicNames[name] as (finding: unknown) => Finding)(finding)
 }
 
 /** The codes of a topic: it names them where it refuses another one. */
@@ -48,16 +115,35 @@ function codesOf(name: string): string[] {
 }
 
 const told = catalogue
-  .filter(({ name, arguments: [first] }) => name.startsWith('explain') && first?.path !== 'shot')
+  .filter(({ name }) => name.startsWith('explain'))
   .flatMap((entry) => codesOf(entry.name).map((code) => [`${entry.name}: ${code}`, entry, code] as const))
 
 describe('every code has a sentence with its numbers', () => {
   it('where a topic names its codes', () => expect(told.length).toBeGreaterThan(150))
   it.each(told)('%s', (_, { name }, code) => {
-    const said = answer(name, { ...NUMBERS, code })
-    const { message, source } = typeof said === 'string' ? { message: said } : said
+    const cause = CAUSES.includes(code) ? { about: ['A'], check: 'catch-test' } : {}
+    const { message, source } = answer(name, { ...NUMBERS, ...cause, ...MORE[code], code })
     expect(message).toMatch(/\w{2,}\W+\w{2,}/)
     expect(message).not.toMatch(/undefined|NaN|\[object|\?/)
     if (source !== undefined) expect(source).toMatch(/\w{3}/)
+  })
+})
+
+describe('what is no finding of its topic is refused', () => {
+  const explainers = catalogue.filter(({ name }) => name.startsWith('explain')).map(({ name }) => name)
+  const outcome = (name: string, finding: unknown) => {
+    try {
+      return answer(name, finding)
+    } catch (error) {
+      return isPorewaterError(error) ? error.code : error
+    }
+  }
+  it.each(explainers)('by %s', (name) => {
+    for (const bad of [undefined, null, 'stress', 3, {}, [], { code: 'toString' }, { code: 3, level: 'note' }])
+      expect(outcome(name, bad)).toBe('bad-input')
+  })
+  it.each(told)('without its numbers, or told all the same: %s', (_, { name }, code) => {
+    const said = outcome(name, { code })
+    if (said !== 'bad-input') expect((said as Finding).message).toEqual(expect.any(String))
   })
 })

@@ -2,7 +2,7 @@ import {
   alarmConditions,
   type Diagnosis,
   diagnoseRecord,
-  explainDiagnosis,
+  explainControlFinding,
   hours,
   litres,
   runReducer,
@@ -351,12 +351,12 @@ describe('a diagnosis', () => {
   it('is put into words with numbers, units and the check to do by hand', () => {
     const { outputs } = diagnosesOf(script)
     const [cause] = outputs[namedAt(outputs, 'no-water')]?.causes ?? []
-    const { message, level } = explainDiagnosis(cause as NonNullable<typeof cause>)
+    const { message, level } = explainControlFinding(cause as NonNullable<typeof cause>)
     expect(level).toBe('danger')
     expect(message).toMatch(/^Ordered shots bring no water \(missed shots 2, usually 0; /)
     expect(message).toMatch(/valve, filter, pump and supply/)
     expect(message).toMatch(/licensed electrician/)
-    expect(() => explainDiagnosis({ ...(cause as object), code: 'toString' } as never)).toThrow(
+    expect(() => explainControlFinding({ ...(cause as object), code: 'toString' } as never)).toThrow(
       expect.objectContaining({ code: 'bad-input' }),
     )
   })

@@ -5,8 +5,7 @@ import {
   announceAlarms,
   type CheckWateringInput,
   checkWatering,
-  explainRecovery,
-  explainRefusal,
+  explainControlFinding,
   hours,
   litres,
   litresPerHour,
@@ -54,15 +53,15 @@ describe('the check before water flows', () => {
     expect(checkWatering(safe)).toEqual({ allowed: true, refusals: [] })
   })
   it.each([
-    ['day-used-up', { givenInDay: litres(4.7) }],
+    ['beyond-limit-of-day', { givenInDay: litres(4.7) }],
     ['too-soon', { sinceLastShot: minutes(14) }],
-    ['no-reading', { waterContent: Number.NaN as never }],
+    ['reading-unknown', { waterContent: Number.NaN as never }],
     ['old-reading', { age: minutes(21) }],
     ['doubtful-reading', { flag: 3 }],
     ['full', { waterContent: waterContent(0.62) }],
-    ['clock-doubtful', { clockRanOn: false }],
-    ['flow-while-closed', { flowWhileClosed: true }],
-    ['locked', { locked: true }],
+    ['clock-unknown', { clockRanOn: false }],
+    ['leaks-while-closed', { flowWhileClosed: true }],
+    ['zone-locked', { locked: true }],
     ['alarm', { alarms: ['leak'] }],
   ])('refuses with the reason %s', (code, fact) => {
     const check = checkWatering({ ...safe, facts: { ...safe.facts, ...fact } })
@@ -72,10 +71,10 @@ describe('the check before water flows', () => {
   it.each([
     ['given-unknown', 'givenInDay'],
     ['last-shot-unknown', 'sinceLastShot'],
-    ['no-reading', 'waterContent'],
+    ['reading-unknown', 'waterContent'],
     ['old-reading', 'age'],
     ['doubtful-reading', 'flag'],
-    ['clock-doubtful', 'clockRanOn'],
+    ['clock-unknown', 'clockRanOn'],
     ['leak-unknown', 'flowWhileClosed'],
     ['lock-unknown', 'locked'],
     ['alarms-unknown', 'alarms'],
@@ -111,7 +110,7 @@ describe('the check before water flows', () => {
   })
   it('says by how much, in sentences with numbers', () => {
     const said = (input: Partial<CheckWateringInput>) =>
-      checkWatering({ ...safe, ...input }).refusals.map((refusal) => explainRefusal(refusal).message)
+      checkWatering({ ...safe, ...input }).refusals.map((refusal) => explainControlFinding(refusal).message)
     const because = (facts: Partial<CheckWateringInput['facts']>) => said({ facts: { ...safe.facts, ...facts } })
     expect(said({ request: { volume: litres(0.60004), runTime: minutes(9) } })).toEqual([
       expect.stringMatching(/\(0\.6 L, limit 0\.5 L\)$/),
@@ -124,7 +123,7 @@ describe('the check before water flows', () => {
     const { age, flag, ...rest } = safe.facts
     expect(said({ facts: { ...rest, ...(flag && { flag }) } })).toEqual([expect.stringMatching(/of unknown age$/)])
     expect(said({ facts: { ...rest, ...(age && { age }) } })).toEqual([expect.stringMatching(/tests$/)])
-    expectInputError(() => explainRefusal({ code: 'too-sonn' as never, level: 'note' }), 'refusal')
+    expectInputError(() => explainControlFinding({ code: 'too-sonn' as never, level: 'note' }), 'finding')
   })
   it('lets a small back-up shot pass without a reading, but not into a container that is known to be full', () => {
     const { waterContent: level, age, flag, ...blind } = safe.facts
@@ -513,7 +512,7 @@ describe('recovery after a power cut', () => {
     expect(codes({ clockChecked: false })).toEqual(['clock-not-checked danger', ...always])
     expect(codes({ maxTotal: litres(1) })).toEqual(['more-than-allowed caution', ...always])
     expect(codes({ waterContent: waterContent(0.6) })).toEqual([])
-    expect(found({ maxTotal: litres(1) }).map(explainRecovery)[0]?.message).toMatch(/\(1108 mL, limit 1000 mL\)$/)
+    expect(found({ maxTotal: litres(1) }).map(explainControlFinding)[0]?.message).toMatch(/\(1108 mL, limit 1000 mL\)$/)
   })
   it('refuses a largest shot so small that the shots would have no end', () => {
     expectInputError(() => planRecovery({ ...input, maxPerShot: 5e-324 as never }), 'maxPerShot')

@@ -1,4 +1,4 @@
-import { coefficientOfDay, explainUseFinding, fitDailyUse, layeredWater, metres, waterContent } from 'porewater'
+import { coefficientOfDay, explainDemandFinding, fitDailyUse, layeredWater, metres, waterContent } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { expectInputError } from '../support/refusals.js'
 
@@ -72,7 +72,7 @@ describe('coefficients of daily use', () => {
 
 describe('words on use', () => {
   const said = (code: string, value: number) =>
-    explainUseFinding({ code, level: 'caution', about: 'a', value, limit: 0.5, unit: '1' } as never)
+    explainDemandFinding({ code, level: 'caution', about: 'a', value, limit: 0.5, unit: '1' } as never)
   it('carry their numbers and their source', () => {
     expect(said('fails-new-days', 0.31).message).toMatch(/explains 31 % of/)
     expect(said('fails-new-days', 0.31).source).toBe('common practice, no source')

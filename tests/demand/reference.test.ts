@@ -6,7 +6,7 @@ import {
   dailyReferenceETAsce2005,
   dailyReferenceETFao56,
   dayOfYear,
-  explainWeatherFinding,
+  explainDemandFinding,
   extraterrestrialRadiationFao56,
   type HourlyWeather,
   hourlyReferenceETAsce2005,
@@ -203,12 +203,12 @@ describe('a day with what is known', () => {
     expect(bare.assumedInputs[0]?.value).toBe(bare.actual)
     expect(bare.assumedInputs[1]?.value).toBe(bare.solar)
     expect(bare.assumedInputs[2]?.value).toBe(bare.windSpeed)
-    expect(bare.assumedInputs.map((finding) => explainWeatherFinding(finding).message)).toEqual([
+    expect(bare.assumedInputs.map((finding) => explainDemandFinding(finding).message)).toEqual([
       expect.stringMatching(/^no humidity is given: the dew point is taken 0 K below .* makes \d\.\d\d kPa$/),
       expect.stringMatching(/^neither radiation nor sunshine is given: \d+\.\d MJ\/m²\/d .* called interior/),
       'no wind is given: 2 m/s at 2 m is taken',
     ])
-    expectInputError(() => explainWeatherFinding({ ...bare.assumedInputs[2], code: 'rain' } as never), 'finding')
+    expectInputError(() => explainDemandFinding({ ...bare.assumedInputs[2], code: 'rain' } as never), 'finding')
     const dry = dailyReferenceETFao56({
       latitude,
       elevation,
@@ -320,7 +320,7 @@ describe('a day with what is known', () => {
     })
     expect(wet.findings.map((finding) => finding.code)).toEqual(['brighter-than-clear-sky', 'air-above-saturation'])
     expect(wet.findings[0]).toMatchObject({ value: 38, limit: wet.clearSky, unit: 'MJ/m²/d' })
-    expect(wet.findings.map((finding) => explainWeatherFinding(finding).message)).toEqual([
+    expect(wet.findings.map((finding) => explainDemandFinding(finding).message)).toEqual([
       expect.stringMatching(/^the solar radiation of 38 MJ\/m²\/d is above that of a clear sky, 30\.\d MJ/),
       expect.stringMatching(/above saturation \(a deficit of -0\.\d+ kPa\)/),
     ])
@@ -406,7 +406,7 @@ describe('an hour', () => {
     const zoned = (site: number, zone: number) =>
       hourlyReferenceETFao56({ ...afternoon, longitude: longitude(site), zoneLongitude: longitude(zone) }).findings
     expect(zoned(-16.25, 15)).toMatchObject([{ code: 'zone-far-from-site', value: 31.25, limit: 25, unit: '°' }])
-    expect(explainWeatherFinding(zoned(-16.25, 15)[0] as never).message).toContain('31.3° from the site')
+    expect(explainDemandFinding(zoned(-16.25, 15)[0] as never).message).toContain('31.3° from the site')
     // Standard time in Galicia, in Iceland, and on both sides of the date line.
     for (const [site, zone] of [
       [-16.25, -15],
@@ -416,7 +416,7 @@ describe('an hour', () => {
       [-172, 180],
     ] as const)
       expect(zoned(site, zone).filter(({ code }) => code === 'zone-far-from-site')).toEqual([])
-    expectInputError(() => explainWeatherFinding({ code: 'fog' } as never), 'finding')
+    expectInputError(() => explainDemandFinding({ code: 'fog' } as never), 'finding')
   })
   it('takes 50 and 200 s/m by day and night on wish (Allen and others 2006; ASCE-EWRI 2005 has the same for its short surface)', () => {
     const noon = {

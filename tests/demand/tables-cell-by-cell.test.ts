@@ -65,6 +65,13 @@ describe('every cell of the tables of FAO-56 (1998)', () => {
     ['onion, green', 20, 45, 20, 10, 95],
     ['onion, green', 30, 55, 55, 40, 180],
     ['onion, seed', 20, 45, 165, 45, 275],
+    ['potato', 25, 30, 45, 30, 130],
+    ['potato', 45, 30, 70, 20, 165],
+    ['potato', 30, 35, 50, 25, 140],
+    ['sweet potato', 20, 30, 60, 40, 150],
+    ['sweet potato', 15, 30, 50, 30, 125],
+    ['dry bean and pulses', 15, 25, 35, 20, 95],
+    ['pea', 35, 25, 30, 20, 110],
   ])('Table 11: %s of %i, %i, %i and %i days', (crop, ...printed) => {
     const total = printed.pop()!
     const rows = tabledStagesFao56(crop).map((row) => [row.initial, row.development, row.middle, row.late])

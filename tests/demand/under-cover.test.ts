@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import {
   celsius,
-  explainUseFinding,
+  explainDemandFinding,
   fitDailyUse,
   fraction,
   interceptedFraction,
@@ -159,8 +159,8 @@ describe('the simplified model and the radiation sum', () => {
     expect(use(4.08).findings).toEqual([])
     const [above] = use(4.09).findings
     expect(above).toMatchObject({ code: 'above-latent-heat', level: 'danger' })
-    expect(above && explainUseFinding(above).message).toMatch(/^4\.09 mL\/m² per J\/cm² is above the 4\.08 that/)
-    expectInputError(() => explainUseFinding({ ...above, code: 'hot' } as never), 'finding')
+    expect(above && explainDemandFinding(above).message).toMatch(/^4\.09 mL\/m² per J\/cm² is above the 4\.08 that/)
+    expectInputError(() => explainDemandFinding({ ...above, code: 'hot' } as never), 'finding')
     // FAO-56 Table 3: 2.45 MJ/kg.
     expect(use(2).ceiling).toBeCloseTo(0.40816, 5)
     expectDomainError(() => use(11), { max: 10 })

@@ -179,7 +179,7 @@ describe.skipIf(CHROMIUM === undefined)('the explorer in Chromium (skipped where
     await opened('#waterContentTopp1980?apparent=55&from=2&to=80', async (page) => {
       const [words] = porewater
         .validityOf(porewater.validityTopp1980, { apparent: 55 })
-        .map((finding) => porewater.explainValidity(finding).message)
+        .map((finding) => porewater.explainQuantityFinding(finding).message)
       expect(await page.locator('#cautions li').allTextContents()).toEqual([words])
       expect(await page.locator('#curve rect.gap').count()).toBeGreaterThan(1)
       expect(await page.locator('#curve').textContent()).toContain('nobody measured here')

@@ -6,7 +6,7 @@ import {
   centimetres,
   centimetresPerHour,
   containerFlowRichards1931,
-  explainMediumFit,
+  explainFlowFinding,
   type FeddesLimits,
   type FlowStep,
   fitMediumToRecord,
@@ -339,13 +339,13 @@ describe('a medium fitted to what drained and what a probe read', () => {
     expect(found).toContain('differences-in-runs')
     expect(found).toContain('weights-off')
     for (const finding of [...both.findings, ...drifting.findings])
-      expect(explainMediumFit(finding).message).toMatch(/^[a-z].*: .*[a-z]$/)
+      expect(explainFlowFinding(finding).message).toMatch(/^[a-z].*: .*[a-z]$/)
   })
   it('refuses series that do not match, nothing to find, and what nothing is known of', () => {
     const record = noisy(1, 0.004, 0.004)
     expectInputError(() => fitMediumToRecord({ ...record, drain: { volumes: [] } }), 'drain')
     expectInputError(() => fitMediumToRecord({ ...record, fit: [] }), 'fit')
-    expectInputError(() => explainMediumFit({ code: 'colour', level: 'note' } as never), 'finding')
+    expectInputError(() => explainFlowFinding({ code: 'colour', level: 'note' } as never), 'finding')
     expectDomainError(() => fitMediumToRecord({ ...record, nodes: 500 }), { argument: 'nodes' })
     expectInputError(() => fitMediumToRecord({ ...record, fit: ['colour' as never] }), 'fit')
     const { start: _, probe: __, drain: ___, ...bare } = record

@@ -41,9 +41,9 @@ function spansOf(path: string): Written[] {
 const paths = execFileSync('git', ['ls-files', 'src/**/*.ts'], { cwd: root, encoding: 'utf8' }).trim().split('\n')
 const spans = paths.flatMap(spansOf)
 
-/** The topics whose domains are all rows of a table; the others keep theirs beside the code that takes them. */
-const settled =
-  /^src\/(air|chart|demand|dielectric|flow|irrigation|medium|probe|record|schema|text|uncertainty|water)\/(?!forecast\/)/
+/** What `npm run units` writes keeps the domain of a unit beside its constructor; pF and heads end where their own scale does. */
+const besideTheirUnit = /^src\/quantity\/(generated\/|p-f\.ts|pressure-head-of-suction\.ts)/
+const settled = (path: string) => path.startsWith('src/') && !besideTheirUnit.test(path)
 
 describe('domains', () => {
   it('are found', () => expect(spans.length).toBeGreaterThan(500))
@@ -63,26 +63,45 @@ describe('domains', () => {
   })
   it('are rows of domains.ts, except where an end is a constant of one equation', () => {
     const elsewhere = paths
-      .filter((path) => settled.test(path) && !path.endsWith('/domains.ts'))
+      .filter((path) => settled(path) && !path.endsWith('/domains.ts'))
       .flatMap((path) => rowsOf(path))
       .filter(({ range }) => !/[A-Z]{4,}/.test(range))
     expect(elsewhere.map(({ where }) => where)).toEqual([])
   })
-  it('stand once: no two rows of a topic, or of a topic and all, have one quantity, unit and range', () => {
-    const common = rowsOf('src/quantity/domains.ts')
-    expect(common.length).toBeGreaterThan(15)
-    for (const path of paths.filter((one) => settled.test(one) && one.endsWith('/domains.ts'))) {
-      const rows = [...rowsOf(path), ...common].map(({ quantity, range }) => `${quantity} ${range}`)
-      expect(
-        rows.filter((row, k) => rows.indexOf(row) !== k),
-        path,
-      ).toEqual([])
-    }
+  it('stand once: no two rows of all topics have one quantity, unit and range', () => {
+    const rows = paths.filter((path) => path.endsWith('/domains.ts')).flatMap(rowsOf)
+    expect(rows.length).toBeGreaterThan(400)
+    expect(twiceIn(rows)).toEqual([])
+  })
+  it('are made in no other way than by `domainWith`, and of the two ends of a curve', () => {
+    const makers = paths.filter((path) => /\): Domain (=> \(|=> )?\{/.test(readFileSync(`${root}${path}`, 'utf8')))
+    expect(makers).toEqual(['src/medium/curves/curve-limits.ts', 'src/quantity/domain.ts'])
+  })
+  it('would be told where two stand', () => {
+    const row = { quantity: 'drain fraction', range: "'1' 0 1 '[)'" }
+    const [a, b] = ['src/control/x.ts DRAIN', 'src/zone/y.ts DRAIN'].map((where) => ({ where, ...row }))
+    expect(twiceIn([a!, b!, { ...a!, where: 'z', quantity: 'depletion' }])).toEqual([[a!.where, b!.where]])
   })
 })
 
+interface Row {
+  readonly where: string
+  readonly quantity: string
+  readonly range: string
+}
+
+/** The places of rows that say the same. */
+function twiceIn(rows: readonly Row[]): string[][] {
+  const found = new Map<string, string[]>()
+  for (const { where, quantity, range } of rows) {
+    const key = `${quantity} ${range}`
+    found.set(key, [...(found.get(key) ?? []), where])
+  }
+  return [...found.values()].filter((places) => places.length > 1)
+}
+
 /** The constants of a file that are domains. */
-function rowsOf(path: string): { readonly where: string; readonly quantity: string; readonly range: string }[] {
+function rowsOf(path: string): Row[] {
   const text = readFileSync(`${root}${path}`, 'utf8')
   return [...text.matchAll(/const ([A-Z]\w+): Domain = \{([^}]*)\}/g)].map(([, name, body = '']) => {
     const of = (key: string) => new RegExp(`\\b${key}: ('[^']*'|[^,]+)`).exec(body)?.[1] ?? ''

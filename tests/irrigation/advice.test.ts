@@ -1,5 +1,5 @@
 import {
-  explainAdvice,
+  adviceInFull,
   fraction,
   joulesPerSquareCentimetre,
   lightShot,
@@ -47,7 +47,7 @@ const results = {
 
 describe('the caution of a plan', () => {
   it.each(Object.entries(results))('stands in the result of %s, and is explained', (_, result) => {
-    const told = explainAdvice(result)
+    const told = adviceInFull(result)
     expect(told.map(({ code }) => code)).toEqual([
       'own-limits',
       'electricity-near-water',
@@ -59,6 +59,6 @@ describe('the caution of a plan', () => {
   })
   it('is asked of results only', () => {
     for (const other of [undefined, null, {}, { caution: 'none' }])
-      expect(() => explainAdvice(other as never)).toThrow(expect.objectContaining({ code: 'bad-input' }))
+      expect(() => adviceInFull(other as never)).toThrow(expect.objectContaining({ code: 'bad-input' }))
   })
 })

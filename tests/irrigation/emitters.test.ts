@@ -7,7 +7,7 @@ import {
   emitterFlowAt,
   emitterFlowRatio,
   emitterPressureFor,
-  explainEmitterFinding,
+  explainIrrigationFinding,
   fitEmitterCurve,
   inMetresOfWater,
   kilopascals,
@@ -116,7 +116,7 @@ describe('the curve of an emitter', () => {
       const [above] = checkEmitterPressure(curve, metresOfWater(30))
       expect(above).toMatchObject({ code: 'pressure-above-curve', unit: 'kPa' })
       // 20 m of water are 196.1 kPa, 30 m are 294.2 kPa.
-      expect(above && explainEmitterFinding(above).message).toMatch(/^294\.2 kPa is above 196 kPa/)
+      expect(above && explainIrrigationFinding(above).message).toMatch(/^294\.2 kPa is above 196 kPa/)
     }
     expect(
       checkEmitterPressure(emitterCurve({ coefficient: 2, pressureUnit: 'kPa', exponent: 0 }), kilopascals(1)),
@@ -189,6 +189,9 @@ describe('starts of a pump', () => {
     const round = { zones: 6, runTime: minutes(2), rest: seconds(10), startsPerHour: 3, keepRunning: false }
     expect(pumpSchedule(round)).toMatchObject({ cycle: 770, cyclesPerHour: 0.5 })
     expect(pumpSchedule({ ...round, keepRunning: true })).toMatchObject({ startsPerCycle: 1, cyclesPerHour: 3 })
+    // Where starts allow more rounds than the time: 3600 s for rounds of 770 s.
+    const often = pumpSchedule({ ...round, startsPerHour: 60 })
+    expect(often.cyclesPerHour).toBeCloseTo(3600 / 770, 12)
   })
   it('are refused for a motor that the table does not list', () => {
     expectInputError(() => motorStartLimitsNema({ horsepower: 4, poles: 4 }), 'motor')

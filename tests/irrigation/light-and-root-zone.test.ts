@@ -4,7 +4,7 @@ import {
   celsius,
   countLight,
   decisiemensPerMetre,
-  explainBandFinding,
+  explainIrrigationFinding,
   fraction,
   grams,
   inMillilitres,
@@ -38,9 +38,10 @@ const dark: LightCounter = { since: joulesPerSquareCentimetre(0) }
 checkPublished('irrigation', 'radiation.count', ({ t, G, threshold }) => {
   let state = dark
   let events = 0
+  const counter = countLight({ threshold: joulesPerSquareCentimetre(threshold) })
   for (let i = 1; i < t.length; i++) {
     const light = radiationSum({ times: [t[i - 1], t[i]], irradiance: [G[i - 1], G[i]] }).sum
-    const [next, shots] = countLight(state, { light, threshold: joulesPerSquareCentimetre(threshold) })
+    const [next, shots] = counter.step(state, { light })
     state = next
     events += shots
   }
@@ -91,7 +92,7 @@ const ORGANISMS = [
 ] as const
 
 describe('the light counter', () => {
-  const threshold = joulesPerSquareCentimetre(100)
+  const counter = countLight({ threshold: joulesPerSquareCentimetre(100) })
   const sums = fc.array(fc.double({ min: 0, max: 350, noNaN: true }).map(joulesPerSquareCentimetre), { maxLength: 40 })
   it('loses no light: shots and remainder are the sum', () => {
     fc.assert(
@@ -99,7 +100,7 @@ describe('the light counter', () => {
         let state = dark
         let shots = 0
         for (const light of lights) {
-          const [next, due] = countLight(state, { light, threshold })
+          const [next, due] = counter.step(state, { light })
           expect(next.since).toBeLessThan(100)
           state = next
           shots += due
@@ -112,11 +113,11 @@ describe('the light counter', () => {
   it('does not depend on how often it is asked', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 5000 }), fc.integer({ min: 1, max: 50 }), (light, parts) => {
-        const [, once] = countLight(dark, { light: joulesPerSquareCentimetre(light), threshold })
+        const [, once] = counter.step(dark, { light: joulesPerSquareCentimetre(light) })
         let state = dark
         let shots = 0
         for (let i = 0; i < parts; i++) {
-          const [next, due] = countLight(state, { light: joulesPerSquareCentimetre(light / parts), threshold })
+          const [next, due] = counter.step(state, { light: joulesPerSquareCentimetre(light / parts) })
           state = next
           shots += due
         }
@@ -126,7 +127,7 @@ describe('the light counter', () => {
   })
   it('can be kept as JSON, and leaves its state as it was', () => {
     const state = Object.freeze({ since: joulesPerSquareCentimetre(70) })
-    const [next] = countLight(state, { light: joulesPerSquareCentimetre(50), threshold })
+    const [next] = counter.step(state, { light: joulesPerSquareCentimetre(50) })
     expect(JSON.parse(JSON.stringify(next))).toEqual({ since: 20 })
     expect(state.since).toBe(70)
   })
@@ -223,16 +224,16 @@ describe('bands of the root zone', () => {
       expect(band.findings[0]?.source).toMatch(/\w/)
       expect(band.findings[0]?.value).toBe(band.value)
       expect(band.caution).toMatch(/\w/)
-      expect(band.findings.map(explainBandFinding)[0]?.message).toContain(String(band.value))
+      expect(band.findings.map(explainIrrigationFinding)[0]?.message).toContain(String(band.value))
     }
     const [air] = airSpaceBand(percent(20)).findings
-    expectInputError(() => explainBandFinding({ ...air, band: 'airy' } as never), 'finding')
+    expectInputError(() => explainIrrigationFinding({ ...air, band: 'airy' } as never), 'finding')
   })
   it('have words in every table', () => {
     for (const organism of ORGANISMS)
       for (let degrees = -5; degrees <= 60; degrees += 0.5)
         for (const finding of rootTemperatureBand({ temperature: celsius(degrees), organism }).findings)
-          expect(explainBandFinding(finding).message).toMatch(/^-?[\d.]+ °C: \w.{5}/)
+          expect(explainIrrigationFinding(finding).message).toMatch(/^-?[\d.]+ °C: \w.{5}/)
   })
   it('relate oxygen to what water can hold at the site', () => {
     const water = { concentration: milligramsPerLitreOfOxygen(6), temperature: celsius(25) }

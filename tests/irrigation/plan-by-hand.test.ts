@@ -1,14 +1,14 @@
 import {
   type DayPlan,
   type DayPlanRequest,
-  explainPlanFinding,
-  explainPlannedShot,
+  explainIrrigationFinding,
   fraction,
   hours,
   instant,
   litres,
   litresPerHour,
   minutes,
+  type PlannedShot,
   percent,
   planDay,
   replanDay,
@@ -54,7 +54,8 @@ const day = (more: Partial<DayPlanRequest> = {}) => planDay({ ...small, ...more 
 const container = (more: Partial<DayPlanRequest['container']>) => ({ container: { ...small.container, ...more } })
 const times = (plan: DayPlan) => plan.shots.map(({ time }) => time / 3600)
 const volumes = (plan: DayPlan) => plan.shots.map(({ volume }) => Math.round(volume * 1e6) / 1e6)
-const said = (plan: DayPlan) => plan.findings.map((found) => explainPlanFinding(found).message).join('\n')
+const why = ({ reason, waterContent }: PlannedShot) => explainIrrigationFinding({ code: reason, waterContent }).message
+const said = (plan: DayPlan) => plan.findings.map((found) => explainIrrigationFinding(found).message).join('\n')
 const codes = (plan: DayPlan) => plan.findings.map(({ code }) => code)
 
 describe('a day worked by hand', () => {
@@ -62,7 +63,7 @@ describe('a day worked by hand', () => {
     const plan = day()
     expect(times(plan)).toEqual([2, 8, 14, 18])
     expect(volumes(plan)).toEqual([0.6, 0.6, 0.6, 0.4])
-    expect(plan.shots.map(explainPlannedShot)).toEqual([
+    expect(plan.shots.map(why)).toEqual([
       'morning rewet from 55.0 %',
       '55.0 % is at the refill point',
       '55.0 % is at the refill point',
@@ -95,7 +96,7 @@ describe('a day worked by hand', () => {
     const plan = day({ waterContent: waterContent(0.5), maxRunTime: seconds(270) })
     // 0.48 at two o'clock; each hour brings 0.03 and takes 0.01 until 0.575 is passed.
     expect(times(plan).slice(0, 7)).toEqual([2, 3, 4, 5, 6, 10, 13])
-    expect(plan.shots.slice(0, 6).map((shot) => explainPlannedShot(shot).slice(0, 13))).toEqual([
+    expect(plan.shots.slice(0, 6).map((shot) => why(shot).slice(0, 13))).toEqual([
       ...Array(5).fill('morning rewet'),
       '55.0 % is at ',
     ])

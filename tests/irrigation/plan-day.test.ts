@@ -3,7 +3,7 @@ import {
   type DayPlan,
   type DayPlanRequest,
   demandCourse,
-  explainPlanFinding,
+  explainIrrigationFinding,
   fraction,
   instant,
   litres,
@@ -170,7 +170,7 @@ describe('a plan for a day', () => {
         if (plan.applied > 0 && plan.drainFraction > c.drain + 0.0101) expect(codes).toContain('more-drain-than-wanted')
         if (plan.applied > 0 && plan.drainFraction < c.drain - 0.0101) expect(codes).toContain('less-drain-than-wanted')
         if ((plan.waterContent.at(-1) as number) <= 0.15) expect(codes).toContain('runs-dry')
-        for (const found of plan.findings) expect(explainPlanFinding(found).message).toMatch(/[a-z]{3}/)
+        for (const found of plan.findings) expect(explainIrrigationFinding(found).message).toMatch(/[a-z]{3}/)
       }),
       { numRuns: 1000 },
     )

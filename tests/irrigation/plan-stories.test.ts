@@ -3,7 +3,7 @@ import {
   type DayPlanRequest,
   type DaySoFar,
   demandCourse,
-  explainPlanFinding,
+  explainIrrigationFinding,
   fraction,
   hours,
   instant,
@@ -124,7 +124,7 @@ describe('a plan that doubts', () => {
       about: 'lastShot',
       because: 'hours',
     })
-    for (const found of plan.findings) expect(explainPlanFinding(found).message).not.toMatch(/dry-down/)
+    for (const found of plan.findings) expect(explainIrrigationFinding(found).message).not.toMatch(/dry-down/)
   })
   it('tells each set time that it drops: outside the hours, outside the plan, after the dry-down has begun', () => {
     const plan = day({ trigger: clock(5, 9, 20, 25), overnightDryDown: waterContentChange(0) })

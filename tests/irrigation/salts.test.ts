@@ -9,12 +9,13 @@ import {
   decisiemensPerMetre,
   dischargeLoad,
   drainFraction,
-  explainSaltFinding,
+  explainIrrigationFinding,
   extractECFromLeaching,
   feedECForDrain,
   fieldLeachingRequirement,
   flushedEC,
   flushVolume,
+  followReservoir,
   fraction,
   hectares,
   inDays,
@@ -29,7 +30,6 @@ import {
   type ReservoirEvent,
   reservoirCourse,
   reservoirRun,
-  reservoirStep,
   saltTolerance,
   steadyDrainEC,
   steadyDrainFraction,
@@ -63,10 +63,9 @@ checkPublished('irrigation', 'reservoir.constant', ({ C0, Cin, W, D, I, t, Cup }
   return { C: course.ec, C_steady: course.steady, tau: inDays(course.timeConstant) }
 })
 checkPublished('irrigation', 'reservoir.step', ({ C0, W0, Cin, I, ET, Wmax, Cup }) => {
-  const { state, drained } = reservoirStep(
-    { water: litres(W0), ec: ec(C0) },
-    { applied: litres(I), feedEC: ec(Cin), use: litres(ET), uptakeEC: ec(Cup), maxWater: litres(Wmax) },
-  )
+  const reservoir = followReservoir({ water: litres(W0), ec: ec(C0) })
+  const event = { applied: litres(I), feedEC: ec(Cin), use: litres(ET), uptakeEC: ec(Cup), maxWater: litres(Wmax) }
+  const [state, { drained }] = reservoir.step(reservoir.start, event)
   return { C: state.ec, W: state.water, drain: drained, salt: state.ec * state.water }
 })
 checkPublished('irrigation', 'reservoir.run', ({ C0, W0, Cin, I, ET, Wmax, n }) => {
@@ -172,9 +171,9 @@ describe('the salt balance', () => {
   it('says that salts are stored, or lost', () => {
     const [stored] = checkSaltBalance({ ...day, drained: litres(0), feedEC: ec(2.6), drainEC: ec(5.2) }).findings
     expect(stored).toMatchObject({ code: 'not-steady', level: 'caution' })
-    expect(stored && explainSaltFinding(stored).message).toMatch(/being stored/)
+    expect(stored && explainIrrigationFinding(stored).message).toMatch(/being stored/)
     const lost = checkSaltBalance({ ...day, drained: litres(1.5), feedEC: ec(1), drainEC: ec(5) })
-    expect(lost.findings.map(explainSaltFinding)[0]?.message).toMatch(/being lost/)
+    expect(lost.findings.map(explainIrrigationFinding)[0]?.message).toMatch(/being lost/)
     expect(lost.saltStored).toBeLessThan(0)
   })
   it('takes what plants take from the water that did not drain, and heads for a drain without it (by hand)', () => {
@@ -190,7 +189,7 @@ describe('the salt balance', () => {
     expect(balance.rise).toBeCloseTo(2.5 / 6, 12)
     expect(balance.steadyFraction).toBeCloseTo(2 / 3, 12)
     expect(balance.headingFor).toBeCloseTo(9, 12)
-    expect(balance.findings.map(explainSaltFinding)[0]?.message).toMatch(
+    expect(balance.findings.map(explainIrrigationFinding)[0]?.message).toMatch(
       /25\.0 % drains .* changes by 0\.42 dS\/m .* heading for 9\.0 dS\/m .* the 67 % that the ECs suggest/,
     )
   })
@@ -203,7 +202,7 @@ describe('the salt balance', () => {
         drainEC: ec(drain),
         uptakeEC: ec(uptake),
       })
-      return [steadyFraction, headingFor, findings.map((finding) => explainSaltFinding(finding).message).join()]
+      return [steadyFraction, headingFor, findings.map((finding) => explainIrrigationFinding(finding).message).join()]
     }
     expect(balance(0.5, 3, 2, 0).slice(0, 2)).toEqual([undefined, 12])
     expect(balance(0.5, 2, 4, 3)).toEqual([undefined, undefined, expect.not.stringMatching(/suggest|heading/)])
@@ -314,8 +313,8 @@ describe('a well-mixed root zone', () => {
   it('refuses what cannot be', () => {
     const root = { water: litres(1), ec: ec(1) }
     const event = { applied: litres(0), feedEC: ec(1), use: litres(0.5), maxWater: litres(6) }
-    expectInputError(() => reservoirStep(root, { ...event, use: litres(1) }), 'use')
-    expectInputError(() => reservoirStep(root, { ...event, uptakeEC: ec(3) }), 'uptakeEC')
+    expectInputError(() => followReservoir(root).step(root, { ...event, use: litres(1) }), 'use')
+    expectInputError(() => followReservoir(root).step(root, { ...event, uptakeEC: ec(3) }), 'uptakeEC')
     expectInputError(
       () => flushVolume({ start: ec(6), feedEC: ec(2), target: ec(1), rootZoneWater: litres(6) }),
       'target',

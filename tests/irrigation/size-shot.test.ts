@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import {
   cubicMetresPerHour,
-  explainShotFinding,
+  explainIrrigationFinding,
   fraction,
   litres,
   litresPerHour,
@@ -93,7 +93,8 @@ describe('sizing a shot in one call', () => {
     expect(sizeShot({ ...usual, emittersOnValve: 900, pumpFlow: cubicMetresPerHour(2) }).findings).toEqual([])
   })
   it('puts each warning into words with its number and what to do', () => {
-    const said = (more: Partial<SizeShotInput>) => sizeShot({ ...usual, ...more }).findings.map(explainShotFinding)
+    const said = (more: Partial<SizeShotInput>) =>
+      sizeShot({ ...usual, ...more }).findings.map(explainIrrigationFinding)
     expect(said({ maxRunTime: minutes(3) })).toMatchObject([
       {
         code: 'max-run-time',
@@ -119,7 +120,7 @@ describe('sizing a shot in one call', () => {
   })
   it('has no words for a code that is not its own', () => {
     const other = { code: 'hail', level: 'note', value: 1, unit: 's' } as unknown as ShotFinding
-    expectInputError(() => explainShotFinding(other), 'finding')
+    expectInputError(() => explainIrrigationFinding(other), 'finding')
   })
   it('does not open the valve for no rise', () => {
     expect(sizeShot({ ...usual, rise: waterContentChange(0), minRunTime: minutes(1) })).toMatchObject({

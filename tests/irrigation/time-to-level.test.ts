@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import {
-  explainPlannedShot,
+  explainIrrigationFinding,
   hours,
   instant,
   litres,
@@ -61,11 +61,11 @@ describe('the reason of a planned shot', () => {
   }
   it('has words of its own for each code, with the water content where it says something', () => {
     const codes = ['morning-rewet', 'refill-point', 'last-of-day', 'light-sum', 'set-time', 'given'] as const
-    const words = codes.map((reason) => explainPlannedShot({ ...shot, reason }))
+    const words = codes.map((reason) => explainIrrigationFinding({ ...shot, code: reason }).message)
     expect(new Set(words).size).toBe(codes.length)
     expect(words.filter((sentence) => sentence.includes('58.2 %'))).toHaveLength(5)
   })
   it('is refused where no plan gives it', () => {
-    expect(() => explainPlannedShot({ ...shot, reason: 'toString' as never })).toThrow(/is unknown/)
+    expect(() => explainIrrigationFinding({ ...shot, code: 'toString' as never })).toThrow(/no code of this topic/)
   })
 })

@@ -4,7 +4,7 @@ import {
   christiansenUniformity,
   designEmissionUniformity,
   emitterGrade,
-  explainEmitterFinding,
+  explainIrrigationFinding,
   flowVariation,
   flowVariationCoefficient,
   fraction,
@@ -103,12 +103,12 @@ describe('a catch test', () => {
     expect(sheet.weak).toEqual([5])
     expect(sheet.minFlow).toBe(0)
     expect(sheet.findings.map(({ code }) => code)).toEqual(['few-catches', 'uneven-zone', 'weak-emitters'])
-    expect(sheet.findings.map((finding) => explainEmitterFinding(finding).message)).toEqual([
+    expect(sheet.findings.map((finding) => explainIrrigationFinding(finding).message)).toEqual([
       expect.stringMatching(/^8 catches say little .* take 16 or more/),
       expect.stringMatching(/^the driest quarter gets \d+ % of the mean/),
       expect.stringMatching(/^1 of 8 emitters give less/),
     ])
-    expectInputError(() => explainEmitterFinding({ ...sheet.findings[0], code: 'clogged' } as never), 'finding')
+    expectInputError(() => explainIrrigationFinding({ ...sheet.findings[0], code: 'clogged' } as never), 'finding')
   })
   it('has no factor where the driest quarter is dry', () => {
     expect(catchTest({ catches: [0, 1, 1, 1], duration: minutes(1) }).runTimeFactor).toBeUndefined()

@@ -1,7 +1,6 @@
 import {
   checkSaltBalance,
-  explainShotFinding,
-  explainStaggerFinding,
+  explainIrrigationFinding,
   fraction,
   instant,
   litres,
@@ -61,7 +60,7 @@ describe('zones on one pump', () => {
     expect(findings.filter(({ code }) => code === 'ends-too-late').length).toBeGreaterThan(30)
     expect(findings.some(({ code, level }) => code === 'begins-late' && level === 'caution')).toBe(true)
     for (const found of findings)
-      expect(explainStaggerFinding(found).message).toMatch(/^zone z\d+ (begins|ends) [\d.]+ min/)
+      expect(explainIrrigationFinding(found).message).toMatch(/^zone z\d+ (begins|ends) [\d.]+ min/)
     expect(caution).toMatch(/advice/)
   })
   it('are placed quickly: 3,200 shots', () => {
@@ -88,7 +87,7 @@ describe('a shot that is sized', () => {
     expect(volume).toBeCloseTo(3.97, 2)
     const [found] = findings
     expect(found).toMatchObject({ code: 'max-rise', level: 'danger', value: expect.closeTo(0.2, 9) })
-    expect(explainShotFinding(found as NonNullable<typeof found>).message).toMatch(/decimal place/)
+    expect(explainIrrigationFinding(found as NonNullable<typeof found>).message).toMatch(/decimal place/)
     const meant = { ...usual, rise: waterContentChange(0.3), maxRise: waterContentChange(0.35) }
     expect(sizeShot(meant).findings).toEqual([])
   })

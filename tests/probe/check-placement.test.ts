@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import {
   centimetres,
   checkPlacement,
-  explainPlacement,
+  explainProbeFinding,
   type Length,
   type PlacedProbe,
   type PlacementContainer,
@@ -38,7 +38,7 @@ describe('the placement of probes', () => {
     })
     expect(conflicts[0]?.distance).toBeCloseTo(1, 12)
     expect(conflicts[0]).toMatchObject({ probe: 'A', needed: 2, by: expect.closeTo(1, 12) })
-    expect(conflicts.map(explainPlacement)).toEqual(['move A 1.0 cm towards the middle'])
+    expect(conflicts.map((found) => explainProbeFinding(found).message)).toEqual(['move A 1.0 cm towards the middle'])
   })
   it('measures across a slanting wall as a search over its surface does', () => {
     fc.assert(

@@ -2,7 +2,7 @@ import {
   calibrateTwoPoint,
   centimetres,
   checkPlacement,
-  explainPlacement,
+  explainProbeFinding,
   type Length,
   type PlacementContainer,
   rawReading,
@@ -57,14 +57,14 @@ describe('rods longer than the cube', () => {
     for (const to of [5.8, 7.5]) {
       const [found] = upright(0, to)
       expect(found).toMatchObject({ code: 'rods-too-long', to: 'bottom' })
-      const move = found && explainPlacement(found)
+      const move = found && explainProbeFinding(found).message
       expect(move).toMatch(/in air: insert them level/)
       expect(move).not.toMatch(/^raise/)
     }
   })
   it('that can be raised still are', () => {
     expect(upright(2, 5)).toMatchObject([{ code: 'near-bottom' }])
-    expect(upright(2, 5).map(explainPlacement)).toEqual(['raise A by 0.5 cm'])
+    expect(upright(2, 5).map((found) => explainProbeFinding(found).message)).toEqual(['raise A by 0.5 cm'])
     expect(upright(0, 4)).toEqual([])
   })
 })

@@ -3,7 +3,7 @@ import {
   ConvergenceError,
   celsius,
   DomainError,
-  explainValidity,
+  explainQuantityFinding,
   InputError,
   isPorewaterError,
   kelvin,
@@ -95,7 +95,7 @@ describe('validityOf', () => {
         note: 'mineral soils; organic media and stone wool need their own calibration',
       },
     ])
-    expect(validityOf(validityTopp1980, { apparent: 55 }).map(explainValidity)).toEqual([
+    expect(validityOf(validityTopp1980, { apparent: 55 }).map(explainQuantityFinding)).toEqual([
       expect.objectContaining({
         message: expect.stringMatching(/^waterContentTopp1980: apparent 55 is outside \[3, 40\], /),
       }),

@@ -5,12 +5,11 @@ import {
   celsius,
   centimetres,
   checkPlacement,
+  explainDielectricFinding,
   explainMediumFinding,
-  explainPermittivityFinding,
-  explainPlacement,
   explainProbeFinding,
+  explainQuantityFinding,
   explainUncertaintyFinding,
-  explainValidity,
   type Finding,
   fitNoUseCorrection,
   fraction,
@@ -104,7 +103,7 @@ const said: Readonly<Record<string, readonly Finding[]>> = {
     waterContent: waterContent(0.2),
     frequency: gigahertz(1.35),
     temperature: celsius(20),
-  }).findings.map(explainPermittivityFinding),
+  }).findings.map(explainDielectricFinding),
   uncertainty: [
     ...propagateFirstOrder<{ x: number }>({
       inputs: { x: { estimate: 0, standardUncertainty: 1 } },
@@ -120,7 +119,7 @@ const said: Readonly<Record<string, readonly Finding[]>> = {
       seed: 1,
     }).findings,
   ].map(explainUncertaintyFinding),
-  validity: validityOf(validityTopp1980, { apparent: 55 }).map(explainValidity),
+  validity: validityOf(validityTopp1980, { apparent: 55 }).map(explainQuantityFinding),
 }
 
 describe('sentences of findings', () => {
@@ -155,12 +154,11 @@ describe('sentences of findings', () => {
       explainProbeFinding,
       explainMediumFinding,
       explainUncertaintyFinding,
-      explainValidity,
-      explainPermittivityFinding,
+      explainQuantityFinding,
+      explainDielectricFinding,
     ]) {
       expectInputError(() => explain(strange), 'finding')
       expectInputError(() => explain(undefined as never), 'finding')
     }
-    expectInputError(() => explainPlacement(strange), 'conflict')
   })
 })

@@ -4,7 +4,6 @@ import {
   compareProbes,
   estimateNoise,
   explainRecordFinding,
-  explainRecordReason,
   findClimbs,
   findDryDowns,
   findShots,
@@ -262,7 +261,7 @@ describe('a level that climbs between shots', () => {
     expect(found?.code).toBe('climbs-between-shots')
     expect(Math.abs((found?.start ?? 0) - 50 * 900)).toBeLessThan(2 * 3600)
     expect(found?.rise).toBeCloseTo(45 * 0.0012, 2)
-    expect(found && explainRecordFinding(found)).toMatch(/climbs by 5\.\d\d points in 1\d\.\d h without a shot/)
+    expect(found && explainRecordFinding(found).message).toMatch(/climbs by 5\.\d\d points in 1\d\.\d h without a shot/)
   })
 })
 
@@ -307,8 +306,8 @@ describe('an asymptote that is a guess', () => {
 
 describe('words', () => {
   it('stand for every code', () => {
-    expect(explainRecordReason('few-dry-downs')).toContain('three dry-downs')
-    expect(explainRecordReason('no-such-code')).toBe('no such code')
+    expect(explainRecordFinding({ code: 'few-dry-downs' }).message).toContain('three dry-downs')
+    expect(() => explainRecordFinding({ code: 'no-such-code' as never })).toThrow(/no code of this topic/)
     for (const finding of [
       { code: 'falls-away', level: 'caution', about: 'A', perDay: -0.01 },
       { code: 'rises-away', level: 'caution', about: 'A', perDay: 0.01 },
@@ -319,6 +318,6 @@ describe('words', () => {
       { code: 'reading-rises-with-salt', level: 'caution', levelPerDay: 0.004, drainPerDay: 0.3 },
       { code: 'above-capacity', level: 'caution', max: 0.7, capacity: 0.65 },
     ] as const)
-      expect(explainRecordFinding(finding)).toMatch(/\d/)
+      expect(explainRecordFinding(finding).message).toMatch(/\d/)
   })
 })

@@ -5,7 +5,7 @@ import {
   centimetres,
   centimetresPerMinute,
   drawFaults,
-  explainRehearsal,
+  explainRehearsalFinding,
   type FaultName,
   hours,
   perCentimetre,
@@ -181,7 +181,7 @@ describe('findings in words', () => {
       { code: 'controller-threw', level: 'danger', calls: 7 },
       { code: 'water-not-conserved', level: 'danger', volume: 7 },
     ] as const
-    for (const finding of some) expect(explainRehearsal(finding)).toMatch(/^(?=.*7)[A-Z7].*\.$/)
-    expect(new Set(some.map(explainRehearsal)).size).toBe(some.length)
+    for (const finding of some) expect(explainRehearsalFinding(finding).message).toMatch(/^(?=.*7)[A-Z7].*\.$/)
+    expect(new Set(some.map((finding) => explainRehearsalFinding(finding).message)).size).toBe(some.length)
   })
 })

@@ -93,6 +93,6 @@ describe('a record with a touch, a frozen stretch, a power cut and a clock that 
       },
     })
     expect(allowed).toBe(false)
-    expect(refusals.map(({ code }) => code)).toEqual(['clock-doubtful'])
+    expect(refusals.map(({ code }) => code)).toEqual(['clock-unknown'])
   })
 })

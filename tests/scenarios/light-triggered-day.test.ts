@@ -30,11 +30,12 @@ describe('a day of irrigation by light', () => {
   const sum = radiationSum({ times, irradiance }).sum
   const shot = lightShot({ threshold, uptakePerLight: perLight, plantDensity: density, drainFraction: percent(25) })
 
-  let state: LightCounter = { since: joulesPerSquareCentimetre(0) }
+  const counter = countLight({ threshold })
+  let state: LightCounter = counter.start
   let shots = 0
   for (let i = 1; i < times.length; i++) {
     const light = radiationSum({ times: times.slice(i - 1, i + 1), irradiance: irradiance.slice(i - 1, i + 1) }).sum
-    const [next, due] = countLight(state, { light, threshold })
+    const [next, due] = counter.step(state, { light })
     state = next
     shots += due
   }

@@ -19,15 +19,18 @@ const options: ts.CompilerOptions = {
   paths: { porewater: [`${root}src/index.ts`], 'porewater/*': [`${root}src/*/index.ts`] },
 }
 
+/** The library and the compiler's own typings, which both programs read. */
+const parsed = new Map<string, ts.SourceFile | undefined>()
+
 /** A program over pages of code that exist only here. */
 function programOf(pages: ReadonlyMap<string, string>): ts.Program {
   const host = ts.createCompilerHost(options)
   const { getSourceFile, fileExists } = host
   host.getSourceFile = (name, ...rest) => {
     const code = pages.get(name)
-    return code === undefined
-      ? getSourceFile.call(host, name, ...rest)
-      : ts.createSourceFile(name, code, ts.ScriptTarget.ES2022, true)
+    if (code !== undefined) return ts.createSourceFile(name, code, ts.ScriptTarget.ES2022, true)
+    if (!parsed.has(name)) parsed.set(name, getSourceFile.call(host, name, ...rest))
+    return parsed.get(name)
   }
   host.fileExists = (name) => pages.has(name) || fileExists.call(host, name)
   return ts.createProgram([...pages.keys()], options, host)

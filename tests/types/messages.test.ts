@@ -4,23 +4,29 @@ import { describe, expect, it } from 'vitest'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 
+const file = `${root}tests/types/virtual.ts`
+const options: ts.CompilerOptions = {
+  strict: true,
+  noEmit: true,
+  target: ts.ScriptTarget.ES2022,
+  module: ts.ModuleKind.ESNext,
+  moduleResolution: ts.ModuleResolutionKind.Bundler,
+  skipLibCheck: true,
+  types: [],
+  paths: { porewater: [`${root}src/quantity/index.ts`] },
+}
+/** Everything but the line that is asked about is read once. */
+const parsed = new Map<string, ts.SourceFile | undefined>()
+
 /** What the compiler says about a line of code that uses the package. */
 function complaints(code: string): string {
-  const file = `${root}tests/types/virtual.ts`
-  const options: ts.CompilerOptions = {
-    strict: true,
-    noEmit: true,
-    target: ts.ScriptTarget.ES2022,
-    module: ts.ModuleKind.ESNext,
-    moduleResolution: ts.ModuleResolutionKind.Bundler,
-    skipLibCheck: true,
-    types: [],
-    paths: { porewater: [`${root}src/quantity/index.ts`] },
-  }
   const host = ts.createCompilerHost(options)
   const read = host.getSourceFile.bind(host)
-  host.getSourceFile = (name, ...rest) =>
-    name === file ? ts.createSourceFile(name, code, ts.ScriptTarget.ES2022, true) : read(name, ...rest)
+  host.getSourceFile = (name, ...rest) => {
+    if (name === file) return ts.createSourceFile(name, code, ts.ScriptTarget.ES2022, true)
+    if (!parsed.has(name)) parsed.set(name, read(name, ...rest))
+    return parsed.get(name)
+  }
   host.fileExists = (name) => name === file || ts.sys.fileExists(name)
   const program = ts.createProgram([file], options, host)
   const found = program.getSemanticDiagnostics(program.getSourceFile(file))

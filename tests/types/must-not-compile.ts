@@ -6,6 +6,7 @@ import {
   add,
   type BulkDensity,
   type BulkEC,
+  type CodedFinding,
   type CropET,
   celsius,
   centimetres,
@@ -16,6 +17,7 @@ import {
   type DrainEC,
   type DrainFraction,
   decisiemensPerMetre,
+  explainRecordFinding,
   fahrenheit,
   fraction,
   gramsPerCubicCentimetre,
@@ -36,6 +38,7 @@ import {
   micromolesPerSquareMetreSecond,
   millimetresPerDay,
   minutes,
+  type OneCodeEach,
   type ParticleDensity,
   type PoreWaterEC,
   type Porosity,
@@ -44,6 +47,7 @@ import {
   permittivity,
   permittivityTopp1980,
   pF,
+  type ReasonCode,
   type ReferenceET,
   type RelativeHumidity,
   ratio,
@@ -173,3 +177,9 @@ export const a45: PressureHead = centimetresOfSuction(10)
 export const a46: Volume = litres(1) / 2
 // @ts-expect-error a share is no change of water content
 export const a47: WaterContentChange = percent(3)
+// @ts-expect-error a number of a finding comes with its unit
+export const a48: CodedFinding<'late'> = { code: 'late', level: 'note', value: 3 }
+// @ts-expect-error a code belongs to one family of a topic
+export const a49: OneCodeEach<[ReasonCode<'late' | 'early'>, ReasonCode<'late'>]> = { code: 'early' }
+// @ts-expect-error a reason is a code, no sentence
+explainRecordFinding({ code: 'the water content does not fall' })

@@ -157,7 +157,9 @@ describe('slopes', () => {
     for (const b of [0.0999, 0.1001, -0.1001]) {
       const { findings, standardUncertainty } = contributionOf((x) => x + b * x * x, 0, 1)
       expect(standardUncertainty).toBeCloseTo(1, 10)
-      const bent = [{ code: 'not-straight', level: 'caution', about: 'x', unit: 'result', value: expect.closeTo(b, 12) }]
+      const bent = [
+        { code: 'not-straight', level: 'caution', about: 'x', unit: 'result', value: expect.closeTo(b, 12) },
+      ]
       expect(findings).toEqual(Math.abs(b) > 0.1 ? bent : [])
     }
   })

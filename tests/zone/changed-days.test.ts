@@ -2,7 +2,6 @@ import {
   diagnoseDay,
   entriesOfRecord,
   explainZoneFinding,
-  explainZoneReason,
   followZone,
   isPorewaterError,
   proposeDay,
@@ -170,7 +169,6 @@ describe('arguments that are missing', () => {
     diagnoseDay,
     trustedReadings,
     explainZoneFinding,
-    explainZoneReason,
     entriesOfRecord,
     followZone,
   }

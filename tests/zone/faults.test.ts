@@ -19,8 +19,7 @@ import { type BenchOptions, benchRecord, benchZone, MIDNIGHT } from './bench.js'
 const zone = benchZone()
 const text = (value: unknown) => JSON.stringify(value)
 const of = (day: ZoneDay | undefined, code: string) => (day?.findings ?? []).filter((one) => one.code === code)
-const said = (finding: ZoneFinding | undefined) =>
-  explainZoneFinding({ finding: finding as ZoneFinding, clock: zone.place.clock })
+const said = (finding: ZoneFinding | undefined) => explainZoneFinding(finding as ZoneFinding, zone.place.clock).message
 
 function changed(record: ZoneRecord, probe: 'A' | 'B', change: (x: number, time: number) => number): ZoneRecord {
   const column = Array.from(record.probes[probe]!, (x, i) => change(x as number, record.time[i] as number))

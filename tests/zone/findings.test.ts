@@ -15,8 +15,7 @@ const zone = benchZone()
 const review = (record: ZoneRecord, of = zone) => reviewZone({ zone: of, record }).days
 const found = (day: ZoneDay | undefined, code: ZoneFinding['code']) =>
   (day?.findings ?? []).filter((one) => one.code === code)
-const said = (finding: ZoneFinding | undefined) =>
-  explainZoneFinding({ finding: finding as ZoneFinding, clock: zone.place.clock })
+const said = (finding: ZoneFinding | undefined) => explainZoneFinding(finding as ZoneFinding, zone.place.clock).message
 const report = (day: ZoneDay) =>
   reportZone({ zone, day, proposal: proposeDay({ zone, day }) })
     .flatMap(({ lines }) => lines)

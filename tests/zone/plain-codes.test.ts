@@ -1,4 +1,4 @@
-import { explainPlanFinding, explainPlannedShot, explainZoneFinding, litres, proposeDay, reviewZone } from 'porewater'
+import { explainIrrigationFinding, explainZoneFinding, litres, proposeDay, reviewZone } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { benchRecord, benchZone } from './bench.js'
 
@@ -34,16 +34,18 @@ describe('a review and a proposal are data', () => {
       { level: 'caution', weather: { code: 'assumed-wind', value: 2, unit: 'm/s' } },
       { weather: { code: 'darker-than-overcast', about: 'solar', unit: 'MJ/m²/d' } },
     ])
-    const said = doubts.map((finding) => explainZoneFinding({ finding, clock: zone.place.clock }))
+    const said = doubts.map((finding) => explainZoneFinding(finding, zone.place.clock).message)
     expect(said[0]).toBe('no wind is given: 2 m/s at 2 m is taken')
     expect(said[1]).toMatch(/^the solar radiation of [\d.]+ MJ\/m²\/d is below [\d.]+ MJ\/m²\/d/)
   })
   it('whose shots and compromises have their words from the plan', () => {
     const { shots, compromises } = proposal.value
     expect(shots[0]).toMatchObject({ reason: 'morning-rewet', waterContent: expect.any(Number) })
-    expect(explainPlannedShot(shots[0]!)).toBe(`morning rewet from ${(100 * shots[0]!.waterContent).toFixed(1)} %`)
+    expect(explainIrrigationFinding({ ...shots[0]!, code: shots[0]!.reason }).message).toBe(
+      `morning rewet from ${(100 * shots[0]!.waterContent).toFixed(1)} %`,
+    )
     const limit = compromises.find(({ code }) => code === 'daily-limit-reached')
     expect(limit).toMatchObject({ wanted: 1.5, unit: 'L' })
-    expect(explainPlanFinding(limit!).message).toMatch(/of the 1\.5 L that a day allows/)
+    expect(explainIrrigationFinding(limit!).message).toMatch(/of the 1\.5 L that a day allows/)
   })
 })

@@ -1,8 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
-import { explainZoneReason } from 'porewater'
+import { explainZoneFinding, type ZoneReason } from 'porewater'
 import { describe, expect, it } from 'vitest'
 
+const words = (reason: string) => explainZoneFinding({ code: reason as ZoneReason }).message
 const folder = (name: string) => fileURLToPath(new URL(`../../src/${name}/`, import.meta.url))
 
 /** Codes that say why something is not known, as the results of a folder carry them. */
@@ -15,21 +16,21 @@ function reasonsOf(name: string): string[] {
 
 describe('a result of a zone that is not known', () => {
   it.each([...reasonsOf('zone'), ...reasonsOf('record')])('has words for %s', (reason) => {
-    expect(explainZoneReason(reason)).not.toBe(reason.replaceAll('-', ' '))
+    expect(words(reason)).not.toBe(reason.replaceAll('-', ' '))
   })
   it('has them once: what the record explains, the zone does not word otherwise', () => {
     const tableOf = (path: string) => {
       const code = readFileSync(folder(path.split('/')[0] as string) + path.split('/')[1], 'utf8')
-      const table = /const REASONS[^{]*\{([\s\S]*?)\n\}/.exec(code)?.[1] ?? ''
+      const table = /_REASON_WORDS[^{]*\{([\s\S]*?)\n\}/.exec(code)?.[1] ?? ''
       return [...table.matchAll(/^ {2}'?([a-z-]+)'?:/gm)].map(([, code]) => code as string)
     }
-    const [zone, record] = [tableOf('zone/explain-zone-finding.ts'), tableOf('record/explain-record-finding.ts')]
+    const [zone, record] = [tableOf('zone/zone-reason-words.ts'), tableOf('record/record-words.ts')]
     expect(Math.min(zone.length, record.length)).toBeGreaterThan(15)
     expect(zone.filter((code) => record.includes(code))).toEqual([])
-    expect(explainZoneReason('few-days')).toBe('fewer than seven days with a use were seen')
+    expect(words('few-days')).toBe('fewer than seven days with a use were seen')
   })
   it('has at least the reasons that a night can have', () => {
     expect(reasonsOf('record')).toEqual(expect.arrayContaining(['short', 'shot-in-night', 'few-readings']))
-    expect(explainZoneReason('short')).toBe('readings or drain leave less than three quarters of the night')
+    expect(words('short')).toBe('readings or drain leave less than three quarters of the night')
   })
 })

@@ -218,7 +218,7 @@ describe('a day that goes on', () => {
       return follower.finish(runReducer({ reducer: follower, inputs }).state)[0]!
     }
     const day = until(record)
-    expect(day.level).toEqual({ known: false, reason: 'no-late-reading' })
+    expect(day.level).toEqual({ known: false, reason: 'no-reading-late-in-day' })
     expect(proposeDay({ zone, day: JSON.parse(text(day)) })).toEqual(day.level)
     expect(day.findings.filter(({ level }) => level === 'danger')).toEqual([])
     const none = Array.from(record.time, () => null)

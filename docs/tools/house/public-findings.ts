@@ -83,7 +83,7 @@ function familiesOf(explain: ts.Type, checker: ts.TypeChecker): (readonly string
   const [parameter] = explain.getCallSignatures()[0]?.parameters ?? []
   if (parameter === undefined) return []
   const type = checker.getTypeOfSymbol(parameter)
-  const declared = type.aliasSymbol?.declarations?.find(ts.isTypeAliasDeclaration)?.type
+  const declared = aliasOf(parameter, checker)?.type
   const list = declared && ts.isTypeReferenceNode(declared) ? declared.typeArguments?.[0] : undefined
   const families =
     list && ts.isTupleTypeNode(list) ? list.elements.map((node) => checker.getTypeFromTypeNode(node)) : [type]
@@ -91,6 +91,14 @@ function familiesOf(explain: ts.Type, checker: ts.TypeChecker): (readonly string
     const code = family.isUnion() ? checker.getPropertyOfType(family, 'code') : family.getProperty('code')
     return code === undefined ? [] : literals(checker.getTypeOfSymbol(code))
   })
+}
+
+/** The alias by which the type of a parameter is written. */
+function aliasOf(parameter: ts.Symbol, checker: ts.TypeChecker): ts.TypeAliasDeclaration | undefined {
+  const written = (parameter.valueDeclaration as ts.ParameterDeclaration).type
+  const named = written && ts.isTypeReferenceNode(written) ? checker.getSymbolAtLocation(written.typeName) : undefined
+  const symbol = named && named.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(named) : named
+  return symbol?.declarations?.find(ts.isTypeAliasDeclaration)
 }
 
 function literals(type: ts.Type): string[] {

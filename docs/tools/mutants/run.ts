@@ -20,10 +20,10 @@ export type Status = 'Killed' | 'Survived' | 'Timeout'
 const BUSY_SECONDS = 30
 const WAIT_SECONDS = 300
 
-export async function measured(worker: string, topic: string): Promise<Measurement> {
+export async function measured(worker: string, topic: string, within: number): Promise<Measurement> {
   const tests: Measured[] = []
   let atImport: readonly string[] = []
-  const ended = await work(worker, { topic }, (told) => {
+  const ended = await work(worker, { topic, within }, (told) => {
     if ('atImport' in told) atImport = told.atImport
     if ('measured' in told) tests.push(told.measured)
   })

@@ -10,6 +10,8 @@ import { cpuSeconds, tellReached, turnOn } from './switch.js'
 /** What a worker is to do: try these changes by these tests, or measure. */
 export interface Work {
   readonly topic: string
+  /** Tests that take more seconds than that are not asked; they are left while they are measured. */
+  readonly within: number
   readonly tries?: readonly { readonly id: string; readonly tests: readonly number[] }[]
   /** How long each test takes without a change. */
   readonly seconds?: readonly number[]
@@ -56,9 +58,11 @@ async function measureAll(): Promise<void> {
   for (const test of tests) {
     const reached = new Set<string>()
     tellReached(reached)
+    turnOn('', work.within)
     const start = cpuSeconds()
-    const failure = await failureOf(test)
+    const ended = await failureOf(test)
     const seconds = cpuSeconds() - start
+    const failure = seconds > work.within ? undefined : ended
     const name = `${test.file} ${test.name}`
     await told({ measured: { name, seconds, reached: [...reached], ...(failure === undefined ? {} : { failure }) } })
   }

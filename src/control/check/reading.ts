@@ -35,7 +35,7 @@ function doubtsOf(
   { oldest, min, max }: { readonly oldest: number; readonly min: number; readonly max: number },
 ): WateringRefusal[] {
   const level = known(facts.waterContent, Number.NEGATIVE_INFINITY)
-  if (level === undefined) return [{ code: 'no-reading', level: 'caution' }]
+  if (level === undefined) return [{ code: 'reading-unknown', level: 'caution' }]
   const doubts: WateringRefusal[] = []
   // A medium in use is never dry: zero is what a dead probe sends, also where somebody believes all from zero on.
   if (level < min || level > max || level <= 0)

@@ -9,24 +9,24 @@ export type RefusalCode =
   | 'shot-too-large'
   | 'run-too-long'
   | 'given-unknown'
-  | 'day-used-up'
+  | 'beyond-limit-of-day'
   | 'last-shot-unknown'
   | 'too-soon'
-  | 'no-reading'
+  | 'reading-unknown'
   | 'unbelievable-reading'
   | 'old-reading'
   | 'doubtful-reading'
   | 'full'
   | 'too-soon-for-back-up'
-  | 'clock-doubtful'
+  | 'clock-unknown'
   | 'leak-unknown'
-  | 'flow-while-closed'
+  | 'leaks-while-closed'
   | 'lock-unknown'
-  | 'locked'
+  | 'zone-locked'
   | 'alarms-unknown'
   | 'alarm'
 
-/** One reason against a shot, as code and numbers; `explainRefusal` has the words. */
+/** One reason against a shot, as code and numbers; `explainControlFinding` has the words. */
 export type WateringRefusal = CodedFinding<RefusalCode>
 
 /** Whether a shot may be given, and every reason why not. */

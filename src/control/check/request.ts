@@ -40,7 +40,7 @@ function judgeDay(volume = 0, limits: Loose<SafeLimits>, facts: Loose<WateringFa
   if (given === undefined) refusals.push({ code: 'given-unknown', level: 'caution' })
   else if (limit !== undefined && given + volume > limit) {
     const value = Math.min(given + volume, Number.MAX_VALUE)
-    refusals.push({ code: 'day-used-up', level: 'caution', value, limit, unit: 'L' })
+    refusals.push({ code: 'beyond-limit-of-day', level: 'caution', value, limit, unit: 'L' })
   }
   return refusals
 }

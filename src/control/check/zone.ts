@@ -6,10 +6,10 @@ import type { WateringRefusal } from './refusal.js'
 export function judgeZone(facts: Loose<WateringFacts>): WateringRefusal[] {
   const { clockRanOn, flowWhileClosed, locked, alarms } = facts
   const refusals: WateringRefusal[] = []
-  if (clockRanOn !== true) refusals.push({ code: 'clock-doubtful', level: 'caution' })
-  if (flowWhileClosed === true) refusals.push({ code: 'flow-while-closed', level: 'danger' })
+  if (clockRanOn !== true) refusals.push({ code: 'clock-unknown', level: 'caution' })
+  if (flowWhileClosed === true) refusals.push({ code: 'leaks-while-closed', level: 'danger' })
   else if (flowWhileClosed !== false) refusals.push({ code: 'leak-unknown', level: 'caution' })
-  if (locked === true) refusals.push({ code: 'locked', level: 'danger' })
+  if (locked === true) refusals.push({ code: 'zone-locked', level: 'danger' })
   else if (locked !== false) refusals.push({ code: 'lock-unknown', level: 'danger' })
   if (!Array.isArray(alarms)) refusals.push({ code: 'alarms-unknown', level: 'caution' })
   else for (const alarm of alarms) refusals.push({ code: 'alarm', level: 'caution', about: String(alarm) })

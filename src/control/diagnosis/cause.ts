@@ -3,7 +3,7 @@ import type { CAUSE_CODES } from './cause-codes.js'
 /** What can be wrong in a zone, as far as its record can show it. */
 export type CauseCode = (typeof CAUSE_CODES)[number]
 
-/** What to do by hand to prove or refute a cause. `explainDiagnosis` has the sentences. */
+/** What to do by hand to prove or refute a cause. `explainControlFinding` has the sentences. */
 export type CheckCode =
   | 'look-at-supply'
   | 'look-at-supply-and-weigh'
@@ -65,7 +65,7 @@ export interface Cause {
 /** A cause before it is ranked. */
 export type Suspicion = Omit<Cause, 'since'>
 
-/** Why a cause can be neither told nor ruled out. */
+/** Why a cause can be neither told nor ruled out. `explainControlFinding` has the sentences. */
 export type UnknownReason =
   | 'too-few-shots'
   | 'too-few-nights'
@@ -76,7 +76,7 @@ export type UnknownReason =
   | 'no-temperature'
   | 'no-drain-ec'
   | 'no-feed-ec'
-  | 'clock-unreadable'
+  | 'no-clock'
 
 /** What a record shows of a zone at a moment. */
 export interface Diagnosis {

@@ -1,7 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
+import { SUBSTRATE_VOLUME, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration, Flow, Volume, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
+import { HOUR_OF_DAY, VALVE_FLOW, WATCHED_READING_AGE, WATCHED_SETTLE_TIME } from '../domains.js'
 import { type Memo, newMemo } from './memo.js'
 import type { DarkHours, Watched } from './watched.js'
 
@@ -32,26 +33,9 @@ export interface RememberedZone extends Watched {
   readonly memo: Memo
 }
 
-const domain = (
-  quantity: string,
-  unit: string,
-  ends: Domain['ends'],
-  min: number,
-  max: number,
-  hint: string,
-): Domain => ({
-  quantity,
-  unit,
-  min,
-  max,
-  ends,
-  hint,
-})
-
 export function checkedWatch(settings: WatchZoneSettings): RememberedZone {
   requireObject(settings, 'settings')
-  const content = (name: 'minBelievable' | 'maxBelievable' | 'full') =>
-    numberIn(settings[name], domain('water content', 'm³/m³', '[]', 0, 1, 'give a share, not percent'), name)
+  const content = (name: 'minBelievable' | 'maxBelievable' | 'full') => numberIn(settings[name], WATER_CONTENT, name)
   const names = checkedNames(settings.probes)
   const [min, max, full] = [content('minBelievable'), content('maxBelievable'), content('full')]
   if (!(min < full && full < max))
@@ -62,16 +46,8 @@ export function checkedWatch(settings: WatchZoneSettings): RememberedZone {
     min,
     max,
     full,
-    settle: numberIn(
-      settings.settle ?? 600,
-      domain('time to settle', 's', '[]', 60, 7200, 'give one minute to two hours'),
-      'settle',
-    ),
-    maxAge: numberIn(
-      settings.maxReadingAge ?? 1200,
-      domain('greatest age of a reading', 's', '[]', 60, 86400, 'give a minute to a day'),
-      'maxReadingAge',
-    ),
+    settle: numberIn(settings.settle ?? 600, WATCHED_SETTLE_TIME, 'settle'),
+    maxAge: numberIn(settings.maxReadingAge ?? 1200, WATCHED_READING_AGE, 'maxReadingAge'),
     memo: newMemo(),
     dark: settings.darkHours === undefined ? null : darkHours(settings.darkHours),
   }
@@ -93,16 +69,8 @@ function checkedNames(probes: readonly string[]): readonly string[] {
 }
 
 function checkedWater({ substrateVolume, flow: given }: WatchZoneSettings): Pick<Watched, 'volume' | 'flow'> {
-  const volume = numberIn(
-    substrateVolume,
-    domain('substrate volume', 'L', '()', 0, Infinity, 'give the medium that the flow goes to'),
-    'substrateVolume',
-  )
-  const flow = numberIn(
-    given,
-    domain('flow', 'L/h', '()', 0, Infinity, 'give number of emitters times flow of one'),
-    'flow',
-  )
+  const volume = numberIn(substrateVolume, SUBSTRATE_VOLUME, 'substrateVolume')
+  const flow = numberIn(given, VALVE_FLOW, 'flow')
   // What came and what rose are told as shares of them.
   if (Math.min(volume, flow) < LEAST)
     throw new InputError(
@@ -116,6 +84,6 @@ function checkedWater({ substrateVolume, flow: given }: WatchZoneSettings): Pick
 function darkHours(hours: DarkHours): DarkHours {
   requireObject(hours, 'darkHours')
   const { from, until } = hours
-  const hour = domain('hour of the day', 'h', '[]', 0, 24, 'give hours after midnight')
+  const hour = HOUR_OF_DAY
   return { from: numberIn(from, hour, 'darkHours.from'), until: numberIn(until, hour, 'darkHours.until') }
 }

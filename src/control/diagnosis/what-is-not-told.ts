@@ -51,7 +51,7 @@ function unknownOfZone(state: ZoneWatchState): Unknown {
     unknown['probes-swapped'] = 'only-one-probe'
     unknown['clogged-dripper'] = 'only-one-probe'
   }
-  if (state.clock.last === null) unknown['clock-wrong'] = 'clock-unreadable'
+  if (state.clock.last === null) unknown['clock-wrong'] = 'no-clock'
   return unknown
 }
 

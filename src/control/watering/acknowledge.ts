@@ -48,6 +48,7 @@ export function acknowledged(state: WateringState, codes: readonly string[]): Wa
       ? {
           ...fill,
           atFull: fill.atFull.map(() => null),
+          levelAtFull: null,
           bias: fill.bias.map(() => 0),
           drift: fill.drift.map(() => 0),
           apart: fill.apart.map(() => 0),

@@ -1,103 +1,25 @@
-import type { Domain } from '../../quantity/domain.js'
+import { MAX_RUN_TIME, SUBSTRATE_VOLUME } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn, requireRows, wholeNumberIn } from '../../quantity/guard.js'
 import { oneOf } from '../../quantity/one-of.js'
 import { LOCAL_ADVANCE } from '../../record/domains.js'
 import { checkedBand } from '../dead-band.js'
-import { WATERED } from '../domains.js'
+import {
+  BELIEVABLE,
+  DISAGREEMENT,
+  PAUSE,
+  PROBE_OFFSET,
+  READING_AGE,
+  REFILL_INTERVAL,
+  SHOTS_WITHOUT_RISE,
+  TIME_OF_DAY,
+  UNCHANGED_TIME,
+  VALVE_FLOW,
+  WATER,
+} from '../domains.js'
 import { fingerprintOf } from './fingerprint.js'
 import { allowedSeconds, type Hours } from './hours.js'
 import type { WateringSettings } from './settings.js'
-
-const BELIEVABLE: Domain = {
-  quantity: 'limit of believable water contents',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give what the medium can hold at the driest and at the wettest',
-}
-const FLOW: Domain = {
-  quantity: 'flow of the valve',
-  unit: 'L/h',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the flow to the containers that the volumes are meant for',
-}
-const VOLUME: Domain = {
-  quantity: 'volume of water',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give a volume above zero',
-}
-const RUN: Domain = {
-  quantity: 'longest run time',
-  unit: 's',
-  min: 0,
-  max: 7200,
-  ends: '(]',
-  hint: 'give a time of at most two hours; longer watering is several shots',
-}
-const PAUSE: Domain = { quantity: 'pause', unit: 's', min: 0, max: 86400, ends: '[]', hint: 'give zero to a day' }
-const AGE: Domain = {
-  quantity: 'age of a reading',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'give a few times the interval of the readings, at most a day',
-}
-const UNCHANGED: Domain = {
-  quantity: 'time without a change',
-  unit: 's',
-  min: 0,
-  max: 604800,
-  ends: '(]',
-  hint: 'give longer than a healthy probe shows the same number in a quiet night',
-}
-const SHOTS: Domain = {
-  quantity: 'shots without a rise',
-  unit: '1',
-  min: 1,
-  max: 48,
-  ends: '[]',
-  hint: 'give a small whole number: somebody should come and look',
-}
-const TIME_OF_DAY: Domain = {
-  quantity: 'time of day',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '[]',
-  hint: 'give the time since local midnight',
-}
-const REFILL: Domain = {
-  quantity: 'time between refills',
-  unit: 's',
-  min: 86400,
-  max: 2592000,
-  ends: '[]',
-  hint: 'give one to thirty days, or never',
-}
-const OFFSET: Domain = {
-  quantity: 'offset of a probe',
-  unit: 'm³/m³',
-  min: -1,
-  max: 1,
-  ends: '[]',
-  hint: 'give by how much it reads above the zone as a whole',
-}
-const DISAGREEMENT: Domain = {
-  quantity: 'disagreement of probes',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give by how much healthy probes of the zone may differ',
-}
 
 /** The settings as plain numbers, once they were found to make sense. */
 export interface Limits {
@@ -150,14 +72,14 @@ export function checkedSettings(settings: WateringSettings): Limits {
     upper,
     min,
     max,
-    substrate: numberIn(settings.substrateVolume, WATERED, 'substrateVolume'),
+    substrate: numberIn(settings.substrateVolume, SUBSTRATE_VOLUME, 'substrateVolume'),
     ...volumes,
     use: volumes.usual / allowed,
     rest: numberIn(settings.minRest, PAUSE, 'minRest'),
     lag: numberIn(settings.probeLag, PAUSE, 'probeLag'),
-    maxAge: numberIn(settings.maxReadingAge, AGE, 'maxReadingAge'),
-    maxUnchanged: numberIn(settings.maxUnchanged, UNCHANGED, 'maxUnchanged'),
-    maxMisses: wholeNumberIn(settings.maxShotsWithoutRise, SHOTS, 'maxShotsWithoutRise'),
+    maxAge: numberIn(settings.maxReadingAge, READING_AGE, 'maxReadingAge'),
+    maxUnchanged: numberIn(settings.maxUnchanged, UNCHANGED_TIME, 'maxUnchanged'),
+    maxMisses: wholeNumberIn(settings.maxShotsWithoutRise, SHOTS_WITHOUT_RISE, 'maxShotsWithoutRise'),
     hours,
     allowed,
     ahead: numberIn(settings.ahead ?? 0, LOCAL_ADVANCE, 'ahead'),
@@ -166,7 +88,9 @@ export function checkedSettings(settings: WateringSettings): Limits {
     probes: checkedProbes(settings.probes),
     disagreement: numberIn(settings.maxDisagreement ?? 0.08, DISAGREEMENT, 'maxDisagreement'),
     refillEvery:
-      settings.refillEvery === 'never' ? null : numberIn(settings.refillEvery ?? 604800, REFILL, 'refillEvery'),
+      settings.refillEvery === 'never'
+        ? null
+        : numberIn(settings.refillEvery ?? 604800, REFILL_INTERVAL, 'refillEvery'),
     name: checkedName(settings.zone),
   }
   return { ...limits, fingerprint: fingerprintOf(limits) }
@@ -180,12 +104,12 @@ function checkedName(name: unknown): string {
 }
 
 function checkedVolumes(settings: WateringSettings, hours: readonly Hours[]) {
-  const litresPerSecond = numberIn(settings.flow, FLOW, 'flow') / 3600
-  const shot = numberIn(settings.shot, VOLUME, 'shot')
+  const litresPerSecond = numberIn(settings.flow, VALVE_FLOW, 'flow') / 3600
+  const shot = numberIn(settings.shot, WATER, 'shot')
   const run = shot / litresPerSecond
-  const maxRun = numberIn(settings.maxRunTime, RUN, 'maxRunTime')
-  const perDay = numberIn(settings.maxPerDay, VOLUME, 'maxPerDay')
-  const usual = numberIn(settings.usualPerDay, VOLUME, 'usualPerDay')
+  const maxRun = numberIn(settings.maxRunTime, MAX_RUN_TIME, 'maxRunTime')
+  const perDay = numberIn(settings.maxPerDay, WATER, 'maxPerDay')
+  const usual = numberIn(settings.usualPerDay, WATER, 'usualPerDay')
   if (run > maxRun)
     throw new InputError(
       'shot',
@@ -194,7 +118,7 @@ function checkedVolumes(settings: WateringSettings, hours: readonly Hours[]) {
     )
   if (usual > perDay)
     throw new InputError('usualPerDay', 'is larger than the most for a day', 'raise the limit knowingly')
-  const backUp = numberIn(settings.backUpPerDay ?? Math.min(perDay, 1.35 * usual), VOLUME, 'backUpPerDay')
+  const backUp = numberIn(settings.backUpPerDay ?? Math.min(perDay, 1.35 * usual), WATER, 'backUpPerDay')
   if (backUp > perDay) throw new InputError('backUpPerDay', 'is larger than the most for a day', 'make it smaller')
   if (shot > backUp)
     throw new InputError('backUpPerDay', 'has no room for a single shot', 'make it larger or the shot smaller')
@@ -234,6 +158,6 @@ function checkedProbes(probes: WateringSettings['probes']) {
         'give each probe a name of its own',
       )
     names.add(name)
-    return { name, offset: numberIn(offset ?? 0, OFFSET) }
+    return { name, offset: numberIn(offset ?? 0, PROBE_OFFSET) }
   })
 }

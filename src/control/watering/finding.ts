@@ -25,7 +25,7 @@ export type WateringReason =
   | 'clock-stands-still'
   | 'clock-settling'
   | 'decisions-too-seldom'
-  | 'valve-stuck-open'
+  | 'valve-reported-open'
 
 /** What makes the decision doubtful, or what somebody must look at. */
 export type WateringDoubt =
@@ -52,5 +52,5 @@ export type WateringDoubt =
   | 'override-refused'
   | 'acknowledge-refused'
 
-/** Something that a person should know about a decision, as codes and numbers; `explainWatering` has the words. */
+/** Something that a person should know about a decision, as codes and numbers; `explainControlFinding` has the words. */
 export type WateringFinding = CodedFinding<WateringDoubt>

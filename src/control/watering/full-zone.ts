@@ -67,6 +67,21 @@ function foreseen({ fill, counters, clock }: WateringState, limits: Limits): num
   return Math.max(0, 1 - fill.passing - left / counters.ordered)
 }
 
+/**
+ * Whether a level leaves room for a shot below what probes said of the zone when it was full last, or else below the upper limit: where probes
+ * stand in drier containers than most, the limit may be at the brim. How far they may mislead is doubled in the second day.
+ */
+export function hasRoom(
+  { levelAtFull, passing, due }: WateringFill,
+  level: number,
+  { shot, substrate, upper, usual }: Limits,
+): boolean {
+  return (
+    level + ((1 - passing) * shot) / substrate <
+    (levelAtFull === null ? upper : levelAtFull - UNSURE * Math.min(2, Math.max(1, due / usual)))
+  )
+}
+
 /** Whether the zone was full lately, and plants cannot have drunk much of it since: more would only drain, whatever probes say. */
 export function isStillFull({ fill, clock, water }: WateringState, level: ZoneLevel, limits: Limits): boolean {
   if (fill.full === null || fill.net > 0.05 * limits.shot || givenInDay(water) < LEAST * limits.usual) return false

@@ -6,6 +6,7 @@ import { heardPlants } from './clock-dispute.js'
 import { countedTooMuch } from './delivery.js'
 import { readFeedback } from './feedback.js'
 import type { Seen } from './findings.js'
+import { hasRoom } from './full-zone.js'
 import { addWater, givenInDay, givenInLongDay, passTime, takeWater } from './given-water.js'
 import { inHours } from './hours.js'
 import type { WateringInput } from './input.js'
@@ -15,7 +16,7 @@ import { closeValve } from './move-valve.js'
 import { takeOverride } from './override.js'
 import { afterGap } from './pace.js'
 import { type Moment, newestTime, type ProbeView } from './probes.js'
-import { passRefill, toGiveAgain } from './refill.js'
+import { hedged, nearDispute, passRefill, toGiveAgain } from './refill.js'
 import { sinceLeap, slipped, unbiased } from './set-by-full-zone.js'
 import { isInVain, passSpell } from './spell.js'
 import type { WateringClock, WateringState, WateringZone } from './state.js'
@@ -121,11 +122,19 @@ function wanted(
   balance: WateringZone,
   usual: number,
 ): WateringZone {
-  const least =
-    zone.level === null ? 0 : zone.level - (toGiveAgain(fill, zone, limits) + slipped(fill, limits)) / limits.substrate
+  const slip = slipped(fill, limits)
+  const level = zone.level ?? 0
+  const isRoom = hasRoom(fill, level - Math.min(0, slip) / limits.substrate, limits)
+  const again = Math.max(toGiveAgain(fill, zone, limits), isRoom ? hedged(fill, zone, limits) : 0)
+  const least = zone.level === null ? 0 : level - (again + slip) / limits.substrate
+  // Containers that part become alike where all are full; and what runs past a drying medium stays away.
+  const isUneven = zone.spread > nearDispute(limits) || fill.excess > limits.shot / 4
   const { best, spell } = passSpell({ ...balance, best: before.best }, least, usual, limits)
   const isAsked =
-    balance.dry && least + (SHORT_BY * limits.shot) / limits.substrate < limits.upper && !isInVain(spell, limits)
+    balance.dry &&
+    least + (SHORT_BY * limits.shot) / limits.substrate < limits.upper &&
+    (isRoom || isUneven) &&
+    !isInVain(spell, limits)
   const dry = zone.level === null ? false : least <= limits.lower || isAsked
   return {
     ...balance,

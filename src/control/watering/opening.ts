@@ -28,7 +28,7 @@ export function forbidden(
   if (locked !== false) return 'locked'
   if (closes || orderedNow(state.override, state.clock) === 'close') return 'override-closed'
   // A word that is not understood counts as the worse one.
-  if (state.valve.opened === null && (reported ?? 'closed') !== 'closed') return 'valve-stuck-open'
+  if (state.valve.opened === null && (reported ?? 'closed') !== 'closed') return 'valve-reported-open'
   return clockReason(state.clock)
 }
 

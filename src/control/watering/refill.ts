@@ -16,19 +16,22 @@ const PASSES = 0.35
 const IN_DOUBT = [0.1, 0.7] as const
 const AS_USUAL = [0.4, 0.6] as const
 const EARLY = [0.35, 0.65] as const
+const SOON = [0.3, 0.65] as const
 /** No two refills in less than this: one a day, and the next may come somewhat earlier in the day. Unit: s. */
 const SOONEST = 72000
 /**
- * Use that water given does not account for, as a share of the usual use of a day, of which probes are suspected: one and a half standard
- * deviations where days differ by 15 %. Own judgement, no source.
+ * Use that water given does not account for, as a share of the usual use of a day, of which probes are suspected: more than one and a half
+ * standard deviations where days differ by 15 %. Own judgement, no source.
  */
-const MISSING = 0.23
+const MISSING = 0.25
 /** The same, up to which use may be less than usual: one of them. */
 const TOLERATED = 0.15
 /** The same, up to which what ran off is a doubt: two of them. */
 const DOUBTED = 0.3
+/** By no more is a zone kept wetter because its balance lacks water: it fits between usual bands and full. Own judgement, no source. Unit: m³/m³. */
+const MOST_HEDGE = 0.02
 /** The same, so much that the first hours are taken that plants leave time for it. */
-const MUCH = 0.27
+const MUCH = 0.29
 /** So long after it told of a full zone a drain gauge is known to work: four days. Own judgement. Unit: s. */
 const PROVEN = 345600
 
@@ -94,14 +97,14 @@ function refillFor(state: WateringState, level: ZoneLevel, limits: Limits): 'dou
   // Containers that part are made alike before their probes are in dispute.
   if (level.spread > nearDispute(limits)) return isHour(state, EARLY, limits) ? 'balance' : null
   const lacks = missing(fill, level, limits) / limits.usual
-  if (lacks > MISSING) return isHour(state, lacks > MUCH ? IN_DOUBT : EARLY, limits) ? 'balance' : null
+  if (lacks > MISSING) return isHour(state, lacks > MUCH ? SOON : EARLY, limits) ? 'balance' : null
   const isLong = fill.tried === 0 || clock.elapsed - fill.tried >= limits.refillEvery
   return isLong && isHour(state, AS_USUAL, limits) ? 'time' : null
 }
 
-/** What probes differ by where a day more may bring them into dispute, as two containers part. Unit: m³/m³. */
-function nearDispute({ disagreement, usual, substrate }: Limits): number {
-  return Math.max(disagreement / 2, disagreement - (2 * PARTS * usual) / substrate)
+/** What probes differ by where a day more may well bring them into dispute, as two containers part. Unit: m³/m³. */
+export function nearDispute({ disagreement, usual, substrate }: Limits): number {
+  return Math.max(disagreement / 2, disagreement - (1.5 * PARTS * usual) / substrate)
 }
 
 /** Use of the usual that water given since the zone was full does not account for. Unit: L. */
@@ -119,6 +122,11 @@ function missing({ full, due, net, passing, atFull }: WateringFill, { level }: Z
 export function toGiveAgain(fill: WateringFill, level: ZoneLevel, limits: Limits): number {
   if (level.level === null) return 0
   return Math.max(0, Math.min(fill.excess, missing(fill, level, limits) + TOLERATED * limits.usual))
+}
+
+/** Water that the zone is kept wetter by while its balance lacks some: it may be as dry as that tells, and there is room for it. Unit: L. */
+export function hedged(fill: WateringFill, level: ZoneLevel, limits: Limits): number {
+  return Math.max(0, Math.min(MOST_HEDGE * limits.substrate, missing(fill, level, limits) / 2))
 }
 
 /** Most water of one refill: what may be missing by probes or by balance, and two shots. Unit: L. */

@@ -251,6 +251,7 @@ function fillSound(fill: Loose<WateringFill>, elapsed: number, probes: number): 
     Array.isArray(atFull) &&
     atFull.length === probes &&
     each(atFull, (level) => nullOr(level, -1, 2)) &&
+    nullOr(fill.levelAtFull, -2, 2) &&
     Array.isArray(bias) &&
     bias.length === probes &&
     each(bias, (change) => inRange(change, -1, 1)) &&

@@ -13,11 +13,15 @@ const MOST_UP = 0.02
 /** By no more of it at a time where the zone was not filled on purpose: under half, so that one drain by chance sets little. Own judgement. Unit: m³/m³. */
 const STEP = 0.008
 /** Containers differ by no more than this where nothing is wrong: as `PARTS` of each parts two of them in three days. Own judgement. Unit: m³/m³. */
-const MOST_APART = 0.04
+const MOST_APART = 0.06
 /** No zone dries faster or slower than its probes show by more than this share of its use: two and a half times `PARTS`. */
 const MOST_SLIP = 0.1
+/** A refill tells water to so many shots: what it took beyond that is learned. Own judgement, no source. */
+const SURE = 0.75
 /** Nor is it foreseen to be drier than they say by more than this: as `MOST_APART`. Unit: m³/m³. */
 const MOST_DOWN = 0.04
+/** By no more do probes of a full zone differ that both stand in full containers: about three times what good ones are apart. Own judgement. Unit: m³/m³. */
+const LIKE = 0.02
 /** A probe rises by more than this share of a shot where its container is not full. Own judgement, no source. */
 const RISE = 0.25
 /** No probe is foreseen to drift faster: 0.03 m³/m³ in a day, above which it is broken. Own judgement, no source. Unit: m³/m³ in a second. */
@@ -45,7 +49,12 @@ export function setFull(
   // A probe that the last shot has lifted stands in a container that is not full yet.
   const least = (RISE * limits.shot) / limits.substrate
   const rises = views.map(({ seen }, i) => seen !== null && seen - (fill.before[i] ?? seen) > least)
-  const atFull = fill.atFull.map((first, i) => first ?? (rises[i] ? null : views[i]!.level))
+  // Nor is one that stands far below the wettest.
+  const wettest = views.reduce((most, { level }) => Math.max(most, level ?? most), -Infinity)
+  const atFull = fill.atFull.map((first, i) => {
+    const { level } = views[i]!
+    return first ?? (rises[i] || level === null || level < wettest - LIKE ? null : level)
+  })
   const bias = fill.bias.map((before, i) => {
     const [seen, first] = [views[i]!.seen, atFull[i]!]
     return seen === null || first === null || rises[i] ? before : Math.max(-MOST_UP, Math.min(1, seen - first))
@@ -65,6 +74,7 @@ export function setFull(
       cut: false,
       atFull,
       bias,
+      levelAtFull: togetherAtFull(views, bias),
       drift,
       apart: apartAtFull(views, atFull, bias),
       slip: learntSlip(fill, bias, since, limits),
@@ -117,6 +127,7 @@ function justFull(state: WateringState, views: readonly ProbeView[], limits: Lim
       ...ANEW,
       full: clock.elapsed,
       bias,
+      levelAtFull: togetherAtFull(views, bias),
       apart: apartAtFull(views, fill.atFull, bias),
       slip: learntSlip(fill, bias, since, limits),
     },
@@ -141,6 +152,18 @@ function apartAtFull(
   })
 }
 
+/** What the believed probes say in the mean without their bias; null where none is believed. Unit: m³/m³. */
+function togetherAtFull(views: readonly ProbeView[], bias: readonly number[]): number | null {
+  let [sum, told] = [0, 0]
+  for (let i = 0; i < views.length; i++) {
+    const { level } = views[i]!
+    if (level === null) continue
+    sum += level - bias[i]!
+    told++
+  }
+  return told === 0 ? null : sum / told
+}
+
 /** What the probes said of a full zone in the mean; null where none has stood in one. Unit: m³/m³. */
 function meanAtFull(atFull: readonly (number | null)[]): number | null {
   const known = atFull.filter((told) => told !== null)
@@ -150,7 +173,7 @@ function meanAtFull(atFull: readonly (number | null)[]): number | null {
 /**
  * By how much a zone dries more than its probes show, as a share of its use: their containers drip and drink a little differently from the mean.
  * A refill tells it: the zone took so much more than its probes foretold. It is learned by a gain as that of a Kalman filter, for shares that differ by
- * a twenty-fifth and a refill that tells water to three quarters of a shot: the longer the time since the zone was full, the better it is told.
+ * a twenty-fifth and a refill that tells water to `SURE` shots: the longer the time since the zone was full, the better it is told.
  */
 function learntSlip(fill: WateringFill, bias: readonly number[], since: number, limits: Limits): number {
   const { foretold, net, due, slip } = fill
@@ -160,7 +183,8 @@ function learntSlip(fill: WateringFill, bias: readonly number[], since: number, 
   if (foretold === null) return slip - gain * Math.max(0, slip)
   // What probes were wrong by of themselves is their error, and no difference of containers.
   const told = bias.reduce((sum, now, i) => sum + now - fill.bias[i]! - fill.drift[i]! * since, 0) / bias.length
-  const more = net - due - foretold - told * limits.substrate
+  const found = net - due - foretold - told * limits.substrate
+  const more = Math.sign(found) * Math.max(0, Math.abs(found) - SURE * limits.shot)
   return Math.max(-MOST_SLIP, Math.min(MOST_SLIP, slip + gain * (more / due - slip)))
 }
 

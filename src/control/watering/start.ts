@@ -60,6 +60,7 @@ export function startState(limits: Limits): WateringState {
       excess: 0,
       before: limits.probes.map(() => null),
       atFull: limits.probes.map(() => null),
+      levelAtFull: null,
       bias: limits.probes.map(() => 0),
       drift: limits.probes.map(() => 0),
       apart: limits.probes.map(() => 0),

@@ -178,6 +178,8 @@ export interface WateringFill {
   /** What each probe said when the zone was full first, and what it says beyond it since. Unit: m³/m³. */
   readonly atFull: readonly (number | null)[]
   readonly bias: readonly number[]
+  /** What they said together when it was full last, less those errors; null where none spoke. Unit: m³/m³. */
+  readonly levelAtFull: number | null
   /** By how much that rises. Unit: 1/s. */
   readonly drift: readonly number[]
   /** By how much the containers of the probes differed from the zone when it was full last. Unit: m³/m³. */

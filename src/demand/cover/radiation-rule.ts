@@ -24,7 +24,7 @@ export interface RadiationRuleUse {
   readonly use: WaterDepth
   /** The use if all this radiation evaporated water. Unit: mm. */
   readonly ceiling: WaterDepth
-  /** A caution when the coefficient passes what the radiation can evaporate; `explainUseFinding` has the words. */
+  /** A caution when the coefficient passes what the radiation can evaporate; `explainDemandFinding` has the words. */
   readonly findings: readonly UseFinding[]
 }
 

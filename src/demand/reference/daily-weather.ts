@@ -1,13 +1,6 @@
 import { actualVapourPressureFao56, type DayTemperatures } from '../../air/actual-vapour-pressure-fao56.js'
 import { atmosphericPressureFao56 } from '../../air/atmospheric-pressure-fao56.js'
-import {
-  ACTUAL_VAPOUR,
-  AIR_PRESSURE,
-  DAILY_SOLAR,
-  RELATIVE_HUMIDITY,
-  SITE_ELEVATION,
-  SUNSHINE,
-} from '../../air/domains.js'
+import { ACTUAL_VAPOUR, AIR_PRESSURE, DAILY_SOLAR, RELATIVE_HUMIDITY, SUNSHINE } from '../../air/domains.js'
 import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
 import { dayLengthFao56, extraterrestrialRadiationFao56, type SolarDay } from '../../air/solar-geometry-fao56.js'
 import {
@@ -23,6 +16,7 @@ import {
   vapourPressureFromMinTemperatureFao56,
 } from '../../air/vapour-pressure-from-fao56.js'
 import { type MeasuredWind, windSpeedAtTwoMetresFao56 } from '../../air/wind-at-two-metres-fao56.js'
+import { SITE_ELEVATION } from '../../quantity/domains.js'
 import type {
   DailyRadiation,
   Duration,

@@ -12,7 +12,7 @@ export interface AssumedInput<Code extends string, About extends string, Unit ex
   readonly unit: Unit
 }
 
-/** What was not given of a day or an hour and had to be estimated. `explainWeatherFinding` puts it into words. */
+/** What was not given of a day or an hour and had to be estimated. `explainDemandFinding` puts it into words. */
 export type WeatherAssumption =
   | (AssumedInput<'assumed-humidity', 'vapourPressure', 'kPa'> & {
       /** How far the dew point was taken below the lowest temperature. Unit: K. Range: any. */

@@ -1,6 +1,6 @@
 import type { HourlyWeather } from './hourly-weather.js'
 
-/** What is doubtful in the weather of a day or an hour. `explainWeatherFinding` puts it into words. */
+/** What is doubtful in the weather of a day or an hour. `explainDemandFinding` puts it into words. */
 export interface WeatherFinding {
   /** Stable short name for programs. */
   readonly code:

@@ -22,8 +22,8 @@ export interface WeatherSteps {
   readonly deficit: VapourPressureDeficit
   /** Wind speed at 2 m. Unit: m/s. */
   readonly windSpeed: WindSpeed
-  /** What was not given and had to be estimated; `explainWeatherFinding` puts it into words. */
+  /** What was not given and had to be estimated; `explainDemandFinding` puts it into words. */
   readonly assumedInputs: readonly WeatherAssumption[]
-  /** What is doubtful; `explainWeatherFinding` puts it into words. */
+  /** What is doubtful; `explainDemandFinding` puts it into words. */
   readonly findings: readonly WeatherFinding[]
 }

@@ -1,6 +1,7 @@
+import { SOME_POROSITY } from '../../quantity/domains.js'
 import type { BulkEC, DegreeOfSaturation, PoreWaterEC, Porosity } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
-import { CEMENTATION, CONDUCTIVITY, OPEN_POROSITY, SATURATION, SATURATION_EXPONENT, TORTUOSITY } from '../domains.js'
+import { CEMENTATION, CONDUCTIVITY, SATURATION, SATURATION_EXPONENT, TORTUOSITY } from '../domains.js'
 import type { BulkConductivity, PoreSolution } from '../terms.js'
 
 /** What Archie needs to know of a medium. */
@@ -67,7 +68,7 @@ export function poreWaterConductivityArchie1942(medium: BulkOfArchie): PoreWater
 
 function openShare(medium: MediumOfArchie): number {
   const pores =
-    numberIn(medium.porosity, OPEN_POROSITY, 'porosity') ** numberIn(medium.cementation, CEMENTATION, 'cementation')
+    numberIn(medium.porosity, SOME_POROSITY, 'porosity') ** numberIn(medium.cementation, CEMENTATION, 'cementation')
   const water =
     numberIn(medium.saturation, SATURATION, 'saturation') **
     numberIn(medium.saturationExponent, SATURATION_EXPONENT, 'saturationExponent')

@@ -1,8 +1,8 @@
-import { SOME_WATER_CONTENT } from '../../quantity/domains.js'
+import { SATURATED_CONTENT, SOME_WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { BulkEC, PoreWaterEC, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
-import { CONDUCTIVITY, SATURATED_CONTENT } from '../domains.js'
+import { CONDUCTIVITY } from '../domains.js'
 import type { BulkConductivity, PoreSolution } from '../terms.js'
 
 /** What Mualem and Friedman need to know of a medium. */

@@ -1,7 +1,6 @@
 import { MASS_FRACTION, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import { digits, explained, type WordsOf } from '../../quantity/explained.js'
-import type { CodedFinding, Finding } from '../../quantity/finding.js'
+import type { CodedFinding } from '../../quantity/finding.js'
 import type { Frequency, Permittivity, Temperature } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
@@ -14,30 +13,8 @@ import type { ClayInSoil, DryDensity, SandInSoil, WaterHeld } from '../terms.js'
 const PEPLINSKI_TO = 1.3e9
 const DOBSON_FROM = 1.4e9
 
-/** What to mind about a computed permittivity. `explainPermittivityFinding` puts it into words. */
+/** What to mind about a computed permittivity. `explainDielectricFinding` puts it into words. */
 export type PermittivityFinding = CodedFinding<'between-fits'>
-
-const WORDS: WordsOf<PermittivityFinding> = {
-  'between-fits': [
-    ({ value }) =>
-      `from 1.3 to 1.4 GHz two fits meet that differ by ${digits(value)} in permittivity here: the truth may lie anywhere between them`,
-  ],
-}
-
-/**
- * Puts what to mind about a computed permittivity into words.
- *
- * @param finding - One of the findings of `permittivityDobson1985`.
- * @procedure Writes the step between the two fits into a sentence.
- * @returns A finding with the sentence for people.
- * @throws `InputError` for another code.
- * @source definition
- * @example
- * explainPermittivityFinding({ code: 'between-fits', level: 'caution', about: 'frequency', value: 0.8, unit: '1' }).about // => 'frequency'
- */
-export function explainPermittivityFinding(finding: PermittivityFinding): Finding {
-  return explained(finding, WORDS)
-}
 
 function stepBetweenFits(step: number): PermittivityFinding {
   return { code: 'between-fits', level: 'caution', about: 'frequency', value: step, unit: '1' }

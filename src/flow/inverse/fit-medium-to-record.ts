@@ -41,7 +41,7 @@ export interface MediumFit {
   readonly drainError: Volume
   /** Root of the mean square difference of a reading, its offset taken off. Unit: m³/m³. */
   readonly readingError: WaterContentChange
-  /** What to mind; `explainMediumFit` writes it out. */
+  /** What to mind; `explainFlowFinding` writes it out. */
   readonly findings: readonly MediumFitFinding[]
 }
 

@@ -1,6 +1,4 @@
-import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
-import { requireObject } from '../../quantity/guard.js'
 import type { SoughtNumber } from './medium-numbers.js'
 import type { MediumProblem } from './medium-problem.js'
 import type { MediumNumber } from './medium-record.js'
@@ -85,34 +83,4 @@ function weightsOff(ofDrain: Float64Array, ofProbe: Float64Array): MediumFitFind
 /** Root of the mean square; zero of nothing. */
 export function rootMeanSquare(values: Float64Array): number {
   return values.length === 0 ? 0 : Math.sqrt(values.reduce((sum, value) => sum + value * value, 0) / values.length)
-}
-
-/**
- * Puts a finding of a fitted medium into words: what is wrong, by how much, and what to do.
- *
- * @procedure Writes the numbers of the finding into the sentence of its code.
- * @param finding - One of the findings of `fitMediumToRecord`.
- * @returns A finding with the sentence for people.
- * @throws `InputError` for a code that `fitMediumToRecord` does not give.
- * @source definition
- * @example
- * const { message } = explainMediumFit({ code: 'weights-off', level: 'caution', series: 'drain', ratio: 4 })
- * message // => 'the drain is missed by 4.0 times its uncertainty, and the other series by far less: give the uncertainties of both as they are'
- */
-export function explainMediumFit(finding: MediumFitFinding): Finding {
-  requireObject(finding, 'finding')
-  return { code: finding.code, level: finding.level, message: sentence(finding) }
-}
-
-function sentence(finding: MediumFitFinding): string {
-  switch (finding.code) {
-    case 'numbers-move-together':
-      return `${finding.first} and ${finding.second} move together (correlation ${finding.correlation.toFixed(2)}): the record tells the two together better than either alone, so fix one from another measurement`
-    case 'differences-in-runs':
-      return `the simulation stays above or below the ${finding.series} for several steps on end (correlation ${finding.autocorrelation.toFixed(2)} with the next): something that it does not know is at work, and the intervals are too narrow`
-    case 'weights-off':
-      return `the ${finding.series} is missed by ${finding.ratio.toFixed(1)} times its uncertainty, and the other series by far less: give the uncertainties of both as they are`
-    default:
-      throw new InputError('finding', 'has a code that no fit gives', 'give one of the findings of `fitMediumToRecord`')
-  }
 }

@@ -82,7 +82,7 @@ export interface CatchTest {
   readonly runTimeFactor: number | undefined
   /** Places in the list, from 0, of the emitters that give less than three quarters of the mean. Unit: 1. */
   readonly weak: readonly number[]
-  /** What a person should know; `explainEmitterFinding` has the words. */
+  /** What a person should know; `explainIrrigationFinding` has the words. */
   readonly findings: readonly EmitterFinding[]
 }
 

@@ -43,7 +43,7 @@ export interface SharedPump {
 export interface StaggeredShots extends Advice {
   /** The same shots by their new beginnings. */
   readonly shots: readonly StaggeredShot[]
-  /** Shots that begin late or end after the last allowed moment; `explainStaggerFinding` has the words. */
+  /** Shots that begin late or end after the last allowed moment; `explainIrrigationFinding` has the words. */
   readonly findings: readonly StaggerFinding[]
 }
 

@@ -10,7 +10,7 @@ import type {
 import type { WaterPerEmitter } from '../terms.js'
 import type { PlanFinding } from './plan-finding.js'
 
-/** Why a shot is given; `explainPlannedShot` has the words. */
+/** Why a shot is given; `explainIrrigationFinding` has the words. */
 export const SHOT_REASONS = ['morning-rewet', 'refill-point', 'last-of-day', 'light-sum', 'set-time', 'given'] as const
 export type ShotReason = (typeof SHOT_REASONS)[number]
 
@@ -53,6 +53,6 @@ export interface DayPlan extends Advice {
   readonly shotDrainFraction: DrainFraction
   /** Predicted fall of the water content from the last shot to the first of the next day. Unit: m³/m³. */
   readonly overnightDryDown: WaterContentChange
-  /** What could not be believed, what was dropped, and what was wanted and cannot be had; `explainPlanFinding` has the words. */
+  /** What could not be believed, what was dropped, and what was wanted and cannot be had; `explainIrrigationFinding` has the words. */
   readonly findings: readonly PlanFinding[]
 }

@@ -38,10 +38,11 @@ export const PLAN_CAUSES = [
 ] as const
 export type PlanCause = (typeof PLAN_CAUSES)[number]
 
-/** What is to be known of a plan, as codes and numbers; `explainPlanFinding` has the words. */
-export type PlanFinding = PlanFindingHead & (Missed | { readonly [Name in keyof Missed]?: never })
+/** What is to be known of a plan, as codes and numbers; `explainIrrigationFinding` has the words. */
+export type PlanFinding = PlanFindingCause & (MissedWish | { readonly [Name in keyof MissedWish]?: never })
 
-interface PlanFindingHead extends HowSerious {
+/** Which finding of a plan it is, and what it is about. */
+export interface PlanFindingCause extends HowSerious {
   /** Which finding it is. */
   readonly code: PlanFindingCode
   /** The argument that it is about. */
@@ -52,8 +53,8 @@ interface PlanFindingHead extends HowSerious {
   readonly time?: Instant
 }
 
-/** What is missed, and by what. */
-interface Missed {
+/** What a plan reaches, and what was wanted. */
+export interface MissedWish {
   /** What is reached, given or read. Unit: that of `unit`. Range: any. */
   readonly reached: number
   /** What was wanted, allowed or predicted instead. Unit: that of `unit`. Range: any. */
@@ -68,7 +69,7 @@ export function missed(
   about: string,
   reached: number,
   wanted: number,
-  unit: Missed['unit'],
+  unit: MissedWish['unit'],
   level: PlanFinding['level'] = 'caution',
   because?: PlanCause,
 ): PlanFinding {

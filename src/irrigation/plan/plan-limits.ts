@@ -1,6 +1,7 @@
 import type { ContainerFlow } from '../../flow/container-flow.js'
 import type { WaterStore } from '../../flow/water-store.js'
 import {
+  DRAIN_FRACTION,
   EMITTERS,
   INSTANT,
   MAX_RUN_TIME,
@@ -12,7 +13,7 @@ import {
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
 import { inOrder } from '../../quantity/in-order.js'
-import { DRAIN_FRACTION, EMITTER_FLOW, PLAN_STEP, SHOT, WATER_CONTENT_CHANGE } from '../domains.js'
+import { EMITTER_FLOW, PLAN_STEP, SHOT, WATER_CONTENT_CHANGE } from '../domains.js'
 import { doubtsOf } from './plan-doubts.js'
 import type { DayPlanRequest } from './plan-request.js'
 import { checkTrigger, dueSteps, stepOf } from './plan-trigger.js'

@@ -1,6 +1,6 @@
 import type { HowSerious } from '../terms.js'
 
-/** In which band a number of the root zone lies, without words; `explainBandFinding` has them. */
+/** In which band a number of the root zone lies, without words; `explainIrrigationFinding` has them. */
 export interface BandFinding extends HowSerious {
   /** What was judged. */
   readonly code: 'air-space' | 'root-oxygen' | 'root-temperature' | 'media-salts'

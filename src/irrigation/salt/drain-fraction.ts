@@ -1,8 +1,8 @@
-import { DRAINED } from '../../quantity/domains.js'
+import { DRAIN_FRACTION, DRAINED } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { DrainEC, DrainFraction, SolutionEC, Volume } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
-import { DRAIN_EC, DRAIN_FRACTION, FEED_EC, SOME_APPLIED, SOME_LEACHING, UPTAKE_EC } from '../domains.js'
+import { DRAIN_EC, FEED_EC, SOME_APPLIED, SOME_LEACHING, UPTAKE_EC } from '../domains.js'
 import type { FeedSalts, UptakeSalts } from '../terms.js'
 
 /** What was given and what came out of it. */

@@ -1,3 +1,4 @@
+import { DRAIN_FRACTION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type {
   ApplicationRate,
@@ -9,7 +10,7 @@ import type {
   WaterDepth,
 } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
-import { DEPTH_USE, DRAIN_FRACTION, EXTRACT_EC, INFILTRATION, NET_WATER, ON_TIME, WATER_EC } from '../domains.js'
+import { DEPTH_USE, EXTRACT_EC, INFILTRATION, NET_WATER, ON_TIME, WATER_EC } from '../domains.js'
 
 /** Water and the salinity at which the crop yields nothing. */
 export interface FrequentLeachingInput {

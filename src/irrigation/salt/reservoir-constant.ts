@@ -59,7 +59,7 @@ export function reservoirCourse(input: ReservoirInput): ReservoirCourse {
     throw new InputError(
       'dailyDrained',
       `${drained} L drain of ${applied} L applied, so that the root zone would dry`,
-      'its water must stay the same: step through the days with reservoirStep()',
+      'its water must stay the same: step through the days with followReservoir()',
     )
   const steady = (feed * applied - uptake * (applied - drained)) / drained
   const ec = steady + (start - steady) * left

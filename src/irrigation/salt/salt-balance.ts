@@ -31,7 +31,7 @@ export interface SaltBalance extends SaltFlows {
   readonly rise: number
   /** Whether in, out and taken agree within a tenth of what came in. */
   readonly steady: boolean
-  /** What a person should know; `explainSaltFinding` has the words. */
+  /** What a person should know; `explainIrrigationFinding` has the words. */
   readonly findings: readonly SaltFinding[]
 }
 
@@ -85,16 +85,7 @@ export function checkSaltBalance(input: SaltBalanceInput): SaltBalance {
     steady,
     findings: steady
       ? []
-      : [
-          {
-            code: 'not-steady',
-            level: 'caution',
-            rise,
-            drainFraction: share,
-            steadyFraction,
-            headingFor,
-          },
-        ],
+      : [{ code: 'not-steady', level: 'caution', rise, drainFraction: share, steadyFraction, headingFor }],
   }
 }
 

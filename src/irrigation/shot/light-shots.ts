@@ -1,9 +1,10 @@
 import { ADVICE, type Advice } from '../../quantity/advice.js'
 import { answerOf } from '../../quantity/answer.js'
-import { PLANT_DENSITY, RADIATION_SUM } from '../../quantity/domains.js'
+import { DRAIN_FRACTION, PLANT_DENSITY, RADIATION_SUM } from '../../quantity/domains.js'
 import type { PlantDensity, RadiationSum, Volume, WaterDepth } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
-import { DRAIN_FRACTION, LIGHT_THRESHOLD, UPTAKE_PER_LIGHT } from '../domains.js'
+import type { Reducer } from '../../quantity/reducer.js'
+import { LIGHT_THRESHOLD, UPTAKE_PER_LIGHT } from '../domains.js'
 import type { DrainWish, LightThreshold } from '../terms.js'
 
 /** A light counter before a sum of light: the light since the last shot. */
@@ -12,9 +13,9 @@ export interface LightCounter {
   readonly since: RadiationSum
 }
 
-/** Light that came in, and the light after which a shot is due. */
-export interface LightCount extends LightThreshold {
-  /** Light since the last call. Unit: J/cm². Range: [0, ∞). */
+/** Light that came in. */
+export interface LightCount {
+  /** Light since the last count. Unit: J/cm². Range: [0, ∞). */
   readonly light: RadiationSum
 }
 
@@ -22,24 +23,31 @@ export interface LightCount extends LightThreshold {
  * Counts light towards shots and keeps what is over for the next one. Set back to zero at every shot instead, a counter loses up to a
  * reading's worth of light each time.
  *
- * More than one shot can fall due in one reading. The state is plain data: begin the day with `{ since: joulesPerSquareCentimetre(0) }`.
+ * More than one shot can fall due in one reading. The state is plain data; begin each day with `start`.
  * A light counter knows nothing of a blocked emitter or a cold root zone: look at drain and water content every day.
  *
  * @equation `n = \left\lfloor \frac{s + \Delta s}{s_1} \right\rfloor, \quad s' = s + \Delta s - n s_1`
- * @returns The counter afterwards, and how many shots are due.
+ * @returns A reducer that takes light and gives the number of shots that are due.
  * @source definition
  * @example
- * const input = { light: joulesPerSquareCentimetre(180), threshold: joulesPerSquareCentimetre(100) }
- * countLight({ since: joulesPerSquareCentimetre(40) }, input) // => [{ since: 20 }, 2]
+ * const counter = countLight({ threshold: joulesPerSquareCentimetre(100) })
+ * const morning = { since: joulesPerSquareCentimetre(40) }
+ * counter.step(morning, { light: joulesPerSquareCentimetre(180) }) // => [{ since: 20 }, 2]
  */
-export function countLight(state: LightCounter, input: LightCount): readonly [state: LightCounter, shots: number] {
-  requireObject(state, 'state')
-  requireObject(input, 'input')
-  const threshold = numberIn(input.threshold, LIGHT_THRESHOLD, 'threshold')
-  const sum = numberIn(state.since, RADIATION_SUM, 'since') + numberIn(input.light, RADIATION_SUM, 'light')
-  // Light that falls short of a shot only by rounding is a shot.
-  const shots = Math.floor(sum / threshold + 1e-9)
-  return [{ since: Math.max(0, sum - shots * threshold) as RadiationSum }, shots]
+export function countLight(limits: LightThreshold): Reducer<LightCounter, LightCount, number> {
+  requireObject(limits, 'limits')
+  const threshold = numberIn(limits.threshold, LIGHT_THRESHOLD, 'threshold')
+  return {
+    start: { since: 0 as RadiationSum },
+    step: (state, input) => {
+      requireObject(state, 'state')
+      requireObject(input, 'input')
+      const sum = numberIn(state.since, RADIATION_SUM, 'since') + numberIn(input.light, RADIATION_SUM, 'light')
+      // Light that falls short of a shot only by rounding is a shot.
+      const shots = Math.floor(sum / threshold + 1e-9)
+      return [{ since: Math.max(0, sum - shots * threshold) as RadiationSum }, shots]
+    },
+  }
 }
 
 /** How much light a shot stands for, and what plants take by it. */

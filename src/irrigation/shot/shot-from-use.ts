@@ -1,7 +1,6 @@
-import { WATER_USE } from '../../quantity/domains.js'
+import { DRAIN_FRACTION, WATER_USE } from '../../quantity/domains.js'
 import type { Volume } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
-import { DRAIN_FRACTION } from '../domains.js'
 import type { DrainWish } from '../terms.js'
 
 /** What the plants took since the last shot, and how much of the next should drain. */

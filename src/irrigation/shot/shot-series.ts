@@ -1,8 +1,8 @@
 import { ADVICE, type Advice } from '../../quantity/advice.js'
-import { SUBSTRATE, WATER_CONTENT } from '../../quantity/domains.js'
+import { DRAIN_FRACTION, SUBSTRATE, WATER_CONTENT } from '../../quantity/domains.js'
 import type { Volume, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
-import { DRAIN_FRACTION, SHOT } from '../domains.js'
+import { SHOT } from '../domains.js'
 import type { ContainerNow, DrainWish } from '../terms.js'
 
 /** From where to where a container should be wetted, and with what shots. */

@@ -1,7 +1,7 @@
-import { SUBSTRATE } from '../../quantity/domains.js'
+import { DRAIN_FRACTION, SUBSTRATE } from '../../quantity/domains.js'
 import type { Volume } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
-import { DRAIN_FRACTION, WATER_CONTENT_CHANGE } from '../domains.js'
+import { WATER_CONTENT_CHANGE } from '../domains.js'
 import type { ShotWish } from '../terms.js'
 
 /**

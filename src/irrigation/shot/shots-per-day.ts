@@ -1,7 +1,7 @@
-import { WATER_USE } from '../../quantity/domains.js'
+import { DRAIN_FRACTION, WATER_USE } from '../../quantity/domains.js'
 import type { Volume } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
-import { DRAIN_FRACTION, SHOT } from '../domains.js'
+import { SHOT } from '../domains.js'
 import type { DrainWish } from '../terms.js'
 
 /** What a number of shots is found from. All volumes are for the same container. */

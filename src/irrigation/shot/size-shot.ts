@@ -22,7 +22,7 @@ export interface SizeShotInput extends ShotWish, EmitterLine, Partial<ValveLimit
   readonly pumpFlow?: Flow
 }
 
-/** What a person should know before the valve opens, without words; `explainShotFinding` has them. */
+/** What a person should know before the valve opens, without words; `explainIrrigationFinding` has them. */
 export interface ShotFinding extends HowSerious {
   /** Which limit is passed. */
   readonly code: 'max-run-time' | 'min-run-time' | 'max-rise' | 'line-fill' | 'pump-flow'
@@ -53,7 +53,7 @@ export interface SizedShot extends WaterPerEmitter, Advice {
  *
  * A limit that decides is named in `boundBy` and in the findings, and the volume is what the emitters give in that time. Of a
  * longer opening than is needed all that is too much is expected to drain. No rise needs no opening. Findings are codes and numbers,
- * so that this one call stays small in an app; `explainShotFinding` puts them into words.
+ * so that this one call stays small in an app; `explainIrrigationFinding` puts them into words.
  *
  * The result is advice, not an order: a valve that opens by it needs a maximum run time, a daily maximum and a leak check of its own.
  *

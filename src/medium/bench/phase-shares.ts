@@ -1,8 +1,8 @@
-import { WATER_CONTENT } from '../../quantity/domains.js'
+import { SOME_POROSITY, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { AirFilledPorosity, DegreeOfSaturation, Share, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
-import { POROSITY, SATURATION } from '../domains.js'
+import { SATURATION } from '../domains.js'
 import type { PoreVolume, WaterVolume } from '../terms.js'
 import { type MediumDensities, solidShare } from './porosity.js'
 
@@ -41,7 +41,7 @@ export interface PhaseShares {
 export function airFilledPorosity(pores: WaterInPores): AirFilledPorosity {
   const { porosity, waterContent } = optionsOf(pores)
   return airLeft(
-    numberIn(porosity, POROSITY, 'porosity'),
+    numberIn(porosity, SOME_POROSITY, 'porosity'),
     numberIn(waterContent, WATER_CONTENT, 'waterContent'),
   ) as AirFilledPorosity
 }
@@ -58,7 +58,7 @@ export function airFilledPorosity(pores: WaterInPores): AirFilledPorosity {
  */
 export function degreeOfSaturation(input: WaterInPores): DegreeOfSaturation {
   const { porosity, waterContent } = optionsOf(input)
-  const pores = numberIn(porosity, POROSITY, 'porosity')
+  const pores = numberIn(porosity, SOME_POROSITY, 'porosity')
   return (1 - airLeft(pores, numberIn(waterContent, WATER_CONTENT, 'waterContent')) / pores) as DegreeOfSaturation
 }
 
@@ -74,7 +74,8 @@ export function degreeOfSaturation(input: WaterInPores): DegreeOfSaturation {
  */
 export function waterContentAtSaturation(pores: SaturationOfPores): WaterContent {
   const { porosity, saturation } = optionsOf(pores)
-  return (numberIn(porosity, POROSITY, 'porosity') * numberIn(saturation, SATURATION, 'saturation')) as WaterContent
+  return (numberIn(porosity, SOME_POROSITY, 'porosity') *
+    numberIn(saturation, SATURATION, 'saturation')) as WaterContent
 }
 
 /**

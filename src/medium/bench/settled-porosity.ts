@@ -1,7 +1,8 @@
+import { SOME_POROSITY } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Porosity, Share } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
-import { POROSITY, SETTLING } from '../domains.js'
+import { SETTLING } from '../domains.js'
 
 /** A medium that was packed or has settled. */
 export interface SettledMedium {
@@ -27,7 +28,7 @@ export interface SettledMedium {
 export function porosityAfterSettling(medium: SettledMedium): Porosity {
   const { porosity, settling } = optionsOf(medium)
   const left = 1 - numberIn(settling, SETTLING, 'settling')
-  const after = 1 - (1 - numberIn(porosity, POROSITY, 'porosity')) / left
+  const after = 1 - (1 - numberIn(porosity, SOME_POROSITY, 'porosity')) / left
   if (after < 0) {
     throw new InputError(
       'settling',

@@ -1,8 +1,8 @@
+import { SOME_POROSITY } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { AirFilledPorosity, Porosity, SuctionHead, Volume, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn, requireMade, requireObject } from '../../quantity/guard.js'
 import type { RetentionModel } from '../curves/retention-model.js'
-import { POROSITY } from '../domains.js'
 import type { KnownPorosity, MeanWaterContent } from '../terms.js'
 import { type ContainerAtRest, checkBottomSuction, litresOf } from './container-water.js'
 
@@ -71,7 +71,7 @@ export function waterAndAirAtRest(state: ContainerWithPorosity): WaterAndAir {
 /** The porosity that was given, or else that the curve implies. */
 export function checkPorosity(porosity: Porosity | undefined, medium: RetentionModel): number {
   if (porosity === undefined) return medium.saturated
-  if (numberIn(porosity, POROSITY, 'porosity') >= medium.saturated) return porosity
+  if (numberIn(porosity, SOME_POROSITY, 'porosity') >= medium.saturated) return porosity
   throw new InputError(
     'porosity',
     `a porosity of ${porosity} does not hold the saturated water content of ${medium.saturated}`,

@@ -1,8 +1,9 @@
 import { type Domain, domainWith } from '../../quantity/domain.js'
+import { SATURATED_CONTENT } from '../../quantity/domains.js'
 import { DomainError, InputError } from '../../quantity/errors.js'
 import type { InverseSuction, SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
-import { ALPHA, ANY_SUCTION, PORE_CONNECTION, RESIDUAL_CONTENT, SATURATED_CONTENT, SOME_SUCTION } from '../domains.js'
+import { ALPHA, ANY_SUCTION, PORE_CONNECTION, RESIDUAL_CONTENT, SOME_SUCTION } from '../domains.js'
 
 /** A finite suction. */
 export function finiteSuction(suction: number): number {

@@ -1,6 +1,7 @@
 import { attempt } from '../../quantity/attempt.js'
-import { InputError } from '../../quantity/errors.js'
+import { InputError, type PorewaterError } from '../../quantity/errors.js'
 import { requireObject, requireRows } from '../../quantity/guard.js'
+import type { FitRefusal } from '../medium-finding.js'
 import type { RetentionFitRequest } from './fit-problem.js'
 import type { RetentionFit } from './fit-result.js'
 import { fitRetention } from './fit-retention.js'
@@ -18,8 +19,18 @@ export interface RetentionChoice {
   readonly best: RetentionFit
   /** All fits, the best first. */
   readonly fits: readonly RetentionFit[]
-  /** The models that these points cannot tell, with the reason. */
-  readonly refused: readonly { readonly kind: string; readonly reason: string }[]
+  /** The models that these points cannot tell. */
+  readonly refused: readonly RefusedModel[]
+}
+
+/** A model that cannot be fitted, and why. */
+export interface RefusedModel {
+  /** Short name of the equation. */
+  readonly kind: string
+  /** Why, as a code. */
+  readonly reason: FitRefusal
+  /** With what `fitRetention` refuses it: which number the points do not tell, and what to measure. */
+  readonly error: PorewaterError
 }
 
 /**
@@ -46,21 +57,25 @@ export function chooseRetentionModel(input: RetentionChoiceRequest): RetentionCh
   const { forms, ...request } = input
   requireRows(forms, 'forms')
   const fits: RetentionFit[] = []
-  const refused: { kind: string; reason: string }[] = []
+  const refused: RefusedModel[] = []
   for (const form of forms) {
     const fit = attempt(() => fitRetention({ ...request, form }))
     if (fit.ok) fits.push(fit.value)
     else if (fit.error.code === 'outside-domain') throw fit.error
-    else refused.push({ kind: form.kind, reason: fit.error.message })
+    else refused.push(refusal(form.kind, fit.error))
   }
   fits.sort((a, b) => a.aicc - b.aicc)
   const [best] = fits
   if (best === undefined) {
     throw new InputError(
       'points',
-      `no model can be told: ${refused.map(({ reason }) => reason).join(' | ') || 'none was given'}`,
+      `no model can be told: ${refused.map(({ error }) => error.message).join(' | ') || 'none was given'}`,
       'measure at more suctions, or fix saturated or residual',
     )
   }
   return { best, fits, refused }
+}
+
+function refusal(kind: string, error: PorewaterError): RefusedModel {
+  return { kind, reason: error.code === 'no-convergence' ? 'search-without-end' : 'not-told-by-points', error }
 }

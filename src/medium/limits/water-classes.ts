@@ -1,8 +1,7 @@
-import { WATER_CONTENT } from '../../quantity/domains.js'
+import { SOME_POROSITY, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { AirFilledPorosity, Porosity, WaterContent, WaterContentChange } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
-import { POROSITY } from '../domains.js'
 
 /** A sample on the sand box: its pores and its water content at three suctions. */
 export interface ReleaseSample {
@@ -51,7 +50,7 @@ export interface WaterClasses {
  */
 export function waterClassesDeBoodt1972(sample: ReleaseSample): WaterClasses {
   const { totalPoreSpace, at10, at50, at100 } = optionsOf(sample)
-  numberIn(totalPoreSpace, POROSITY, 'totalPoreSpace')
+  numberIn(totalPoreSpace, SOME_POROSITY, 'totalPoreSpace')
   for (const waterContent of [at10, at50, at100]) numberIn(waterContent, WATER_CONTENT)
   if (at10 > totalPoreSpace || at50 > at10 || at100 > at50)
     throw new InputError(

@@ -1,5 +1,3 @@
-import type { Domain } from '../../quantity/domain.js'
-
 /**
  * How far the water content falls in each half hour of the day, learnt from dry-downs that have ended; null where none was seen.
  * Unit: m³/m³ in half an hour.
@@ -10,14 +8,6 @@ export type ClockFalls = readonly (number | null)[]
 export const BIN = 1800
 export const BINS = 48
 /** Milliseconds are refused, and times so far off that half hours cannot be told apart. */
-export const TIME: Domain = {
-  quantity: 'time of a reading',
-  unit: 's',
-  min: -100000000000,
-  max: 100000000000,
-  ends: '[]',
-  hint: 'give seconds, not milliseconds',
-}
 /** No half hour is slower than this share of their mean: it falls a little at night, too. */
 const SLOWEST = 0.5
 /** How much the newest dry-down weighs. */

@@ -1,29 +1,12 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { Duration, Volume, WaterContentChange } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
+import { PROBED_VOLUME, TIME_AHEAD } from '../domains.js'
 import type { ProbedVolume } from '../terms.js'
 import { expectedFalls, fallBetween } from './clock-rates.js'
 import { ringOf, unitOfMiss } from './learn-dry-down.js'
 import type { LearntLevel } from './level-state.js'
 import { type UnknownForecast, whereNow } from './present-level.js'
 import { bandsOf } from './score-ring.js'
-
-const AHEAD: Domain = {
-  quantity: 'time ahead',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'give some minutes to a day',
-}
-const SUBSTRATE: Domain = {
-  quantity: 'volume of medium that the probe stands for',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the volume of medium in litres, above zero',
-}
 
 /** A state and the time that is asked about. */
 export interface FallAheadInput extends LearntLevel {
@@ -64,7 +47,7 @@ export function fallAhead(input: FallAheadInput): FallAhead {
   requireObject(input, 'input')
   const { state, ahead = 3600 as Duration } = input
   requireObject(state, 'state')
-  const long = numberIn(ahead, AHEAD, 'ahead')
+  const long = numberIn(ahead, TIME_AHEAD, 'ahead')
   const now = whereNow(state)
   if (!now.known) return now
   const fall = now.factor * fallBetween(expectedFalls(state.falls), now.time, now.time + long)
@@ -108,7 +91,7 @@ export type WaterUseAhead =
 export function waterUseAhead(input: WaterUseAheadInput): WaterUseAhead {
   requireObject(input, 'input')
   const { substrateVolume, ...asked } = input
-  const volume = numberIn(substrateVolume, SUBSTRATE, 'substrateVolume')
+  const volume = numberIn(substrateVolume, PROBED_VOLUME, 'substrateVolume')
   const ahead = fallAhead(asked)
   if (!ahead.known) return ahead
   const litres = (falls: readonly number[]) =>

@@ -1,27 +1,11 @@
 import type { Domain } from '../../quantity/domain.js'
 import type { Volume, WaterDepth } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
-import type { Reducer } from '../reducer.js'
+import type { Reducer } from '../../quantity/reducer.js'
+import { DAY_RADIATION, DAY_USE } from '../domains.js'
 import { type DailyUseState, newDailyUseState, restoredDailyUse, type UseForecastRecord } from './daily-use-state.js'
 import { realMisses, sizesOf, withScore } from './score-ring.js'
 import { followed, MEMBERS, memberForecasts, radiationFactor, weighedForecast, withMisses } from './use-members.js'
-
-const USE: Domain = {
-  quantity: 'water use of a day',
-  unit: 'L or mm',
-  min: -1e6,
-  max: 1e9,
-  ends: '[]',
-  hint: 'give given less drained less stored, always in the same unit; NaN or null where it is not known',
-}
-const RADIATION: Domain = {
-  quantity: 'radiation of a day',
-  unit: 'unit of the series',
-  min: 0,
-  max: 1e9,
-  ends: '[]',
-  hint: 'give sums of the day, always of the same place and unit; leave it out where it is not known',
-}
 
 /** A day that has ended. */
 export interface DayOfUse<Q extends Volume | WaterDepth = Volume> {
@@ -75,9 +59,9 @@ export function forecastDailyUse<Q extends Volume | WaterDepth = Volume>(): Dail
 }
 
 function step(state: DailyUseState, day: DayOfUse<Volume | WaterDepth>): readonly [DailyUseState, DayScored] {
-  const use = optional(day.use, USE, 'use')
-  const radiation = optional(day.radiation, RADIATION, 'radiation')
-  const expected = optional(day.expectedRadiation, RADIATION, 'expectedRadiation')
+  const use = optional(day.use, DAY_USE, 'use')
+  const radiation = optional(day.radiation, DAY_RADIATION, 'radiation')
+  const expected = optional(day.expectedRadiation, DAY_RADIATION, 'expectedRadiation')
   const litDays = state.litDays + (radiation === null ? 0 : 1)
   const usual = state.usualRadiation
   const usualRadiation =
@@ -174,7 +158,7 @@ export function waterUseOfNextDay<Q extends Volume | WaterDepth = Volume>(
   requireObject(input, 'input')
   const { state } = input
   requireObject(state, 'state')
-  const radiation = optional(input.expectedRadiation, RADIATION, 'expectedRadiation')
+  const radiation = optional(input.expectedRadiation, DAY_RADIATION, 'expectedRadiation')
   if (state.days < FEWEST) return { known: false, reason: 'few-days' }
   // Misses with radiation are another matter: until enough are known, it is left out.
   const lit = radiation !== null && realMisses(state.withRadiation.ring) >= FEWEST - 1

@@ -1,22 +1,14 @@
-import type { Domain } from '../../quantity/domain.js'
+import { READING_TIME } from '../../quantity/domains.js'
 import type { Duration } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
+import { SETTLE_TIME } from '../domains.js'
 import { isMissing } from '../missing.js'
 import { type ShotLimits, type ShotSearch, shotSearch } from '../watch-shots.js'
-import { BIN, type ClockFalls, nextBorder, TIME } from './clock-rates.js'
+import { BIN, type ClockFalls, nextBorder } from './clock-rates.js'
 import { learntFrom } from './learn-dry-down.js'
 import { type DryDownSoFar, type LevelState, MAX_LEVELS } from './level-state.js'
 import { addReading, levelAt, type RecentPoint } from './recent-level.js'
 import type { ScoreRing } from './score-ring.js'
-
-const SETTLE: Domain = {
-  quantity: 'time to drain',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '[]',
-  hint: 'give the time after the peak of a shot in which drain stops: half an hour to two hours',
-}
 
 /** What counts as a shot, and when drain after it has stopped. */
 export interface ForecastLevelSettings extends ShotLimits {
@@ -69,12 +61,12 @@ function goingOn({ start, from, border, levels, recent, replay }: DryDownSoFar):
 export function levelSearch(
   settings: ForecastLevelSettings,
 ): (search: LevelSearch, time: number, waterContent: number) => void {
-  const settle = numberIn(settings.settle ?? 3600, SETTLE, 'settle')
+  const settle = numberIn(settings.settle ?? 3600, SETTLE_TIME, 'settle')
   const { maxStep } = settings
   const advance = shotSearch(settings)
   return (search, time, waterContent) => {
     if (isMissing(time) || isMissing(waterContent)) return
-    numberIn(time, TIME, 'time')
+    numberIn(time, READING_TIME, 'time')
     const { last } = search.shots
     const ended = advance(search.shots, time, waterContent)
     if (ended.length > 0) {

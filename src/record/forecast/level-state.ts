@@ -1,7 +1,8 @@
-import type { Reducer } from '../reducer.js'
+import { READING_TIME } from '../../quantity/domains.js'
+import type { Reducer } from '../../quantity/reducer.js'
 import { type StateReader, stateReader } from '../restore-state.js'
 import { restoredShotWatch, type ShotWatchState, type WaterContentReading } from '../watch-shots.js'
-import { BIN, BINS, type ClockFalls, newFalls, TIME } from './clock-rates.js'
+import { BIN, BINS, type ClockFalls, newFalls } from './clock-rates.js'
 import { MAX_POINTS, type RecentPoint } from './recent-level.js'
 import { newRing, restoredRing, type ScoreRing } from './score-ring.js'
 
@@ -105,7 +106,7 @@ function lastOf(start: number): number {
 }
 
 function restoredDryDown(reader: StateReader): DryDownSoFar {
-  const start = reader.number('start', TIME.min, TIME.max)
+  const start = reader.number('start', READING_TIME.min, READING_TIME.max)
   const last = lastOf(start)
   const recent = reader.list(
     'recent',

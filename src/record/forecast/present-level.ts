@@ -1,5 +1,6 @@
+import { READING_TIME } from '../../quantity/domains.js'
 import { numberIn } from '../../quantity/guard.js'
-import { expectedFalls, TIME } from './clock-rates.js'
+import { expectedFalls } from './clock-rates.js'
 import { factorOf, MIN_DRY_DOWNS } from './learn-dry-down.js'
 import type { LevelState } from './level-state.js'
 import { levelAt, type RecentPoint } from './recent-level.js'
@@ -25,7 +26,7 @@ export function whereNow(state: LevelState): PresentLevel {
   if (shots.rise !== null) return { known: false, reason: 'shot' }
   if (dryDown === null) return { known: false, reason: 'draining' }
   if (dryDowns < MIN_DRY_DOWNS) return { known: false, reason: 'few-dry-downs' }
-  const time = numberIn(shots.last, TIME, 'state.shots.last')
+  const time = numberIn(shots.last, READING_TIME, 'state.shots.last')
   const level = levelAt(dryDown.recent as readonly RecentPoint[], time)
   return { known: true, time, level, factor: factorOf(state, expectedFalls(state.falls), dryDown, time, level) }
 }

@@ -1,20 +1,11 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { Duration, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
+import { LEVEL_AHEAD } from '../domains.js'
 import { expectedFalls, FARTHEST, timeToFall } from './clock-rates.js'
 import { fixedUnit, ringOf } from './learn-dry-down.js'
 import type { LearntLevel } from './level-state.js'
 import { type UnknownForecast, whereNow } from './present-level.js'
 import { bandsOf } from './score-ring.js'
-
-const LEVEL: Domain = {
-  quantity: 'water content to be reached',
-  unit: 'm³/m³',
-  min: -1,
-  max: 2,
-  ends: '[]',
-  hint: 'give a water content in the scale of the probe, such as its refill point',
-}
 
 /** A state and a level below the present one. */
 export interface TimeUntilLevelInput extends LearntLevel {
@@ -72,7 +63,7 @@ export type TimeUntilLevel =
 export function timeUntilLevel(input: TimeUntilLevelInput): TimeUntilLevel {
   requireObject(input, 'input')
   const { state, level } = input
-  const wanted = numberIn(level, LEVEL, 'level')
+  const wanted = numberIn(level, LEVEL_AHEAD, 'level')
   const now = whereNow(state)
   if (!now.known) return now
   const { time, factor } = now

@@ -2,7 +2,7 @@ import {
   controlWatering,
   days,
   drawFaults,
-  explainWatering,
+  explainControlFinding,
   type FaultName,
   hours,
   litres,
@@ -55,6 +55,14 @@ describe('containers that drink and drip a little differently', () => {
   })
 })
 
+describe('two probes in containers that are drier than the rest', () => {
+  it('do not bring the zone to the brim with each shot: what they said when it was full bounds what they ask for', () => {
+    // 2.7 h above the full level in a healthy week, and 4.9 h, where an upper limit that these probes reach only in a full zone was obeyed.
+    expect(week(null, 1207, {}, minutes(15)).outcome.fullTime).toBeLessThan(0.5 * 3600)
+    expect(week(null, 1203, {}, minutes(15)).outcome.fullTime).toBeLessThan(0.5 * 3600)
+  })
+})
+
 describe('two probes in containers that get more and drink less than the rest', () => {
   it('leave nobody thirsty: what a refill took beyond what they foretold is reckoned with from then on', () => {
     // 14 h of stress in a healthy week, where each refill was forgotten again.
@@ -103,7 +111,7 @@ describe('probes that read too high together', () => {
     const finding = told.at(-1)?.findings.find(({ code }) => code === 'reads-too-high')
     expect(finding).toMatchObject({ level: 'caution', unit: 'm³/m³' })
     expect(finding?.value).toBeGreaterThan(0.025)
-    expect(explainWatering({ code: 'reads-too-high' }).message).toContain('salt')
+    expect(explainControlFinding({ code: 'reads-too-high' }).message).toContain('salt')
   })
 })
 

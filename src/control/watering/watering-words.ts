@@ -1,8 +1,7 @@
-import { InputError } from '../quantity/errors.js'
-import type { Finding } from '../quantity/finding.js'
-import type { WateringDoubt, WateringFinding, WateringReason } from './watering/finding.js'
+import type { WateringDoubt, WateringFinding, WateringReason } from './finding.js'
 
-const REASONS: { readonly [Code in WateringReason]: string } = {
+/** Why the valve is open or closed. */
+export const REASON_WORDS: { readonly [Code in WateringReason]: string } = {
   dry: 'the zone is at the lower limit or has not reached the upper one since: a shot runs',
   refill: 'the zone is filled until it drains, which makes its containers alike and shows what its probes are worth',
   'back-up-shot': 'no reading can be believed: a shot of the usual use runs by time',
@@ -26,10 +25,11 @@ const REASONS: { readonly [Code in WateringReason]: string } = {
   'clock-stands-still': 'the clock stands still',
   'clock-settling': 'the clock has not run long enough to be trusted',
   'decisions-too-seldom': 'the valve does not close by itself, and decisions come too seldom to close it in time',
-  'valve-stuck-open': 'the valve says that it is open though it should be closed',
+  'valve-reported-open': 'the valve says that it is open though it should be closed',
 }
 
-const DOUBTS: { readonly [Code in WateringDoubt]: string } = {
+/** What makes a decision doubtful, or what somebody must look at. */
+export const DOUBT_WORDS: { readonly [Code in WateringDoubt]: string } = {
   'reading-missing': 'no reading has come: look at probe, cable and gateway',
   'reading-old': 'the newest reading is too old: look at the way from the probe',
   'reading-from-the-future': 'a reading carries a time that is still to come: check the clocks',
@@ -61,29 +61,8 @@ const DOUBTS: { readonly [Code in WateringDoubt]: string } = {
   'acknowledge-refused': 'an acknowledgement was not taken: give a list of the codes of findings',
 }
 
-/**
- * Puts the reason of a decision, or a finding that came with it, into words.
- *
- * @procedure Looks up the sentence of the code and adds probe, number and unit where there are some.
- * @param finding - A finding of a decision, or a reason as its code. Range: any.
- * @returns A finding with the sentence for people.
- * @throws `InputError` for a code that `controlWatering` does not give.
- * @source common practice, no source
- * @example
- * explainWatering({ code: 'resting' }).message // => 'the last shot ended too short a time ago'
- */
-export function explainWatering(finding: WateringFinding | { readonly code: WateringReason | WateringDoubt }): Finding {
-  const words: { readonly [code: string]: string } = Object.hasOwn(REASONS, finding.code) ? REASONS : DOUBTS
-  const sentence = Object.hasOwn(words, finding.code) ? words[finding.code] : undefined
-  if (sentence === undefined)
-    throw new InputError(
-      'finding',
-      `"${finding.code}" is no code of a decision`,
-      `give one of ${[...Object.keys(REASONS), ...Object.keys(DOUBTS)].join(', ')}`,
-    )
-  const { about, value, unit } = finding as Partial<WateringFinding>
-  const number = value === undefined ? '' : ` (${Number(value.toPrecision(3))} ${unit ?? ''})`
-  const probe = about === undefined ? '' : `probe ${about}: `
-  const level: Finding['level'] = 'level' in finding ? finding.level : 'note'
-  return { ...finding, level, message: `${probe}${sentence}${number}`, source: 'common practice, no source' }
+/** The sentence with its probe, and its number where there is one. */
+export function wateringInWords({ about, value, unit }: Partial<WateringFinding>, sentence: string): string {
+  const number = value === undefined ? '' : ` (${Number(value.toPrecision(3))} ${unit})`
+  return `${about === undefined ? '' : `probe ${about}: `}${sentence}${number}`
 }

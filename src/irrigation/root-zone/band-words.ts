@@ -1,6 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Finding } from '../../quantity/finding.js'
-import { requireObject } from '../../quantity/guard.js'
+import type { WordsOf } from '../../quantity/explained.js'
 import type { BandFinding } from './root-zone-bands.js'
 
 type Words = Readonly<Record<string, string>>
@@ -48,32 +47,20 @@ const TEMPERATURE: Readonly<Record<string, Words>> = {
   },
 }
 
-/**
- * Puts the band of a root zone into words: what the number means, by its source.
- *
- * @procedure Looks up the sentence of code, table and band, and puts the number before it, rounded to four digits.
- * @param finding - The finding of a band, made by `airSpaceBand`, `rootOxygenBand`, `rootTemperatureBand` or `mediaSaltBand`.
- * @returns A finding with the sentence for people.
- * @throws `InputError` for a code or a band that these functions do not give.
- * @source definition; the source of each band stands in its finding
- * @example
- * const [low] = airSpaceBand(percent(9)).findings.map(explainBandFinding)
- * low?.message // => '0.09: little air; roots may lack oxygen after shots'
- */
-export function explainBandFinding(finding: BandFinding): Finding {
-  requireObject(finding, 'finding')
-  const { code, level, about, band, value, unit, source } = finding
-  const says = wordsOf(finding)
-  if (says === undefined)
+/** What the band of a number means; where each band comes from stands in its finding. */
+export const BAND_WORDS: WordsOf<BandFinding> = {
+  'air-space': [(finding) => ofTable(finding, AIR)],
+  'root-oxygen': [(finding) => ofTable(finding, OXYGEN)],
+  'root-temperature': [(finding) => ofTable(finding, TEMPERATURE[finding.about ?? ''])],
+  'media-salts': [(finding) => `${number(finding)}: ${plain(finding.band)} salts by ${plain(finding.about ?? '')}`],
+}
+
+function ofTable(finding: BandFinding, table: Words | undefined): string {
+  const { code, band } = finding
+  if (table === undefined || !Object.hasOwn(table, band))
     throw new InputError('finding', `"${code}" has no band ${band}`, 'give a finding of a band of the root zone')
-  const number = `${Number(value.toPrecision(4))}${unit === '1' ? '' : ` ${unit}`}`
-  return { code, level, message: `${number}: ${says}`, ...(about && { about }), value, unit, source }
+  return `${number(finding)}: ${table[band]}`
 }
 
-function wordsOf({ code, about = '', band }: BandFinding): string | undefined {
-  if (code === 'media-salts') return `${plain(band)} salts by ${plain(about)}`
-  const table = code === 'air-space' ? AIR : code === 'root-oxygen' ? OXYGEN : TEMPERATURE[about]
-  return table !== undefined && Object.hasOwn(table, band) ? table[band] : undefined
-}
-
+const number = ({ value, unit }: BandFinding) => `${Number(value.toPrecision(4))}${unit === '1' ? '' : ` ${unit}`}`
 const plain = (code: string) => (code === 'pour-through' ? code : code.replaceAll('-', ' '))

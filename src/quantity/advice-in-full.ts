@@ -14,7 +14,8 @@ const WORDS: { readonly [code: string]: string } = {
 }
 
 /**
- * The caution that goes with every plan and every sized shot, in full: what can hurt people, crops and waters, and whom to ask.
+ * The caution that goes with every plan and every sized shot, in full: what can hurt people, crops and waters, and whom to ask. It takes
+ * a whole result and no finding.
  *
  * @procedure Gives one finding for each of own limits, electricity, chemicals and drain.
  * @param advice - A result with a caution: a plan, a sized shot, a series, a round of a pump. Range: any.
@@ -23,9 +24,9 @@ const WORDS: { readonly [code: string]: string } = {
  * @source common practice, no source
  * @example
  * const cycles = soakCycles({ runTime: minutes(9), maxOn: minutes(3), soak: minutes(10) })
- * explainAdvice({ caution: cycles.caution }).map((finding) => finding.code) // => ['own-limits', 'electricity-near-water', 'acids-and-fertiliser', 'drain-water']
+ * adviceInFull({ caution: cycles.caution }).map((finding) => finding.code) // => ['own-limits', 'electricity-near-water', 'acids-and-fertiliser', 'drain-water']
  */
-export function explainAdvice(advice: Advice): Finding[] {
+export function adviceInFull(advice: Advice): Finding[] {
   if (advice?.caution !== ADVICE)
     throw new InputError('advice', 'carries no caution of a plan or a shot', 'give the whole result')
   const source = 'common practice, no source'

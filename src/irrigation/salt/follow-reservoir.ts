@@ -2,6 +2,7 @@ import { WATER_USE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { DrainEC, PoreWaterEC, Volume } from '../../quantity/generated/kinds.js'
 import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
+import type { Reducer } from '../../quantity/reducer.js'
 import { APPLIED, FEED_EC, STORE_EC, STORE_WATER, UPTAKE_EC } from '../domains.js'
 import type { FeedSalts, SaltFlows } from '../terms.js'
 
@@ -23,10 +24,8 @@ export interface ReservoirEvent extends FeedSalts {
   readonly maxWater: Volume
 }
 
-/** A root zone after an event, and where water and salts went. Amounts of salt are EC times volume. */
+/** Where water and salts went at an event. Amounts of salt are EC times volume. */
 export interface ReservoirOutcome extends SaltFlows {
-  /** The root zone afterwards. */
-  readonly state: ReservoirState
   /** Water that drained. Unit: L. */
   readonly drained: Volume
   /** EC of the drain: that of the mixed root zone. Unit: dS/m. */
@@ -34,30 +33,38 @@ export interface ReservoirOutcome extends SaltFlows {
 }
 
 /**
- * One step of a well-mixed root zone: plants take water and salts, the shot mixes in, and what is over drains.
+ * Follows a well-mixed root zone: at each event plants take water and salts, the shot mixes in, and what is over drains.
  *
  * @equation `W' = W - U + I, \quad S' = C W + C_{in} I - C_{up} U, \quad C' = S' / W', \quad D = \max(0, W' - W_{max})`
- * @param state - Root zone before.
- * @returns Root zone afterwards, drain and salts.
- * @throws `DomainError` outside the ranges; `InputError` when plants would take more water or salt than there is.
+ * @param start - Root zone before the first event.
+ * @returns A reducer that takes events and gives drain and salts.
+ * @throws Its step: `DomainError` outside the ranges; `InputError` when plants would take more water or salt than there is.
  * @source definition: salt balance of a well-mixed reservoir
  * @example
- * const before: ReservoirState = { water: litres(6), ec: decisiemensPerMetre(3) }
- * const after = reservoirStep(before, {
+ * const slab = followReservoir({ water: litres(6), ec: decisiemensPerMetre(3) })
+ * const [after, outcome] = slab.step(slab.start, {
  *   applied: litres(0.4),
  *   feedEC: decisiemensPerMetre(2.6),
  *   use: litres(0.3),
  *   maxWater: litres(6),
  * })
- * after // => { state: { water: 6, ec: 3.12131 }, drained: 0.1 }
+ * after // => { water: 6, ec: 3.12131 }
+ * outcome.drained // => 0.1
  */
-export function reservoirStep(state: ReservoirState, event: ReservoirEvent): ReservoirOutcome {
+export function followReservoir(start: ReservoirState): Reducer<ReservoirState, ReservoirEvent, ReservoirOutcome> {
+  requireObject(start, 'start')
+  numberIn(start.water, STORE_WATER, 'water')
+  numberIn(start.ec, STORE_EC, 'ec')
+  return { start, step: afterEvent }
+}
+
+function afterEvent(state: ReservoirState, event: ReservoirEvent): readonly [ReservoirState, ReservoirOutcome] {
   requireObject(state, 'state')
   requireObject(event, 'event')
   const applied = numberIn(event.applied, APPLIED, 'applied')
   const use = numberIn(event.use, WATER_USE, 'use')
   const mixed = numberIn(state.water, STORE_WATER, 'water') - use + applied
-  const most = numberIn(event.maxWater, STORE_WATER, 'maxWater')
+  const max = numberIn(event.maxWater, STORE_WATER, 'maxWater')
   const saltIn = numberIn(event.feedEC, FEED_EC, 'feedEC') * applied
   const saltTaken = numberIn(event.uptakeEC ?? 0, UPTAKE_EC, 'uptakeEC') * use
   const salt = numberIn(state.ec, STORE_EC, 'ec') * state.water + saltIn - saltTaken
@@ -70,15 +77,11 @@ export function reservoirStep(state: ReservoirState, event: ReservoirEvent): Res
       'lower the uptake; it cannot go on so',
     )
   const ec = salt / mixed
-  const drained = Math.max(0, mixed - most)
-  return {
-    state: { water: (mixed - drained) as Volume, ec: ec as PoreWaterEC },
-    drained: drained as Volume,
-    drainEC: ec as unknown as DrainEC,
-    saltIn,
-    saltOut: ec * drained,
-    saltTaken,
-  }
+  const drained = Math.max(0, mixed - max)
+  return [
+    { water: (mixed - drained) as Volume, ec: ec as PoreWaterEC },
+    { drained: drained as Volume, drainEC: ec as unknown as DrainEC, saltIn, saltOut: ec * drained, saltTaken },
+  ]
 }
 
 /** Sums over several events. */
@@ -100,9 +103,9 @@ export interface ReservoirRun extends SaltFlows {
  *
  * @param start - Root zone before the first event.
  * @param events - What happens, in order.
- * @procedure Calls `reservoirStep` for each event and adds up water and salts.
+ * @procedure Takes each event as `followReservoir` does and adds up water and salts.
  * @returns Root zone at the end, courses and sums.
- * @throws As `reservoirStep` does.
+ * @throws As `followReservoir` and its step do.
  * @source definition: salt balance of a well-mixed reservoir
  * @example
  * const shot: ReservoirEvent = {
@@ -116,14 +119,14 @@ export interface ReservoirRun extends SaltFlows {
  */
 export function reservoirRun(start: ReservoirState, events: readonly ReservoirEvent[]): ReservoirRun {
   requireList(events, 'events')
-  requireObject(start, 'start')
+  const reservoir = followReservoir(start)
   const ec = new Float64Array(events.length)
   const drained = new Float64Array(events.length)
-  let state = start
+  let state = reservoir.start
   let [totalApplied, totalDrained, saltIn, saltOut, saltTaken] = [0, 0, 0, 0, 0]
   events.forEach((event, i) => {
-    const outcome = reservoirStep(state, event)
-    state = outcome.state
+    const [after, outcome] = reservoir.step(state, event)
+    state = after
     ec[i] = state.ec
     drained[i] = outcome.drained
     totalApplied += event.applied

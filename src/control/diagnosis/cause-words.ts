@@ -1,8 +1,8 @@
-import { InputError } from '../quantity/errors.js'
-import type { Finding } from '../quantity/finding.js'
-import type { Cause, CauseCode, CheckCode, Evidence } from './diagnosis/cause.js'
+import { InputError } from '../../quantity/errors.js'
+import type { Cause, CauseCode, CheckCode, Evidence, UnknownReason } from './cause.js'
 
-const CAUSES: { readonly [Code in CauseCode]: string } = {
+/** What may be wrong. */
+export const CAUSE_WORDS: { readonly [Code in CauseCode]: string } = {
   'no-water': 'ordered shots bring no water',
   'partial-water': 'ordered shots bring only a part of their water',
   'valve-stuck-open': 'water runs though nothing is ordered: the valve may be stuck open',
@@ -30,6 +30,7 @@ const CAUSES: { readonly [Code in CauseCode]: string } = {
   'power-cut': 'time is missing, as after a power cut',
 }
 
+/** What to do by hand to make sure. */
 const CHECKS: { readonly [Code in CheckCode]: string } = {
   'look-at-supply': 'Look at valve, filter, pump and supply. The zone is full: do not water by hand.',
   'look-at-supply-and-weigh':
@@ -75,40 +76,32 @@ const NEAR_CURRENT: readonly CheckCode[] = [
 const ELECTRIC =
   'Water and electricity: switch the current off before you open boxes, pumps or valves; leave mains work to a licensed electrician.'
 
-/**
- * Puts a cause of `watchZone` into words: what may be wrong, on which numbers that rests, and what to do by hand to make sure.
- *
- * @procedure Joins the sentence of the cause, its evidence with usual values and units, and the sentence of its check.
- * @param cause - A cause of a diagnosis. Range: any.
- * @returns A finding with the sentences for people.
- * @throws `InputError` for a code that `watchZone` does not give.
- * @source common practice, no source
- * @example
- * const cause = {
- *   code: 'flow-meter-wrong' as const, level: 'caution' as const, weight: 0.9, since: 0, check: 'fill-a-bucket' as const,
- *   evidence: [{ code: 'metered-share', value: 0, unit: '1', usual: 1 }],
- * }
- * explainDiagnosis(cause).message // => 'The flow meter does not count what flows (metered share 0, usually 1). Fill a measured bucket through the meter and see it counted.'
- */
-export function explainDiagnosis(cause: Cause): Finding {
-  const { code, level, about, evidence, check } = cause ?? ({} as Cause)
-  if (!Object.hasOwn(CAUSES, code) || !Object.hasOwn(CHECKS, check))
+/** Why a cause can be neither told nor ruled out. */
+export const UNKNOWN_WORDS: { readonly [Code in UnknownReason]: string } = {
+  'too-few-shots': 'too few shots were seen',
+  'too-few-nights': 'too few nights were seen',
+  'no-trusted-probe': 'no probe can be trusted',
+  'only-one-probe': 'there is only one probe, and nothing to compare it with',
+  'no-flow-meter': 'there is no flow meter',
+  'no-drain-gauge': 'there is no drain gauge',
+  'no-temperature': 'no temperature is recorded',
+  'no-drain-ec': 'the EC of the drain is not recorded',
+  'no-feed-ec': 'the EC of the feed is not recorded',
+  'no-clock': 'the clock gives no moment in seconds',
+}
+
+/** The sentence of a cause with the numbers on which it rests, and what to do by hand to make sure. */
+export function causeInWords({ code, about, evidence, check }: Cause, words: string): string {
+  if (!Object.hasOwn(CHECKS, check))
     throw new InputError(
-      'cause',
+      'finding',
       `"${code}" with "${check}" is none of a diagnosis`,
       'give a cause that watchZone told',
     )
   const who = about === undefined || about.length === 0 ? '' : `${about.join(', ')}: `
   const numbers = evidence.map(inWords).join('; ')
-  const sentence = `${who}${CAUSES[code]}`
-  const message = `${sentence[0]?.toUpperCase()}${sentence.slice(1)} (${numbers}). ${CHECKS[check]}${NEAR_CURRENT.includes(check) ? ` ${ELECTRIC}` : ''}`
-  return {
-    code,
-    level,
-    message,
-    source: 'common practice, no source',
-    ...(about === undefined ? {} : { about: about.join(', ') }),
-  }
+  const sentence = `${who}${words}`
+  return `${sentence[0]?.toUpperCase()}${sentence.slice(1)} (${numbers}). ${CHECKS[check]}${NEAR_CURRENT.includes(check) ? ` ${ELECTRIC}` : ''}`
 }
 
 function inWords({ code, value, unit, usual, about }: Evidence): string {

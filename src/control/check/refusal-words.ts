@@ -1,0 +1,37 @@
+import type { RefusalCode, WateringRefusal } from './refusal.js'
+
+/** Why a shot is refused. */
+export const REFUSAL_WORDS: { readonly [Code in RefusalCode]: string } = {
+  'request-unclear': 'the request gives no number of zero or more',
+  'limit-missing': 'this limit is missing, or no number that it can be: without it no shot is safe',
+  'limits-contradict': 'the full point does not lie inside the believable water contents',
+  'volume-not-run-time':
+    'the flow gives another volume in the run time than the one that is asked for: check the units',
+  'shot-too-large': 'the shot is above the limit',
+  'run-too-long': 'the run time is above the limit',
+  'given-unknown': 'it is not known how much was given in the last 24 hours',
+  'beyond-limit-of-day': 'the sum of 24 hours is above the limit',
+  'last-shot-unknown': 'it is not known when the last shot ended',
+  'too-soon': 'the last shot ended too short a time ago',
+  'reading-unknown': 'there is no reading',
+  'unbelievable-reading': 'the reading lies outside what the medium can hold',
+  'old-reading': 'the newest reading is too old, or of unknown age',
+  'doubtful-reading': 'the reading did not pass its tests',
+  full: 'the reading is at the full point or above it',
+  'too-soon-for-back-up': 'the last shot or the last good reading is too short a time ago for a shot by time',
+  'clock-unknown': 'it is not known that the clock ran on since the last shot; a catch-up could water twice',
+  'leak-unknown': 'it is not known whether water flows while closed',
+  'leaks-while-closed': 'water flows though every valve should be closed: shut the main valve',
+  'lock-unknown': 'it is not known whether somebody works on the zone',
+  'zone-locked': 'the zone is locked: somebody may be working on it',
+  'alarms-unknown': 'it is not known which alarms stand',
+  alarm: 'this alarm forbids watering',
+}
+
+/** The sentence with what it is about, the number that is refused and its limit. */
+export function refusalInWords({ about, value, limit, unit }: WateringRefusal, sentence: string): string {
+  const number = (n: number) => `${Number(n.toPrecision(4))}${unit === '1' ? '' : ` ${unit}`}`
+  const limits = limit === undefined ? '' : `, limit ${number(limit)}`
+  const numbers = value === undefined ? '' : ` (${number(value)}${limits})`
+  return `${about === undefined ? '' : `${about}: `}${sentence}${numbers}`
+}

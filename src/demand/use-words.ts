@@ -1,0 +1,29 @@
+import type { WordsOf } from '../quantity/explained.js'
+import type { UseFinding } from './use-finding.js'
+
+const PRACTICE = 'common practice, no source'
+
+/** What is doubtful in a use, by how much, and what to look at. */
+export const USE_WORDS: WordsOf<UseFinding> = {
+  'above-latent-heat': [
+    ({ value, limit, unit }) =>
+      `${value} ${unit} is above the ${limit.toFixed(2)} that this radiation can evaporate: check the unit, or count heating and dry air apart`,
+    'allen-1998, Table 3',
+  ],
+  'cannot-tell-radiation': ['the interval of the use for each J/cm² holds zero: the record cannot tell it', PRACTICE],
+  'cannot-tell-dryness': ['the interval of the use for each kPa·h holds zero: the record cannot tell it', PRACTICE],
+  'cannot-tell-cause': [
+    ({ about }) => `the interval of the coefficient of ${about} holds zero: the record cannot tell it`,
+    PRACTICE,
+  ],
+  'causes-move-together': [
+    ({ value }) =>
+      `radiation and dryness move together (r = ${value.toFixed(2)}): their shares are uncertain, their sum less so`,
+    PRACTICE,
+  ],
+  'fails-new-days': [
+    ({ value }) =>
+      `on days outside the fit it explains ${(100 * value).toFixed(0)} % of the variance: the crop or the house has changed`,
+    PRACTICE,
+  ],
+}

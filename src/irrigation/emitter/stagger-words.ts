@@ -1,0 +1,18 @@
+import { digits, type WordsOf } from '../../quantity/explained.js'
+import type { StaggerFinding } from './stagger-findings.js'
+
+const PRACTICE = 'common practice, no source'
+
+/** Which zone waits for the pump, by how much, and what to do. */
+export const STAGGER_WORDS: WordsOf<StaggerFinding> = {
+  'begins-late': [
+    ({ zone, value }) =>
+      `zone ${zone} begins ${digits(value / 60)} min later than wanted: begin the day earlier, water fewer zones at once, or find a larger pump`,
+    PRACTICE,
+  ],
+  'ends-too-late': [
+    ({ zone, value }) =>
+      `zone ${zone} ends ${digits(value / 60)} min after the last allowed moment: leave it out, or begin the day earlier; a wet night harms roots`,
+    PRACTICE,
+  ],
+}

@@ -1,0 +1,22 @@
+import type { WordsOf } from '../quantity/explained.js'
+import type { PlacementConflict } from './check-placement.js'
+
+const by = (conflict: PlacementConflict) => `${conflict.by.toFixed(1)} cm`
+
+/** What to move where two things in a container stand too close. */
+export const PLACEMENT_WORDS: WordsOf<PlacementConflict> = {
+  'outside-medium': [({ probe }) => `put ${probe} wholly into the medium, no part of its rods outside`],
+  'rods-too-long': [
+    (found) =>
+      `rods of ${found.probe} are ${by(found)} too long to stand upright here, and raised they would be in air: insert them level from the side, or take shorter ones`,
+  ],
+  'near-wall': [(found) => `move ${found.probe} ${by(found)} towards the middle`],
+  'near-bottom': [(found) => `raise ${found.probe} by ${by(found)}`],
+  'near-surface': [(found) => `put ${found.probe} ${by(found)} deeper`],
+  'near-object': [(found) => `move ${found.probe} or ${found.to} apart by ${by(found)}`],
+  'near-probe': [(found) => `move ${found.probe} or ${found.to} apart by ${by(found)}`],
+  'temperature-depth': [
+    (found) =>
+      `put the temperature element of ${found.probe} ${by(found)} ${found.to === 'surface' ? 'deeper' : 'higher'}: near the surface it shows sun and air, near the bottom the gutter`,
+  ],
+}

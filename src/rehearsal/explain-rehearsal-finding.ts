@@ -1,0 +1,64 @@
+import { explained, type WordsOf } from '../quantity/explained.js'
+import type { Finding } from '../quantity/finding.js'
+import type { RehearsalFinding } from './rehearsal-finding.js'
+
+const WORDS: WordsOf<RehearsalFinding> = {
+  'beyond-limit-of-day': [
+    ({ volume, limit }) =>
+      `The controller gave ${litres(volume)} in the worst 24 h, more than the limit of ${litres(limit)}.`,
+  ],
+  'beyond-limit-of-day-against-will': [
+    ({ volume, limit }) =>
+      `${litres(volume)} passed in the worst 24 h where ${litres(limit)} are the limit, part of it while the controller wanted the valve closed: only a main valve, or a person, can stop that.`,
+  ],
+  'opening-too-long': [
+    ({ duration, limit }) =>
+      `The valve was open for ${Math.round(duration)} s at a time, longer than the limit of ${limit} s.`,
+  ],
+  'opened-outside-hours': [
+    ({ openings }) => `The valve was opened outside the allowed hours: ${count(openings, 'opening')}.`,
+  ],
+  'opened-while-locked': [
+    ({ openings }) =>
+      `Water was given while the zone was locked and somebody was at work there: ${count(openings, 'opening')}.`,
+  ],
+  'opened-blind': [
+    ({ openings }) => `Without any reading that could be believed there began ${count(openings, 'opening')}.`,
+  ],
+  stress: [({ hours }) => `The zone was drier than the stress level for ${hours.toFixed(1)} h.`],
+  'over-wet': [({ hours }) => `The zone was wetter than the full level for ${hours.toFixed(1)} h.`],
+  'fault-without-alarm': [({ fault }) => `No alarm named the fault ${fault}.`],
+  'false-alarms': [
+    ({ alarms }) =>
+      alarms === 1 ? 'One alarm named nothing that was wrong.' : `${alarms} alarms named nothing that was wrong.`,
+  ],
+  'controller-threw': [
+    ({ calls }) => `The controller threw an error in ${count(calls, 'call')}; the valve was closed each time.`,
+  ],
+  'water-not-conserved': [
+    ({ volume }) => `The simulation lost or made ${volume} L of water: its medium is at fault, not the controller.`,
+  ],
+}
+
+/**
+ * Puts a finding of a rehearsal into words.
+ *
+ * @procedure Puts the numbers of the finding into the sentence of its code.
+ * @param finding - The finding, made by `rehearse`.
+ * @returns A finding with the sentence for people.
+ * @throws `InputError` for a code that `rehearse` does not give.
+ * @source definition
+ * @example
+ * explainRehearsalFinding({ code: 'stress', level: 'caution', hours: 3.25 }).message // => 'The zone was drier than the stress level for 3.3 h.'
+ */
+export function explainRehearsalFinding(finding: RehearsalFinding): Finding {
+  return explained(finding, WORDS)
+}
+
+function count(number: number, thing: string): string {
+  return `${number} ${thing}${number === 1 ? '' : 's'}`
+}
+
+function litres(volume: number): string {
+  return `${volume.toFixed(2)} L`
+}
