@@ -33,7 +33,6 @@ const LEFT_OUT: readonly (readonly [RegExp, string])[] = [
   [/^checkWatering input\.limits\./, 'it says no instead of throwing: no reading lies between'],
   [/ (input\.)?zone\.medium\.residual$/, 'a retention curve, made and checked by a function of `medium`'],
   [/^rehearsed\w+ change\./, 'a part of the settings of `controlWatering` or `watchZone`, which are in the list'],
-  [/^explain\w+ finding\.min$/, 'the ends of a range inside a finding, which the library made'],
   [/^chartDay day\.refillPoint$/, 'two lines of a picture, which may be drawn alone'],
 ]
 

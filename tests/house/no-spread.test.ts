@@ -43,6 +43,7 @@ const SHORT: Readonly<Record<string, string>> = {
   'src/probe/check-placement.ts ends.map(([, , depth]) => height - depth)': 'the two ends of a body',
   'src/probe/placement-shapes.ts apart': 'three coordinates',
   'src/probe/placement-shapes.ts r.map((value, i) => value - t * d[i]!)': 'three coordinates',
+  'src/quantity/explained.ts given': 'what a sentence needs beside its finding: none or one',
   'src/repl/held/functions.ts plain': 'the arguments of one call that somebody typed',
   'src/repl/held/functions.ts own': 'the arguments of one call that somebody typed',
   'src/repl/held/give.ts each.reverse()': 'the alternatives of a type',

@@ -1,4 +1,4 @@
-import type { WateringCounters, WateringState } from './state.js'
+import type { WateringCounters, WateringFill, WateringState } from './state.js'
 import { forgottenPace } from './tally.js'
 
 /** Codes that wait for a person. */
@@ -25,6 +25,20 @@ export function canAcknowledge(codes: unknown): codes is readonly string[] {
   return Array.isArray(codes) && codes.length <= 100 && codes.every((code) => CODES.includes(code))
 }
 
+/** Nothing is known of what probes say of a full zone. */
+function notSet(fill: WateringFill): WateringFill {
+  const none = fill.bias.map(() => 0)
+  return {
+    ...fill,
+    atFull: fill.atFull.map(() => null),
+    levelAtFull: null,
+    bias: none,
+    drift: none,
+    apart: none,
+    slip: 0,
+  }
+}
+
 /** The state once a person has looked and put right what the codes name. */
 export function acknowledged(state: WateringState, codes: readonly string[]): WateringState {
   const { clock, zone, fill, counters } = state
@@ -44,17 +58,7 @@ export function acknowledged(state: WateringState, codes: readonly string[]): Wa
     tally: has('clock-doubtful') ? forgottenPace(state.tally) : state.tally,
     probes,
     // Probes that somebody put right are set anew by the next full zone.
-    fill: SETS.some(has)
-      ? {
-          ...fill,
-          atFull: fill.atFull.map(() => null),
-          levelAtFull: null,
-          bias: fill.bias.map(() => 0),
-          drift: fill.drift.map(() => 0),
-          apart: fill.apart.map(() => 0),
-          slip: 0,
-        }
-      : fill,
+    fill: SETS.some(has) ? notSet(fill) : fill,
     zone:
       has('use-too-small') || has('use-too-large')
         ? { ...zone, verdict: 'plausible', use: 0, given: 0, level: null }

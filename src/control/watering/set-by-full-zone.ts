@@ -46,23 +46,18 @@ export function setFull(
 ): WateringState {
   const { fill, zone, clock } = state
   if (how === 'just') return justFull(state, views, limits)
-  // A probe that the last shot has lifted stands in a container that is not full yet.
-  const least = (RISE * limits.shot) / limits.substrate
-  const rises = views.map(({ seen }, i) => seen !== null && seen - (fill.before[i] ?? seen) > least)
-  // Nor is one that stands far below the wettest.
+  const rises = stillRising(fill, views, limits)
+  // Nor is one full that stands far below the wettest.
   const wettest = views.reduce((most, { level }) => Math.max(most, level ?? most), -Infinity)
-  const atFull = fill.atFull.map((first, i) => {
-    const { level } = views[i]!
-    return first ?? (rises[i] || level === null || level < wettest - LIKE ? null : level)
-  })
+  const isFull = (level: number | null, i: number) => !rises[i] && level !== null && level >= wettest - LIKE
+  const atFull = fill.atFull.map((first, i) => first ?? (isFull(views[i]!.level, i) ? views[i]!.level : null))
   const bias = fill.bias.map((before, i) => {
     const [seen, first] = [views[i]!.seen, atFull[i]!]
     return seen === null || first === null || rises[i] ? before : Math.max(-MOST_UP, Math.min(1, seen - first))
   })
   const since = clock.elapsed - (fill.full ?? clock.elapsed)
-  const drift = fill.drift.map((before, i) =>
-    since < SHORTEST ? before : Math.max(0, Math.min(FASTEST, (bias[i]! - fill.bias[i]!) / since)),
-  )
+  const faster = (i: number) => Math.max(0, Math.min(FASTEST, (bias[i]! - fill.bias[i]!) / since))
+  const drift = fill.drift.map((before, i) => (since < SHORTEST ? before : faster(i)))
   return {
     ...state,
     fill: {
@@ -105,6 +100,12 @@ export function unbiased(views: readonly ProbeView[], fill: WateringFill, elapse
 export function foundTooHigh({ bias, drift, full }: WateringFill, probe: number, elapsed: number): number | null {
   const error = bias[probe]! + drift[probe]! * (elapsed - (full ?? elapsed))
   return error >= TOO_HIGH ? error : null
+}
+
+/** A probe that the last shot has lifted stands in a container that is not full yet. */
+function stillRising(fill: WateringFill, views: readonly ProbeView[], { shot, substrate }: Limits): boolean[] {
+  const least = (RISE * shot) / substrate
+  return views.map(({ seen }, i) => seen !== null && seen - (fill.before[i] ?? seen) > least)
 }
 
 /** A zone that has just become full while probes still rise: together they say too little by what they are short of full. */
