@@ -5,7 +5,7 @@ import { type Direction, directionOf } from './direction.js'
 import { DEVIATIONS, MAX_CHANGE, SPREAD_TIME } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import { QUALITY } from './flags.js'
-import { newSpread, type RecentSpread, spreadOf, withSpread } from './recent-spread.js'
+import { NO_SPREAD, type RecentSpread, spreadOf, withSpread } from './recent-spread.js'
 import type { Readings, ReadingTimes } from './terms.js'
 
 /** How many standard deviations of the readings before it a step may have. */
@@ -54,7 +54,7 @@ export function rateOfChangeTest(input: RateOfChangeInput): Uint8Array {
   const flags = new Uint8Array(value.length)
   let before = Number.NaN
   let then = Number.NaN
-  let spread = newSpread()
+  let spread = NO_SPREAD
   for (let i = 0; i < value.length; i++) {
     const x = value[i]!
     const now = time[i]!

@@ -1,4 +1,4 @@
-import type { RecentSpread } from './recent-spread.js'
+import { NO_SPREAD, type RecentSpread } from './recent-spread.js'
 import { numbersOf, type RepeatNumbers, type Repeats } from './repeats.js'
 
 /** A reading that is kept; null where its time or value was missing. */
@@ -43,7 +43,7 @@ export const NO_READINGS: ReadingWatchState = {
   before: null,
   waiting: null,
   repeats: [],
-  spread: { parts: [], sum: [0, 0, 0], open: null },
+  spread: NO_SPREAD,
   stuck: false,
 }
 

@@ -21,9 +21,7 @@ const PARTS = 25
 /** Fewer readings tell no spread. */
 const FEWEST = 10
 
-export function newSpread(): RecentSpread {
-  return { parts: [], sum: [0, 0, 0], open: null }
-}
+export const NO_SPREAD: RecentSpread = { parts: [], sum: [0, 0, 0], open: null }
 
 /** The spread with one more reading. A clock that was set back begins anew. */
 export function withSpread(spread: RecentSpread, time: number, value: number, over: number): RecentSpread {
@@ -31,7 +29,7 @@ export function withSpread(spread: RecentSpread, time: number, value: number, ov
   const long = over / PARTS
   const begin = Math.floor(time / long) * long
   const { parts, sum, open } = spread
-  if (open === null || begin < open[0]) return { ...newSpread(), open: [begin, 1, value, 0] }
+  if (open === null || begin < open[0]) return { ...NO_SPREAD, open: [begin, 1, value, 0] }
   if (begin > open[0]) {
     const kept = [...parts, open].filter(([from]) => from >= begin - over)
     return { parts: kept, sum: sumOf(kept), open: [begin, 1, value, 0] }

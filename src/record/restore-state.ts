@@ -20,6 +20,8 @@ export interface StateReader {
   readonly insideOrNull: <T>(field: string, read: (entry: StateReader) => T) => T | null
   /** One of a few words. */
   readonly word: <const W extends string | boolean>(field: string, words: readonly W[]) => W
+  /** What was kept, unchecked. */
+  readonly kept: Readonly<Record<string, unknown>>
   /** Refuses the state because fields contradict each other. */
   readonly refuse: (field: string, problem: string) => never
 }
@@ -27,11 +29,10 @@ export interface StateReader {
 const HINT = 'start anew, or give the state as it was kept'
 
 /** A reader of a kept state; lists are read by position. */
-export function stateReader(kept: unknown, path = 'state'): StateReader {
-  const object = objectOf(kept, path)
-  const at = (field: string) => `${path}.${field}`
+export function stateReader(kept: unknown, path = 'state', hint = HINT): StateReader {
+  const object = objectOf(kept, path, hint)
   const refuse = (field: string, problem: string): never => {
-    throw new InputError(at(field), problem, HINT)
+    throw new InputError(`${path}.${field}`, problem, hint)
   }
   const check = (field: string, value: unknown, min = -Number.MAX_VALUE, max = Number.MAX_VALUE): number =>
     typeof value === 'number' && value >= min && value <= max ? value : refuse(field, `is ${shown(value)}`)
@@ -40,7 +41,8 @@ export function stateReader(kept: unknown, path = 'state'): StateReader {
     if (!Array.isArray(list)) return refuse(field, 'is not a list')
     return list.length <= maxLength ? list : refuse(field, `has ${list.length} entries, more than ${maxLength}`)
   }
-  const inside = <T>(field: string, read: (entry: StateReader) => T): T => read(stateReader(object[field], at(field)))
+  const deeper = (value: unknown, field: string) => stateReader(value, `${path}.${field}`, hint)
+  const inside = <T>(field: string, read: (entry: StateReader) => T): T => read(deeper(object[field], field))
   const count = (field: string, max = Number.MAX_SAFE_INTEGER): number => {
     const value = check(field, object[field], 0, max)
     return Number.isInteger(value) ? value : refuse(field, `is ${value}, no whole number`)
@@ -56,20 +58,20 @@ export function stateReader(kept: unknown, path = 'state'): StateReader {
       if (list.length !== length) return refuse(field, `has ${list.length} entries, not ${length}`)
       return list.map((value, k) => (value === null ? null : check(`${field}[${k}]`, value)))
     },
-    list: (field, maxLength, read) =>
-      listOf(field, maxLength).map((entry, k) => read(stateReader(entry, at(`${field}[${k}]`)))),
+    list: (field, maxLength, read) => listOf(field, maxLength).map((entry, k) => read(deeper(entry, `${field}[${k}]`))),
     inside,
     insideOrNull: (field, read) => (object[field] === null ? null : inside(field, read)),
     word: (field, words) =>
       words.includes(object[field] as never)
         ? (object[field] as (typeof words)[number])
         : refuse(field, `is ${shown(object[field])}, none of its words`),
+    kept: object,
     refuse,
   }
 }
 
-function objectOf(kept: unknown, path: string): Record<string, unknown> {
-  if (typeof kept !== 'object' || kept === null) throw new InputError(path, 'is not an object', HINT)
+function objectOf(kept: unknown, path: string, hint: string): Record<string, unknown> {
+  if (typeof kept !== 'object' || kept === null) throw new InputError(path, 'is not an object', hint)
   return kept as Record<string, unknown>
 }
 

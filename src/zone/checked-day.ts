@@ -1,54 +1,83 @@
+import { requireObject } from '../quantity/guard.js'
 import { type StateReader, stateReader } from '../record/restore-state.js'
+import { checkFinding } from './checked-finding.js'
+import { checkProbeDay } from './checked-probe-day.js'
+import {
+  checkForeseenUse,
+  checkKnown,
+  checkKnownNumber,
+  checkLimits,
+  type Ends,
+  EPOCH,
+  MOST,
+  numbersOf,
+} from './checked-results.js'
+import { LIGHT_STEP } from './light-of-day.js'
+import type { LocalDay } from './local-day.js'
+import { restoredDay } from './restore-zone.js'
+import type { Zone } from './zone.js'
 import type { ZoneDay } from './zone-day.js'
 
-/** More openings, shots and findings than a day can have, and more steps of light than its longest has. */
-const MOST = 10000
+const HINT = 'give the day as reviewZone or followZone made it, of the same zone'
+/** A container cannot use more than so many fillings of its medium in a day. */
+const MOST_FILLS = 50
+const SHARE = [0, 1] as const
+/** Temperatures that a root zone can have. Unit: °C. */
+const ROOT = [-5, 60] as const
 
-/**
- * A day of a zone with all that a proposal reads of it: days are kept as JSON between one evening and the next, and one that was cut short or
- * changed must not be planned from.
- */
-export function checkedDay(day: unknown): ZoneDay {
-  const reader = stateReader(day, 'day')
-  reader.number('from')
-  reader.number('to')
-  reader.inside('light', (light) => {
-    light.number('dawn')
-    light.number('dusk')
-    if (light.numbers('course', MOST, 0).length === 0) light.refuse('course', 'has no step')
+/** A reviewed day that may have been kept as JSON, checked field by field: what was cut or changed must not make a plan. */
+export function checkDay(zone: Zone, day: ZoneDay): ZoneDay {
+  requireObject(day, 'day')
+  const reader = stateReader(day, 'day', HINT)
+  const local = restoredDay(zone, reader)
+  const most = MOST_FILLS * zone.container.substrateVolume
+  const litres: Ends = [-most, most]
+  const names = zone.probes.map(({ name }) => name)
+  reader.word('zone', [zone.name])
+  reader.count('readings')
+  reader.inside('light', (light) => checkLight(light, local))
+  checkKnown(reader, 'medium', numbersOf(['porosity', 'containerCapacity', 'airFilledPorosity'], SHARE))
+  if (reader.list('probes', names.length, (probe) => checkProbeDay(probe, names, litres)).length !== names.length)
+    reader.refuse('probes', `are not the ${names.length} of the zone`)
+  reader.list('gaps', MOST, (gap) => {
+    gap.word('probe', names)
+    numbersOf(['from', 'to'], EPOCH)(gap)
   })
-  ifKnown(reader, 'level', (level) => {
-    level.number('mean', -1, 2)
-    level.inside('limits', (limits) => {
-      limits.number('fullPoint', -1, 2)
-      limits.number('refillPoint', -1, 2)
-    })
+  checkKnown(reader, 'shotFree', numbersOf(['from', 'to'], EPOCH))
+  checkKnown(reader, 'level', checkLevel)
+  reader.inside('balance', (balance) => checkBalance(balance, litres))
+  reader.numbers('openings', MOST, local.from, local.to)
+  checkKnown(reader, 'climate', (climate) => {
+    numbersOf(['referenceET', 'cropET', 'perPlant', 'perContainer'])(climate)
+    checkFindings(climate)
   })
-  reader.inside('balance', (balance) => {
-    for (const field of ['use', 'given', 'drainFraction'] as const)
-      balance.inside(field, (one) => isKnown(one) && one.number('value'))
-  })
-  ifKnown(reader, 'climate', (climate) => climate.number('perContainer'))
-  reader.inside('nextUse', (next) => {
-    if (!isKnown(next)) return
-    next.number('use')
-    if (next.numbers('band90', 2).length !== 2) next.refuse('band90', 'is no pair')
-  })
-  if ((day as ZoneDay).expectedRadiation !== undefined) reader.number('expectedRadiation', 0)
-  reader.numbers('openings', MOST)
-  reader.list('findings', MOST, () => true)
-  reader.list('probes', MOST, (probe) => {
-    probe.word('used', [true, false])
-    return probe.list('shots', MOST, (shot) => shot.number('start'))
-  })
-  return day as ZoneDay
+  if (reader.kept.expectedRadiation !== undefined) reader.number('expectedRadiation', 0, 1e4)
+  checkForeseenUse(reader, 'nextUse', litres)
+  checkKnown(reader, 'rootTemperature', numbersOf(['min', 'max', 'mean'], ROOT))
+  checkFindings(reader)
+  return day
 }
 
-function isKnown(reader: StateReader): boolean {
-  return reader.word('known', [true, false])
+function checkLevel(level: StateReader): void {
+  numbersOf(['mean', 'coverage'], SHARE)(level)
+  level.inside('limits', checkLimits)
+  level.word('from', ['level-after-drain', 'container-capacity'])
 }
 
-/** Reads the value of a result that is there. */
-function ifKnown(reader: StateReader, field: string, read: (value: StateReader) => unknown): void {
-  reader.inside(field, (one) => isKnown(one) && one.inside('value', read))
+function checkFindings(reader: StateReader): void {
+  reader.list('findings', MOST, (finding) => checkFinding(finding.kept, HINT, true))
+}
+
+function checkLight(light: StateReader, { from, to }: LocalDay): void {
+  light.word('source', ['measured', 'lamps', 'measured-and-lamps', 'assumed'])
+  light.number('dawn', from, to)
+  light.number('dusk', from, to + 86400)
+  const steps = Math.round((to - from) / LIGHT_STEP)
+  if (light.numbers('course', steps, -1e4, 1e4).length !== steps) light.refuse('course', `has not ${steps} steps`)
+}
+
+function checkBalance(balance: StateReader, litres: Ends): void {
+  balance.count('entries')
+  for (const field of ['given', 'drained', 'stored', 'use']) checkKnownNumber(balance, field, litres)
+  for (const field of ['drainFraction', 'feedEC', 'drainEC']) checkKnownNumber(balance, field)
 }

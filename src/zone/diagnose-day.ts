@@ -4,6 +4,7 @@ import { applyCalibrationToSeries } from '../probe/apply-to-series.js'
 import { maxOf } from '../quantity/extremes.js'
 import type { Duration, Flow, WaterContent } from '../quantity/generated/kinds.js'
 import { requireObject, wholeNumberIn } from '../quantity/guard.js'
+import { checkDay } from './checked-day.js'
 import { checkZone } from './checked-zone.js'
 import { DAYS_BEFORE } from './domains.js'
 import { type Known, known, unknown } from './known.js'
@@ -65,7 +66,7 @@ export interface DiagnoseDayInput extends OfZoneDay {
 export function diagnoseDay(input: DiagnoseDayInput): Known<DayDiagnosis> {
   requireObject(input, 'input')
   const zone = checkZone(input.zone)
-  const { day } = input
+  const day = checkDay(zone, input.day)
   const before = wholeNumberIn(input.daysBefore ?? 7, DAYS_BEFORE, 'daysBefore')
   const settings = watchSettings(zone, day)
   if (!settings.known) return settings

@@ -74,7 +74,9 @@ export function levelOfZone(
   const counting = candidates.filter(({ leftOut, last }) => !leftOut && last !== undefined)
   const own = counting.filter(({ level }) => level.known)
   const none = (reason: ZoneReason) => ({ level: unknown(reason), limits })
-  if (counting.length === 0) return none('no-trusted-probe')
+  // While a day goes on no probe has a reading at its end: that is no fault of theirs.
+  if (counting.length === 0)
+    return none(candidates.every(({ doubted }) => doubted) ? 'no-trusted-probe' : 'no-reading-late-in-day')
   if (own.length === 0 && !medium.known) return none('no-full-point')
   const shared = own.length > 0 ? own : counting
   const fullOf = ({ level }: Candidate) =>

@@ -1,9 +1,6 @@
-import type { WaterContent } from '../quantity/generated/kinds.js'
-import { waterUseAhead } from '../record/forecast/fall-ahead.js'
-import type { LevelState } from '../record/forecast/level-state.js'
-import { timeUntilLevel } from '../record/forecast/time-until-level.js'
 import { answersOf, compareAnswers, isIn, type ShotAnswers } from './answers-to-shots.js'
 import { type CheckedProbe, checkProbe } from './check-probe.js'
+import { foreseen } from './foreseen.js'
 import { type Known, known, unknown } from './known.js'
 import { longestShotFree, nightOf } from './last-night.js'
 import { learnDrying } from './learn.js'
@@ -15,8 +12,6 @@ import type { ZoneFinding } from './zone-finding.js'
 import type { MediumAtRest } from './zone-levels.js'
 import type { ZoneMemory } from './zone-memory.js'
 import { firstAt, type ZoneWindow } from './zone-window.js'
-
-const NOT_USED = { known: false, reason: 'not-used' } as const
 
 /** What each probe of a zone showed in a day, which of them count, and what they say of the zone together. */
 export function probesOfDay(
@@ -50,21 +45,11 @@ export function probesOfDay(
       limits: own === undefined ? unknown('not-used') : known(own),
       night: free.known ? nightOf(zone, window, probe, free.value) : free,
       last: last === undefined ? unknown('no-reading-late-in-day') : known(last),
-      refill: refillOf(own?.refillPoint, drying[p]!),
-      nextHour: nextHour(judged.candidates[p], drying[p]!, zone),
+      ...foreseen(zone, drying[p]!, own, judged.candidates[p]!.doubted),
       used: own !== undefined,
     }
   })
   return { checked, levels, judged, level, limits, free, drying, probes }
-}
-
-function refillOf(level: number | undefined, state: LevelState): ProbeDay['refill'] {
-  return level === undefined ? NOT_USED : timeUntilLevel({ state, level: level as WaterContent })
-}
-
-function nextHour(candidate: Candidate | undefined, state: LevelState, zone: Zone): ProbeDay['nextHour'] {
-  if (candidate?.doubted !== false) return NOT_USED
-  return waterUseAhead({ state, substrateVolume: zone.container.substrateVolume })
 }
 
 function ownOf<T>(record: Readonly<Record<string, T>>, name: string): T | undefined {

@@ -6,13 +6,12 @@ import { attempt } from '../quantity/attempt.js'
 import type { Instant } from '../quantity/calendar.js'
 import type { Duration, Share, Volume, WaterContent } from '../quantity/generated/kinds.js'
 import { requireObject } from '../quantity/guard.js'
-import { checkedDay } from './checked-day.js'
+import { checkDay } from './checked-day.js'
 import { checkZone } from './checked-zone.js'
 import { type DayDifference, differencesOf } from './day-differences.js'
 import { type Known, known, unknown } from './known.js'
 import { LIGHT_STEP } from './light-of-day.js'
 import { type LocalDay, localDayOf } from './local-day.js'
-import type { OfZoneDay } from './terms.js'
 import type { Zone } from './zone.js'
 import type { ZoneDay, ZoneLevel } from './zone-day.js'
 
@@ -49,7 +48,12 @@ export interface ProposedDay {
 }
 
 /** A reviewed day, from which the next is proposed. */
-export interface ProposeDayInput extends OfZoneDay {}
+export interface ProposeDayInput {
+  /** The zone. */
+  readonly zone: Zone
+  /** The day, made by `reviewZone` or `followZone`. */
+  readonly day: ZoneDay
+}
 
 /** Share of the use that light does not drive. */
 const EVEN_SHARE = 0.15 as Share
@@ -66,8 +70,8 @@ const DRAIN_LAG = 900 as Duration
  * @procedure Expects the use that the days so far have taught, until seven are known that of the day by its water balance or else by its
  * climate, with the light of the day; plans shots from the level at its end with `planDay`; compares them with those of the day.
  * @returns The proposal with what differs from the day, or the reason why there is none.
- * @throws `DomainError` for a number of the zone outside its range, `InputError` for parts that contradict each other and for a day that lost a part
- * or holds something else in its place.
+ * @throws `DomainError` for a number of the zone outside its range, `InputError` for parts that contradict each other, or a day that was changed
+ *   since its review.
  * @source definition: water balance of a container; common practice, no source, for the rest
  * @example
  * const zone: Zone = {
@@ -96,7 +100,7 @@ const DRAIN_LAG = 900 as Duration
 export function proposeDay(input: ProposeDayInput): Known<ProposedDay> {
   requireObject(input, 'input')
   const zone = checkZone(input.zone)
-  const day = checkedDay(input.day)
+  const day = checkDay(zone, input.day)
   if (!day.level.known) return day.level
   const use = expectedUse(day)
   if (use === undefined) return unknown('use-not-known')

@@ -1,5 +1,7 @@
 import { explainIrrigationFinding } from '../irrigation/explain-irrigation-finding.js'
 import { requireObject } from '../quantity/guard.js'
+import { checkDay } from './checked-day.js'
+import { checkDiagnosis, checkProposal } from './checked-proposal.js'
 import { checkZone } from './checked-zone.js'
 import type { DayDiagnosis } from './diagnose-day.js'
 import { explainZoneFinding } from './explain-zone-finding.js'
@@ -34,7 +36,8 @@ export interface ReportZoneInput extends OfZoneDay {
  *
  * @procedure Puts every result into a sentence; what is not known says why.
  * @returns Sections with a title and lines.
- * @throws `DomainError` for a number of the zone outside its range, `InputError` for parts that contradict each other.
+ * @throws `DomainError` for a number of the zone outside its range, `InputError` for parts that contradict each other, or a day that was changed
+ *   since its review.
  * @source definition; the cautions: common practice, no source
  * @example
  * const zone: Zone = {
@@ -58,8 +61,9 @@ export interface ReportZoneInput extends OfZoneDay {
  */
 export function reportZone(input: ReportZoneInput): ReportSection[] {
   requireObject(input, 'input')
-  const { zone, day, proposal } = input
-  checkZone(zone)
+  const zone = checkZone(input.zone)
+  const day = checkDay(zone, input.day)
+  const proposal = checkProposal(input.proposal)
   const at = (time: number) => wallClock(zone.place.clock, time)
   return [
     { title: 'What was read', lines: readLines(day, at) },
@@ -69,7 +73,9 @@ export function reportZone(input: ReportZoneInput): ReportSection[] {
     { title: 'Demand', lines: demandLines(zone, day) },
     { title: 'What to look at', lines: findingLines(zone, day) },
     { title: 'Forecast, if nobody waters', lines: forecastLines(day) },
-    ...(input.diagnosis === undefined ? [] : [{ title: 'What may be wrong', lines: causeLines(input.diagnosis, at) }]),
+    ...(input.diagnosis === undefined
+      ? []
+      : [{ title: 'What may be wrong', lines: causeLines(checkDiagnosis(input.diagnosis), at) }]),
     { title: 'Proposal for the next day', lines: proposalLines(zone, day, proposal, at) },
     { title: 'Before you act on it', lines: CAUTIONS },
   ]

@@ -35,7 +35,8 @@ function widthOf(zone: Zone, kind: ZoneEntry['kind']): number {
   return kind === 'reading' ? 2 + zone.probes.length : kind === 'forecast' ? 3 : 5
 }
 
-function restoredDay(zone: Zone, reader: StateReader): LocalDay {
+/** A local day, checked to be one of the zone. */
+export function restoredDay(zone: Zone, reader: StateReader): LocalDay {
   const day = localDayOf(zone.place.clock, reader.number('from', -1e11, 1e11))
   if (reader.number('from') !== day.from) reader.refuse('from', 'is no midnight of the zone')
   if (reader.number('to') !== day.to) reader.refuse('to', 'is not the end of the day')

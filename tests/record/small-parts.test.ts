@@ -3,7 +3,7 @@ import { clearShotRises, findDryDowns, hours, instant, minutes, QUALITY, spikeTe
 import { describe, expect, it } from 'vitest'
 import { randomNumbers } from '../../src/numerics/random.js'
 import { addReading, levelAt, MAX_POINTS, type RecentPoint } from '../../src/record/forecast/recent-level.js'
-import { newSpread, restoredSpread, spreadOf, withSpread } from '../../src/record/recent-spread.js'
+import { NO_SPREAD, restoredSpread, spreadOf, withSpread } from '../../src/record/recent-spread.js'
 import { stateReader } from '../../src/record/restore-state.js'
 import { trendOf } from '../../src/record/trend.js'
 import { expectInputError } from '../support/refusals.js'
@@ -86,7 +86,7 @@ describe('the spread of the newest readings', () => {
   it('is the standard deviation with n - 1', () => {
     fc.assert(
       fc.property(fc.array(double(-5, 5), { minLength: 10, maxLength: 60 }), (values) => {
-        const spread = values.reduce((before, value, i) => withSpread(before, 60 * i, value, 86400), newSpread())
+        const spread = values.reduce((before, value, i) => withSpread(before, 60 * i, value, 86400), NO_SPREAD)
         const mean = values.reduce((total, value) => total + value, 0) / values.length
         const variance = values.reduce((total, value) => total + (value - mean) ** 2, 0) / (values.length - 1)
         if (variance > 1e-12) expect(spreadOf(spread)!).toBeCloseTo(Math.sqrt(variance), 9)
@@ -95,18 +95,18 @@ describe('the spread of the newest readings', () => {
   })
   it('is untold for nine readings, for readings that are alike, and begins anew where the clock was set back', () => {
     const many = (count: number, step: number) =>
-      Array.from({ length: count }, (_, i) => i).reduce((s, i) => withSpread(s, 60 * i, step * i, 86400), newSpread())
+      Array.from({ length: count }, (_, i) => i).reduce((s, i) => withSpread(s, 60 * i, step * i, 86400), NO_SPREAD)
     expect(spreadOf(many(9, 1))).toBeUndefined()
     expect(spreadOf(many(10, 1))).toBeCloseTo(Math.sqrt(55 / 6), 12)
     expect(spreadOf(many(30, 0))).toBeUndefined()
-    const late = withSpread(newSpread(), 1e6, 3, 86400)
+    const late = withSpread(NO_SPREAD, 1e6, 3, 86400)
     expect(withSpread(late, 0, 5, 86400)).toEqual({ parts: [], sum: [0, 0, 0], open: [0, 1, 5, 0] })
     expect(withSpread(late, Number.NaN, 5, 86400)).toBe(late)
   })
   it('is that of the readings of its parts and no others, to the last bit whether or not it was kept as JSON', () => {
     const { uniform } = randomNumbers(3)
     const [long, over] = [3600, 90000]
-    let [time, spread, kept] = [1e6, newSpread(), newSpread()]
+    let [time, spread, kept] = [1e6, NO_SPREAD, NO_SPREAD]
     const all: [number, number][] = []
     for (let i = 0; i < 2000; i++) {
       time += uniform() < 0.02 ? 40000 * uniform() : 300
@@ -132,7 +132,7 @@ describe('the spread of the newest readings', () => {
     expect(torn({ sum: [1, 2, 3] })()).toEqual(spread)
   })
   it('lets go of what is older than its time', () => {
-    let spread = newSpread()
+    let spread = NO_SPREAD
     for (let i = 0; i < 200; i++) spread = withSpread(spread, 3600 * i, i < 100 ? 1000 * i : i % 2, 86400)
     expect(spreadOf(spread)).toBeLessThan(0.6)
   })

@@ -209,6 +209,24 @@ describe('the next hour', () => {
   })
 })
 
+describe('a day that goes on', () => {
+  it('has no level at its end yet, and nobody is sent to look at healthy probes; without any reading somebody is', () => {
+    const noon = MIDNIGHT + 2 * 86400 + 43200
+    const follower = followZone(zone)
+    const until = (change: ZoneRecord) => {
+      const inputs = entriesOfRecord(change).filter(({ time }) => time <= noon)
+      return follower.finish(runReducer({ reducer: follower, inputs }).state)[0]!
+    }
+    const day = until(record)
+    expect(day.level).toEqual({ known: false, reason: 'no-reading-late-in-day' })
+    expect(proposeDay({ zone, day: JSON.parse(text(day)) })).toEqual(day.level)
+    expect(day.findings.filter(({ level }) => level === 'danger')).toEqual([])
+    const none = Array.from(record.time, () => null)
+    const silent = until({ ...record, probes: { A: none, B: none } })
+    expect(silent.findings).toContainEqual({ code: 'all-probes-left-out', level: 'danger' })
+  })
+})
+
 describe('an independent sum', () => {
   it('gives the same water, night and levels', () => {
     const day = reviewZone({ zone, record }).days[1]!
