@@ -1,5 +1,3 @@
-import type { StepWork } from './step-work.js'
-
 /** What is remembered of steps to tell how long the next may be. */
 export interface StepControl {
   /** Error and length of the last step that stood; no error behind a change of conditions. Units: m³/m³, s. */
@@ -30,12 +28,18 @@ export function factorFor(error: number, tolerance: number): number {
   return error > 0 ? AIM * (tolerance / error) ** (1 / 3) : LONGER
 }
 
+/** What is controlled of a step's work. */
+interface Controlled {
+  readonly control: StepControl
+  readonly tolerance: number
+}
+
 /**
  * By how much the step that follows one that stands is longer. Behind a shot errors fall while steps grow, by the same share in each, so
  * that the fall goes on in the next: Gustafsson (1994), ACM Transactions on Mathematical Software 20:496-517, from memory. The error of
  * a drain that has risen and begins to fall changes its sign, and is small by chance.
  */
-export function growth({ control, tolerance }: StepWork, dt: number, error: number): number {
+export function growth({ control, tolerance }: Controlled, dt: number, error: number): number {
   const factor = factorFor(error, tolerance)
   const { error: last, length, byDrain } = control
   control.error = error
