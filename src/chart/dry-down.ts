@@ -2,10 +2,10 @@ import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/kinds.js'
 import { requireObject } from '../quantity/guard.js'
 import { type DryDownLine, type TimeToRefill, timeToRefill } from '../record/dry-down.js'
-import { explainRecordFinding } from '../record/explain-record-finding.js'
 import { type ExponentialDryDown, timeToRefillExponential } from '../record/exponential-dry-down.js'
 import type { TimeBand } from '../record/forecast/time-until-level.js'
 import type { RecordReason } from '../record/record-reason.js'
+import { RECORD_REASON_WORDS } from '../record/record-words.js'
 import { lineOf } from './line-of.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
@@ -123,7 +123,7 @@ function courseOf(
 function inWords(chart: DryDownChart, readings: number, { refill, words }: Course, when: string): string {
   const forecast = refill.known
     ? `it reaches the refill point ${(refill.time / 3600).toFixed(1)} h after the last reading${when}`
-    : `there is no forecast: ${explainRecordFinding({ code: refill.reason }).message}`
+    : `there is no forecast: ${RECORD_REASON_WORDS[refill.reason][0]}`
   const first = Array.from(chart.waterContent).find(Number.isFinite) as number
   const last = Array.from(chart.waterContent).reverse().find(Number.isFinite) as number
   return `${readings} readings from ${first.toFixed(3)} to ${last.toFixed(3)} m³/m³; refill point ${chart.refillPoint.toFixed(3)} m³/m³. ${words}; ${forecast}.`
