@@ -21,11 +21,12 @@ process.stdout.write = ((text: string) => {
 process.stdout.write(
   `Node ${process.version}; medians, half the distance between the quartiles, and ratios to the first line, of runs in turn.\n\n`,
 )
-for (const file of readdirSync(here).sort()) {
-  if (!file.endsWith('.bench.ts')) continue
-  if (words.length > 0 && !words.some((word) => file.includes(word))) continue
-  const { run } = (await import(`./${file}`)) as { run: (quick: boolean) => void | Promise<void> }
-  await run(quick)
+const files = readdirSync(here)
+  .filter((file) => file.endsWith('.bench.ts') && (words.length === 0 || words.some((word) => file.includes(word))))
+  .sort()
+for (const file of files) {
+  const { run } = (await import(`./${file}`)) as { run: (quick: boolean, alone: boolean) => void | Promise<void> }
+  await run(quick, files.length === 1)
 }
 if (document) writeFileSync(fileURLToPath(new URL('../docs/benchmarks.md', import.meta.url)), page(printed))
 

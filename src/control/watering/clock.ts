@@ -142,7 +142,9 @@ function failed(clock: WateringClock, raw: number | null): WateringClock {
   const isBack = raw !== null && base !== null && Math.abs(raw - base - elapsed) <= MENDED
   const taken = isGap && !isBack ? (clock.raw as number) + clock.lent - elapsed : base
   const fresh = { stalls: 0, same: 0, lent: 0, steady: 0, byCount: 0, byClock: 0 }
-  return { ...counted(clock), ...fresh, raw, base: taken, bad: Math.min(20, clock.bad + 2) }
+  // A clock that gives any number teaches no pace: eight decisions without a leap have to follow each other.
+  const learnt = clock.paces < 8 ? { pace: 0, paces: 0 } : {}
+  return { ...counted(clock), ...fresh, ...learnt, raw, base: taken, bad: Math.min(20, clock.bad + 2) }
 }
 
 function counted(clock: WateringClock): WateringClock {
