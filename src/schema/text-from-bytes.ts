@@ -19,7 +19,8 @@ export interface DecodedText {
  * textFromBytes(Uint8Array.of(0xff, 0xfe, 0x41, 0x00)) // => { text: 'A', encoding: 'utf-16le' }
  */
 export function textFromBytes(bytes: Uint8Array): DecodedText {
-  if (!(bytes instanceof Uint8Array))
+  // Not by its class, which is another one for bytes out of another frame or context.
+  if (!ArrayBuffer.isView(bytes))
     throw refusal('file', '', '', 'is no bytes', 'a Uint8Array', 'read the file without an encoding')
   const [a, b, c] = bytes
   if (a === 0xef && b === 0xbb && c === 0xbf) return { text: eightBit(bytes.subarray(3)).text, encoding: 'utf-8' }

@@ -12,6 +12,7 @@ import { type DayDifference, differencesOf } from './day-differences.js'
 import { type Known, known, unknown } from './known.js'
 import { LIGHT_STEP } from './light-of-day.js'
 import { type LocalDay, localDayOf } from './local-day.js'
+import type { OfZoneDay } from './terms.js'
 import type { Zone } from './zone.js'
 import type { ZoneDay, ZoneLevel } from './zone-day.js'
 
@@ -48,12 +49,7 @@ export interface ProposedDay {
 }
 
 /** A reviewed day, from which the next is proposed. */
-export interface ProposeDayInput {
-  /** The zone. */
-  readonly zone: Zone
-  /** The day, made by `reviewZone` or `followZone`. */
-  readonly day: ZoneDay
-}
+export interface ProposeDayInput extends OfZoneDay {}
 
 /** Share of the use that light does not drive. */
 const EVEN_SHARE = 0.15 as Share

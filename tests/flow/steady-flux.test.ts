@@ -124,7 +124,7 @@ describe('steady suction of Gardner 1958', () => {
     expectDomainError(
       () =>
         steadySuctionGardner1958({ ...exponential, alpha: 0 as never, downwardFlux: 1 as never, height: 1 as never }),
-      { quantity: 'alpha' },
+      { quantity: 'alpha of the exponential conductivity' },
     )
   })
 })
