@@ -1,8 +1,8 @@
 import { rootBetween } from '../../numerics/root.js'
 import type { SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, requireMade, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import type { MediumInContainer } from '../terms.js'
-import { litresOf, overHeight } from './container-water.js'
+import { litresOf, overHeight, requireMediumInContainer } from './container-water.js'
 
 /** A container at rest whose mean water content is known, from weighing or from probes. */
 export interface ContainerOfKnownWaterContent extends MediumInContainer {
@@ -31,8 +31,7 @@ export interface ContainerOfKnownWaterContent extends MediumInContainer {
 export function bottomSuctionAtRest(state: ContainerOfKnownWaterContent): SuctionHead {
   requireObject(state, 'state')
   const { container, medium, waterContent } = state
-  requireMade(container, 'area', 'container')
-  requireMade(medium, 'waterContent', 'medium')
+  requireMediumInContainer(state)
   const capacity = litresOf(container, medium, 0) / container.volume
   // A mean that the integral rounded up past capacity is capacity.
   if (Math.abs(waterContent - capacity) <= 1e-12) return 0 as SuctionHead

@@ -12,6 +12,12 @@ export interface ContainerAtRest extends MediumInContainer {
   readonly bottomSuction?: SuctionHead
 }
 
+/** Refuses a container or a medium that no function of this library made, or that lost its functions. */
+export function requireMediumInContainer({ container, medium }: MediumInContainer): void {
+  requireMade(container, 'area', 'container')
+  requireMade(medium, 'waterContent', 'medium')
+}
+
 /** A suction at the bottom of a container; none means that it has just stopped draining. */
 export function checkBottomSuction(suction: SuctionHead | undefined): number {
   return numberIn(suction ?? 0, BOTTOM_SUCTION)
@@ -19,8 +25,7 @@ export function checkBottomSuction(suction: SuctionHead | undefined): number {
 
 /** Mean water content at rest, when the suction is that of the bottom plus the height: the integral over the height. */
 export function meanWaterContentAtRest({ container, medium, bottomSuction }: ContainerAtRest): number {
-  requireMade(container, 'area', 'container')
-  requireMade(medium, 'waterContent', 'medium')
+  requireMediumInContainer({ container, medium })
   return litresOf(container, medium, checkBottomSuction(bottomSuction)) / container.volume
 }
 

@@ -1,7 +1,7 @@
 import { WATER_GIVEN } from '../../quantity/domains.js'
 import type { Volume, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, requireMade, requireObject } from '../../quantity/guard.js'
-import { type ContainerAtRest, checkBottomSuction, litresOf } from './container-water.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
+import { type ContainerAtRest, checkBottomSuction, litresOf, requireMediumInContainer } from './container-water.js'
 
 /** A container that has dried at rest and the water that is given to it. */
 export interface ShotOnContainer extends ContainerAtRest {
@@ -44,8 +44,7 @@ export interface DrainageAfterShot {
 export function drainageAfterShot(state: ShotOnContainer): DrainageAfterShot {
   requireObject(state, 'state')
   const { container, medium } = state
-  requireMade(container, 'area', 'container')
-  requireMade(medium, 'waterContent', 'medium')
+  requireMediumInContainer(state)
   const shot = numberIn(state.shot, WATER_GIVEN, 'shot')
   const before = litresOf(container, medium, checkBottomSuction(state.bottomSuction))
   const deficit = Math.max(0, litresOf(container, medium, 0) - before)

@@ -1,8 +1,9 @@
 import { integrate } from '../../numerics/quadrature.js'
 import type { AirFilledPorosity, Length, Share, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, requireMade, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { MIN_AIR } from '../domains.js'
 import type { MediumInContainer } from '../terms.js'
+import { requireMediumInContainer } from './container-water.js'
 
 /** A container that has drained and the air below which its medium counts as waterlogged. */
 export interface PerchedWaterRequest extends MediumInContainer {
@@ -40,8 +41,7 @@ export interface PerchedWaterTable {
 export function perchedWaterTable(request: PerchedWaterRequest): PerchedWaterTable {
   requireObject(request, 'request')
   const { container, medium, minAir } = request
-  requireMade(container, 'area', 'container')
-  requireMade(medium, 'waterContent', 'medium')
+  requireMediumInContainer(request)
   const waterContent = (medium.saturated - numberIn(minAir, MIN_AIR, 'minAir')) as WaterContent
   const height = medium.suction(waterContent)
   if (height >= container.height) return { height: height as number as Length, share: 1 as Share }

@@ -3,7 +3,13 @@ import { numberIn, optionsOf, requireMade } from '../../quantity/guard.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import { scanningCurvesScott1983 } from '../curves/scanning-curves-scott-1983.js'
 import { SOME_SUCTION } from '../domains.js'
-import { type ContainerAtRest, checkBottomSuction, meanWaterContentAtRest, overHeight } from './container-water.js'
+import {
+  type ContainerAtRest,
+  checkBottomSuction,
+  meanWaterContentAtRest,
+  overHeight,
+  requireMediumInContainer,
+} from './container-water.js'
 
 /** A container whose medium drains and wets on different curves, and how far it had dried. */
 export interface RewettedContainer extends ContainerAtRest {
@@ -44,8 +50,7 @@ export interface RewettedCapacity {
  */
 export function rewettedCapacity(input: RewettedContainer): RewettedCapacity {
   const { container, medium, wetting, driedTo, bottomSuction } = optionsOf(input)
-  requireMade(container, 'area', 'container')
-  requireMade(medium, 'waterContent', 'medium')
+  requireMediumInContainer({ container, medium })
   requireMade(wetting, 'waterContent', 'wetting')
   const dry = numberIn(driedTo, SOME_SUCTION, 'driedTo')
   const bottom = checkBottomSuction(bottomSuction)

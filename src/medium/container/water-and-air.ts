@@ -1,10 +1,10 @@
 import { SOME_POROSITY } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { AirFilledPorosity, Porosity, SuctionHead, Volume, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, requireMade, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import type { KnownPorosity, MeanWaterContent } from '../terms.js'
-import { type ContainerAtRest, checkBottomSuction, litresOf } from './container-water.js'
+import { type ContainerAtRest, checkBottomSuction, litresOf, requireMediumInContainer } from './container-water.js'
 
 /** A container at rest, with the porosity of its medium where that is known. */
 export interface ContainerWithPorosity extends ContainerAtRest, KnownPorosity {}
@@ -49,8 +49,7 @@ export interface WaterAndAir extends MeanWaterContent {
 export function waterAndAirAtRest(state: ContainerWithPorosity): WaterAndAir {
   requireObject(state, 'state')
   const { container, medium } = state
-  requireMade(container, 'area', 'container')
-  requireMade(medium, 'waterContent', 'medium')
+  requireMediumInContainer(state)
   const s0 = checkBottomSuction(state.bottomSuction)
   const porosity = checkPorosity(state.porosity, medium)
   const water = litresOf(container, medium, s0)

@@ -1,7 +1,7 @@
 import type { SuctionHead } from '../../quantity/generated/kinds.js'
-import { requireMade, requireObject, wholeNumberIn } from '../../quantity/guard.js'
+import { requireObject, wholeNumberIn } from '../../quantity/guard.js'
 import { PROFILE_POINTS } from '../domains.js'
-import { checkBottomSuction } from './container-water.js'
+import { checkBottomSuction, requireMediumInContainer } from './container-water.js'
 import { type ContainerWithPorosity, checkPorosity } from './water-and-air.js'
 
 /** A container at rest and how finely to look at it. */
@@ -43,8 +43,7 @@ export interface WaterProfile {
 export function waterProfile(request: ProfileRequest): WaterProfile {
   requireObject(request, 'request')
   const { container, medium } = request
-  requireMade(container, 'area', 'container')
-  requireMade(medium, 'waterContent', 'medium')
+  requireMediumInContainer(request)
   const points = wholeNumberIn(request.points, PROFILE_POINTS, 'points')
   const s0 = checkBottomSuction(request.bottomSuction)
   const porosity = checkPorosity(request.porosity, medium)

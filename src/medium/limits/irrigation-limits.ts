@@ -1,8 +1,8 @@
 import { InputError } from '../../quantity/errors.js'
 import type { AirFilledPorosity, SuctionHead, Volume, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, requireMade, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { bottomSuctionAtRest } from '../container/bottom-suction.js'
-import { meanWaterContentAtRest } from '../container/container-water.js'
+import { meanWaterContentAtRest, requireMediumInContainer } from '../container/container-water.js'
 import { checkPorosity } from '../container/water-and-air.js'
 import { DEPLETION, MIN_AIR } from '../domains.js'
 import { limitFindings } from './limit-findings.js'
@@ -43,8 +43,7 @@ const END_OF_BUFFER = 100 as SuctionHead
 export function irrigationLimits(request: LimitsRequest): IrrigationLimits {
   requireObject(request, 'request')
   const { container, medium, minAir } = request
-  requireMade(container, 'area', 'container')
-  requireMade(medium, 'waterContent', 'medium')
+  requireMediumInContainer(request)
   const porosity = checkPorosity(request.porosity, medium)
   const capacity: WaterLimit = {
     waterContent: meanWaterContentAtRest({ container, medium }) as WaterContent,

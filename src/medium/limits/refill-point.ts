@@ -1,8 +1,8 @@
 import { SUCTION, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { DepletionFraction, Length, SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf, requireMade, requireObject } from '../../quantity/guard.js'
-import { meanWaterContentAtRest } from '../container/container-water.js'
+import { numberIn, optionsOf, requireObject } from '../../quantity/guard.js'
+import { meanWaterContentAtRest, requireMediumInContainer } from '../container/container-water.js'
 import { HEIGHT, REFILL_DEPLETION } from '../domains.js'
 import type { MediumInContainer } from '../terms.js'
 
@@ -72,8 +72,7 @@ export interface AllowedSuction extends MediumInContainer {
  */
 export function refillPointBySuction(limits: AllowedSuction): WaterContent {
   requireObject(limits, 'limits')
-  requireMade(limits.container, 'area', 'container')
-  requireMade(limits.medium, 'waterContent', 'medium')
+  requireMediumInContainer(limits)
   const { container, medium, suctionHeight = (container.height / 2) as Length } = limits
   const suction = numberIn(limits.maxSuction, SUCTION, 'maxSuction')
   const height = numberIn(suctionHeight, HEIGHT, 'suctionHeight')
