@@ -1,20 +1,10 @@
 import { controlWatering, hours, seconds, type WateringInput, type WateringSettings } from 'porewater'
 import { describe, expect, it } from 'vitest'
+import { lots } from './lots.js'
 import { MIDNIGHT, settings } from './zone.js'
 
 /** A million steps with `POREWATER_FUZZ=1000000`; fewer by default. */
 const STEPS = Number(process.env.POREWATER_FUZZ ?? 40_000)
-
-/** Marsaglia's xorshift of 32 bits. */
-function lots(seed: number): () => number {
-  let x = seed | 1
-  return () => {
-    x ^= x << 13
-    x ^= x >>> 17
-    x ^= x << 5
-    return (x >>> 0) / 2 ** 32
-  }
-}
 
 const LIES: readonly unknown[] = [
   Number.NaN,
