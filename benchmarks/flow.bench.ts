@@ -3,13 +3,10 @@ import { spawnSync } from 'node:child_process'
 import { fileURLToPath } from 'node:url'
 import {
   boxContainer,
-  type CropET,
   centimetres,
-  centimetresOfSuction,
   centimetresPerHour,
   containerFlowRichards1931,
   litres,
-  millimetresPerDay,
   minutes,
   perCentimetre,
   vanGenuchten1980,
@@ -17,6 +14,7 @@ import {
   wettingCurveKoolParker1987,
 } from 'porewater'
 import { compare, report } from './timing.js'
+import { limits } from './uptake-limits.js'
 
 const curve = { residual: waterContent(0.18), saturated: waterContent(0.92), alpha: perCentimetre(0.15), n: 1.7 }
 
@@ -26,17 +24,7 @@ const bag = (nodes: number, tolerance: number, curves: 1 | 2 = 1) =>
     container: boxContainer({ length: centimetres(100), width: centimetres(20), height: centimetres(15) }),
     medium: vanGenuchten1980(curve),
     saturatedConductivity: centimetresPerHour(180),
-    roots: {
-      limits: {
-        h1: centimetresOfSuction(0),
-        h2: centimetresOfSuction(1),
-        h3HighDemand: centimetresOfSuction(300),
-        h3LowDemand: centimetresOfSuction(800),
-        h4: centimetresOfSuction(8000),
-        highDemand: millimetresPerDay<CropET>(5),
-        lowDemand: millimetresPerDay<CropET>(1),
-      },
-    },
+    roots: { limits },
     nodes,
     tolerance,
   })

@@ -5,14 +5,11 @@
  */
 import {
   boxContainer,
-  type CropET,
   centimetres,
-  centimetresOfSuction,
   centimetresPerHour,
   containerCapacity,
   containerFlowRichards1931,
   litres,
-  millimetresPerDay,
   perCentimetre,
   type RichardsFlow,
   seconds,
@@ -21,6 +18,7 @@ import {
 } from 'porewater'
 import { randomNumbers } from '../src/numerics/random.js'
 import { median } from './timing.js'
+import { limits } from './uptake-limits.js'
 
 const SHOTS = 20
 /** Length of a shot, and of the rest behind it. Unit: s. */
@@ -29,16 +27,6 @@ const REST = 1900
 /** Difference that counts as the same, and share of the mean drain below which a shot is not compared. */
 const SAME = 0.003
 const SMALL = 0.05
-
-const limits = {
-  h1: centimetresOfSuction(0),
-  h2: centimetresOfSuction(1),
-  h3HighDemand: centimetresOfSuction(300),
-  h3LowDemand: centimetresOfSuction(800),
-  h4: centimetresOfSuction(8000),
-  highDemand: millimetresPerDay<CropET>(5),
-  lowDemand: millimetresPerDay<CropET>(1),
-}
 
 /** A medium of its kind in a bag of 100 by 20 cm, and a day that begins just below its container capacity. */
 function drawn(k: number, seed: number, fine: boolean) {
