@@ -1,6 +1,7 @@
 import { restoredDailyUse } from '../record/forecast/daily-use-state.js'
 import { type LevelState, restoredLevelState } from '../record/forecast/level-state.js'
 import { type StateReader, stateReader } from '../record/restore-state.js'
+import { checkNumber, EPOCH } from './checked-results.js'
 import { ENTRY_KINDS, type HeldEntry, type ZoneFollowState } from './follow-state.js'
 import { inBlocks, type KeptRows, type Row } from './kept-rows.js'
 import { type LocalDay, localDayOf } from './local-day.js'
@@ -37,7 +38,7 @@ function widthOf(zone: Zone, kind: ZoneEntry['kind']): number {
 
 /** A local day, checked to be one of the zone. */
 export function restoredDay(zone: Zone, reader: StateReader): LocalDay {
-  const day = localDayOf(zone.place.clock, reader.number('from', -1e11, 1e11))
+  const day = localDayOf(zone.place.clock, checkNumber(reader, 'from', EPOCH))
   if (reader.number('from') !== day.from) reader.refuse('from', 'is no midnight of the zone')
   if (reader.number('to') !== day.to) reader.refuse('to', 'is not the end of the day')
   reader.word('date', [day.date])
