@@ -1,5 +1,6 @@
 import { nearestNames } from '../../src/catalogue/nearest-names.js'
 import { drawPanels } from '../../src/chart/panels.js'
+import { argumentsOf } from './arguments-of.js'
 import { byId, make } from './dom.mjs'
 import type { Equation, Input } from './equation.js'
 import { answer, FORMS, type Form, showForm } from './forms.mjs'
@@ -38,22 +39,9 @@ let kept: { readonly equation: Equation; readonly values: Values; readonly over:
 
 /** What the package gives for these values, or its own words for why it gives nothing. */
 function work(of: Equation, at: Values): { value: number } | { refusal: string } {
-  const given: Record<string, unknown> = {}
-  for (const name of of.arguments) if (of.inputs.some(({ path }) => path.startsWith(`${name}.`))) given[name] = {}
-  for (const { path, optional } of of.inputs) {
-    const value = at[path]
-    if (value === undefined && optional) continue
-    const keys = path.split('.')
-    const last = keys.pop() as string
-    let node = given
-    for (const key of keys) {
-      node[key] ??= {}
-      node = node[key] as Record<string, unknown>
-    }
-    node[last] = value ?? Number.NaN
-  }
+  const numberFor = ({ path, optional }: Input) => at[path] ?? (optional ? undefined : Number.NaN)
   try {
-    const value = porewater[of.name]?.(...of.arguments.map((name) => given[name]))
+    const value = porewater[of.name]?.(...argumentsOf(of, numberFor))
     return typeof value === 'number' && Number.isFinite(value)
       ? { value }
       : { refusal: 'There is no finite number for these inputs.' }

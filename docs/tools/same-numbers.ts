@@ -1,5 +1,5 @@
+import { argumentsOf } from '../explorer/arguments-of.js'
 import type { Equation } from '../explorer/equation.js'
-import { argumentsOf } from './arguments-of.js'
 import { ulpsBetween } from './ulps.js'
 
 /**
