@@ -65,10 +65,10 @@ function bottomOf(waterContent: number, grid: RichardsColumn['grid'], equations:
       equations,
     )
   const underWater = -heights[nodes - 1]!
-  const [min, most] = [heldOver(DRIEST)[0], heldOver(underWater)[0]]
+  const [min, max] = [heldOver(DRIEST)[0], heldOver(underWater)[0]]
   // Sums over cells round, and the limit stands in what a refusal says.
-  numberIn(waterContent, domainWith(WATER_CONTENT, { min, max: Math.round(most * DIGITS) / DIGITS }), 'waterContent')
-  const sought = Math.min(waterContent, most)
+  numberIn(waterContent, domainWith(WATER_CONTENT, { min, max: Math.round(max * DIGITS) / DIGITS }), 'waterContent')
+  const sought = Math.min(waterContent, max)
   return rootBetween(
     (bottom) => {
       const [held, slope] = heldOver(bottom)
