@@ -9,26 +9,26 @@ const STEEPEST = 100
 export function readScanning(layer: number, first: number, last: number, points: PointValues): void {
   const { suction, effective, effectiveSlope, middle, at } = points
   const history = points.history!
-  const { nodePoints, drying, turn, content, capacity } = history
+  const { nodePoints, content, capacity } = history
   const scan = history.scans[layer]!
   const start = first + layer
   const end = last + layer + 1
   for (let p = start; p < end; p++) history.suction[p] = suction[p]!
   for (let e = first; e < last; e++) history.suction[nodePoints + e] = middle[e]!
-  readPoints(history, scan, start, end)
   readPoints(history, scan, nodePoints + first, nodePoints + last)
   for (let from = start; from < end; ) {
     // Points beside each other are read together as long as all, or none, are on the main drying curve.
-    const isMain = suction[from]! <= 0 || (suction[from]! >= turn[from]! && drying[from] === 1)
+    const isMain = isOnMain(history, from)
     let to = from
-    for (; to < end; to++) {
-      const s = suction[to]!
-      if ((s <= 0 || (s >= turn[to]! && drying[to] === 1)) !== isMain) break
+    for (; to < end && isOnMain(history, to) === isMain; to++) {
       effectiveSlope[to] = isMain ? 1 : 0
-      if (isMain) effective[to] = s
+      if (isMain) effective[to] = suction[to]!
     }
     if (isMain) scan.drying.read(effective, at, from, to)
-    else scan.drying.readByContent(content, effective, at, from, to)
+    else {
+      readPoints(history, scan, from, to)
+      scan.drying.readByContent(content, effective, at, from, to)
+    }
     from = to
   }
   for (let p = start; p < end; p++) {
@@ -42,6 +42,11 @@ export function readScanning(layer: number, first: number, last: number, points:
     points.middleWaterContent[e] = content[nodePoints + e]!
     points.middleCapacity[e] = capacity[nodePoints + e]!
   }
+}
+
+/** Whether a point is on the main drying curve, as far as is known without asking for its way back. */
+function isOnMain({ suction, turn, drying, wets }: ColumnHistory, p: number): boolean {
+  return suction[p]! <= 0 || (wets[p] === 0 && drying[p] === 1 && suction[p]! >= turn[p]!)
 }
 
 /** Reads water content and capacity of points, those beside each other on curves of one kind together. */
