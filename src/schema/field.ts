@@ -33,16 +33,13 @@ export function quantityFrom<K extends KindName>(input: number | string, kind: K
   return KINDS[kind].make(input) as KindTypes[K]
 }
 
-/** A quantity: a number in its canonical unit, or text with a unit. The span narrows what its kind allows. */
-export function quantityField<K extends KindName>(kind: K, about: string, span?: Omit<Domain, 'quantity' | 'unit'>) {
+/** A quantity: a number in its canonical unit, or text with a unit. The domain narrows what its kind allows. */
+export function quantityField<K extends KindName>(kind: K, about: string, domain: Domain = KINDS[kind].domain) {
   const unit = unitOfNumbers(kind)
   const texts = KINDS[kind].units.map((one) => one.shown).filter((one) => one !== '1')
   const withText = texts.length > 0 ? ` or text with one of ${texts.join(', ')}` : ''
-  const expected = `${kind}, a ${numberOf(unit)}${withText}${span ? `, in ${spanText({ ...span, unit })}` : ''}`
-  const full = domainWith(
-    { quantity: about, unit, min: -LARGEST, max: LARGEST, ends: '[]', hint: 'check the unit' },
-    span ?? {},
-  )
+  const expected = `${kind}, a ${numberOf(unit)}${withText}, in ${spanText(domain)}`
+  const full = domainWith(domain, { quantity: about })
   return z
     .union([z.number(), z.string().meta({ pattern: textPattern(kind) })], { error: () => expected })
     .transform((input, context): KindTypes[K] =>
@@ -50,7 +47,7 @@ export function quantityField<K extends KindName>(kind: K, about: string, span?:
     )
     .meta({
       description: `${about}; ${expected}`,
-      ...limitsOf(span),
+      ...limitsOf(domain),
     })
 }
 
@@ -152,11 +149,11 @@ function numberOf(unit: string): string {
 }
 
 function spanText(span: Pick<Domain, 'min' | 'max' | 'ends' | 'unit'>): string {
-  return `${rangeText(span)}${span.unit === '1' ? '' : ` ${span.unit}`}`
+  return `${rangeText(span).replaceAll('Infinity', '∞')}${span.unit === '1' ? '' : ` ${span.unit}`}`
 }
 
-function limitsOf(span: Pick<Domain, 'min' | 'max' | 'ends'> | undefined): Record<string, number> {
-  if (span === undefined) return {}
+/** The ends of a domain in the words of JSON Schema. */
+export function limitsOf(span: Pick<Domain, 'min' | 'max' | 'ends'>): Record<string, number> {
   const limits: Record<string, number> = {}
   if (Number.isFinite(span.min)) limits[isClosedEnd(span.min, span) ? 'minimum' : 'exclusiveMinimum'] = span.min
   if (Number.isFinite(span.max)) limits[isClosedEnd(span.max, span) ? 'maximum' : 'exclusiveMaximum'] = span.max

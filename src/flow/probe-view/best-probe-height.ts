@@ -82,7 +82,7 @@ export function bestProbeHeight(request: ProbeHeights): BestProbeHeight {
     throw new InputError('heights', 'or steps are missing', 'give at least one height and one step')
   let state = request.start
   const course = steps.map((during) => {
-    state = flow.step(state, during as RichardsStep).state
+    state = flow.step(state, during as RichardsStep)[0]
     const profile = flow.profile(state)
     const mean = flow.waterContent(state)
     return {
