@@ -247,6 +247,15 @@ describe('a sum of squares', () => {
     })
     expect(half.parameters[0]).toBeGreaterThanOrEqual(0.5)
     expect(half.parameters[0]).toBeLessThan(0.51)
+    // A single place with an answer is its own end.
+    const alone = solved({
+      start: [1, 2],
+      count: 1,
+      residuals: ([x, y], out) => {
+        out[0] = x === 1 && y === 2 ? 5 : Number.NaN
+      },
+    })
+    expect(alone).toMatchObject({ parameters: [1, 2], sumOfSquares: 25, iterations: 0 })
   })
   it('that falls for ever is given up, with what is left of a residual', () => {
     // Less at each look, wherever it looks.
