@@ -51,7 +51,7 @@ describe('a problem of a document', () => {
         path: 'emitterFlow',
         value: 'true',
         problem: 'does not fit',
-        expected: `Flow, a number of L/h or text with one of ${units}, in (0, Infinity) L/h`,
+        expected: `Flow, a number of L/h or text with one of ${units}, in (0, ∞) L/h`,
         hint: 'replace it by what is expected',
       },
     ])
