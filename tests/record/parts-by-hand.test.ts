@@ -168,15 +168,14 @@ describe('an exponential', () => {
     for (let log = -1.5; log < 2.5; log += 0.01) {
       const u = times.map((t) => Math.exp(-t / Math.exp(log)))
       const square = u.reduce((sum, one) => sum + one * one, 0)
-      for (let a = 0.1; a < 0.4; a += 0.0005) {
+      for (let a = 0.1; a < 0.4; a += 0.0002) {
         const slope = u.reduce((sum, one, i) => sum + one * (x[i]! - a), 0) / square
         const left = u.reduce((sum, one, i) => sum + (x[i]! - a - slope * one) ** 2, 0)
         if (left <= rest) [lowest, highest] = [Math.min(lowest, a), Math.max(highest, a)]
       }
     }
-    // It looks at 120 constants only, and finds the ends to a third of the width.
-    expect(Math.abs(low - lowest)).toBeLessThan(0.33 * (highest - lowest))
-    expect(Math.abs(high - highest)).toBeLessThan(0.33 * (highest - lowest))
+    expect(Math.abs(low - lowest)).toBeLessThan(0.05 * (highest - lowest))
+    expect(Math.abs(high - highest)).toBeLessThan(0.05 * (highest - lowest))
   })
 })
 
