@@ -1,5 +1,4 @@
 import * as z from 'zod'
-import { waterStore } from '../flow/water-store.js'
 import { type DayPlan, type PlannedShot, SHOT_REASONS } from '../irrigation/plan/day-plan.js'
 import { PLAN_CAUSES, PLAN_FINDING_CODES } from '../irrigation/plan/plan-finding.js'
 import { checkPlanRequest, PLAN_DOMAINS } from '../irrigation/plan/plan-limits.js'
@@ -218,7 +217,7 @@ export function planRequestSchema(unknownKeys: UnknownKeys) {
   ).transform((request, context) =>
     checked(context, 'a request that can be planned', () => {
       const plain = request as unknown as PlanRequestDocument
-      checkPlanRequest(plain, waterStore(plain.container))
+      checkPlanRequest(plain)
       return request
     }),
   )
