@@ -108,7 +108,7 @@ class RangeFault extends Error {}
 
 function inList(entry: number, i: number, span: Domain): number {
   const fits = (entry > span.min && entry < span.max) || isClosedEnd(entry, span)
-  if (fits && Math.abs(entry) <= LARGEST) return entry
+  if (fits && Math.abs(entry) <= MAX) return entry
   throw new RangeFault(`has at [${i}] ${entry}`)
 }
 
