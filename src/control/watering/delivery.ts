@@ -123,6 +123,6 @@ export function runFor(delivery: WateringDelivery, clock: WateringClock, limits:
  * count may lag: each decision sends the rest of an opening anew.
  */
 export function longestFor(clock: WateringClock, { run, maxRun }: Limits): number {
-  const isSure = clockMode(clock) === 'runs' && clock.doubt === 0 && clock.lent === 0
+  const isSure = clockMode(clock) === 'runs' && clock.doubt === 0 && clock.lent === 0 && clock.owed === 0
   return isSure ? maxRun : Math.min(run, maxRun / LAGS)
 }
