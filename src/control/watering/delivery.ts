@@ -1,6 +1,7 @@
 import type { Limits } from './checked-settings.js'
 import { clockMode } from './clock.js'
 import type { WateringClock, WateringCounters, WateringDelivery } from './state.js'
+import { wholeRun } from './whole-shot.js'
 
 /** Openings after which a witness is heard. */
 const HEARD = 4
@@ -115,7 +116,8 @@ function isPartial(next: WateringDelivery, last: number): boolean {
 export function runFor(delivery: WateringDelivery, clock: WateringClock, limits: Limits): number {
   const most = longestFor(clock, limits)
   if (delivery.metered < NONE && !isDeadMeter(delivery)) return limits.run / 4
-  return Math.min(most, delivery.metered < NONE ? limits.run : limits.run / arrivingShare(delivery))
+  const run = wholeRun(clock, limits)
+  return Math.min(most, delivery.metered < NONE ? run : run / arrivingShare(delivery))
 }
 
 /**
