@@ -93,6 +93,7 @@ const MORE: Readonly<Record<string, object>> = {
   'root-temperature': { about: 'fruiting-vegetables', band: 'cold' },
   'few-shots-seen': { of: 3 },
   'climbs-between-shots': { to: 1_780_003_600 },
+  'root-zone-temperature': { band: 'cool' },
   'climate-doubted': {
     weather: { code: 'no-sun', level: 'note', about: 'solar', value: 0, limit: 0, unit: 'MJ/m²/d' },
   },

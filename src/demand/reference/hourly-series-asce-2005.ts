@@ -90,8 +90,6 @@ export function hourlySeriesAsce2005(series: HourlySeriesAsce): HourlySeriesCoun
   const rows = temperature.length
   checkLengths(series, rows)
   const phi = (numberIn(site.latitude, SITE_LATITUDE, 'latitude') * Math.PI) / 180
-  const sinPhi = Math.sin(phi)
-  const cosPhi = Math.cos(phi)
   const gamma = psychrometricConstantFao56(atmosphericPressureFao56(site.elevation))
   const clear = 0.75 + 2e-5 * numberIn(site.elevation, SITE_ELEVATION, 'elevation')
   const reduction = windSpeedAtTwoMetresFao56({ speed: 1 as WindSpeed, height: site.windHeight })
@@ -110,11 +108,7 @@ export function hourlySeriesAsce2005(series: HourlySeriesAsce): HourlySeriesCoun
   let aboveSaturation = 0
   let clouds = Number.NaN
   let today = Number.NaN
-  let scale = 0
-  let sines = 0
-  let cosines = 0
-  let sunset = 0
-  let correction = 0
+  let sun = sunOfDay(0, phi)
   for (let i = 0; i < rows; i++) {
     const t = temperature[i]!
     const ea = vapourPressure[i]!
@@ -139,15 +133,9 @@ export function hourlySeriesAsce2005(series: HourlySeriesAsce): HourlySeriesCoun
     const day = Math.floor(seconds / 86400)
     if (day !== today) {
       today = day
-      const number = dayOfEpochDay(day)
-      const turn = ((2 * Math.PI) / 365) * number
-      const declination = 0.409 * Math.sin(turn - 1.39)
-      scale = HOUR_FACTOR * (1 + 0.033 * Math.cos(turn))
-      sines = sinPhi * Math.sin(declination)
-      cosines = cosPhi * Math.cos(declination)
-      sunset = Math.acos(Math.min(1, Math.max(-1, -Math.tan(phi) * Math.tan(declination))))
-      correction = seasonalCorrectionHours((2 * Math.PI * (number - 81)) / 364)
+      sun = sunOfDay(day, phi)
     }
+    const { scale, sines, cosines, sunset, correction } = sun
     const omega = aroundNoon((Math.PI / 12) * ((seconds - day * 86400) / 3600 + correction - 12))
     if (sines + cosines * Math.cos(omega) >= SINE_OF_MIN_SUN_HEIGHT) {
       const rso = clear * radiationBetween(scale, sines, cosines, sunset, omega - Math.PI / 24, omega + Math.PI / 24)
@@ -183,6 +171,20 @@ export function hourlySeriesAsce2005(series: HourlySeriesAsce): HourlySeriesCoun
     lightWithoutSun,
     brighterThanClearSky,
     aboveSaturation,
+  }
+}
+
+/** What the sun does on a day at a latitude: the same for all its hours. */
+function sunOfDay(day: number, phi: number) {
+  const number = dayOfEpochDay(day)
+  const turn = ((2 * Math.PI) / 365) * number
+  const declination = 0.409 * Math.sin(turn - 1.39)
+  return {
+    scale: HOUR_FACTOR * (1 + 0.033 * Math.cos(turn)),
+    sines: Math.sin(phi) * Math.sin(declination),
+    cosines: Math.cos(phi) * Math.cos(declination),
+    sunset: Math.acos(Math.min(1, Math.max(-1, -Math.tan(phi) * Math.tan(declination)))),
+    correction: seasonalCorrectionHours((2 * Math.PI * (number - 81)) / 364),
   }
 }
 
