@@ -36,7 +36,12 @@ function isTooFar(clock: WateringClock, step: number): boolean {
   if (clock.paces < 8) return step > FIRST_STEP
   if (isCaughtUp(clock, step)) return false
   const decisions = clock.same <= longestRun(clock) ? clock.same + 1 : 1
-  return step > Math.max(60, 8 * decisions * clock.pace)
+  return step > longestStep(decisions * clock.pace)
+}
+
+/** Longest step that is believed once the pace is known: eight decisions, and a minute where they come faster. Own judgement. Unit: s. */
+export function longestStep(pace: number): number {
+  return Math.max(60, 8 * pace)
 }
 
 /**

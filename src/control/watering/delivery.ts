@@ -94,6 +94,11 @@ function isDeadMeter({ shown, seen }: WateringDelivery): boolean {
   return seen >= HEARD && shown > 0.6
 }
 
+/** Whether meter and probes have long said the same of shots. */
+export function isAgreed({ agreed }: WateringDelivery): boolean {
+  return agreed >= HEARD
+}
+
 /** The same where it may change what is allowed in a day: only where it is told by more than the meter. */
 export function allowanceShare(delivery: WateringDelivery): number {
   return delivery.agreed >= HEARD || delivery.partial ? arrivingShare(delivery) : 1
