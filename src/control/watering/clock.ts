@@ -10,7 +10,7 @@ import { owedAfter, paidBack } from './trembling-clock.js'
 const FIRST_STEP = 3600
 /** A difference between clock and count that is mended without asking: less than any zone or summer time. Own judgement. Unit: s. */
 const MENDED = 1200
-/** After so long the clock is believed against the count, if both together leave too few hours. Unit: s. */
+/** After a day, in which the hours of either had their turn, the clock is believed against the count, if both together leave too few. Own judgement. Unit: s. */
 const BELIEVED = 86400
 
 /**
