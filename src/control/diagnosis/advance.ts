@@ -15,7 +15,7 @@ import { canJudge, isFull } from './trust.js'
 import { newBalance, withBalance } from './watch-balance.js'
 import { ticked } from './watch-clock.js'
 import { withValue } from './watch-feed.js'
-import { evidenceOf, lineOf, NIGHTS, newNight, withEvening } from './watch-night.js'
+import { evidenceOf, linesOf, NIGHTS, newNight, withEvening } from './watch-night.js'
 import { withPace } from './watch-pace.js'
 import { newPairs, withLeap, withLevels } from './watch-pairs.js'
 import { levelOf, meanSince, type ProbeWatch, withClimb, withFall, withReading, withStep } from './watch-probe.js'
@@ -273,10 +273,9 @@ function withNight(state: ZoneWatchState, now: number, input: WatchZoneInput, zo
     return { ...state, night: withEvening(night, state.probes, known(input.temperature), now) }
   }
   if (night.from === null) return state
-  const falls = night.sums.map((sums) => lineOf(sums).fall)
-  const { odd } = changeOfNight(falls, state.nights, zone.memo)
+  const { odd } = changeOfNight(linesOf(night, state.probes), state.nights, zone.memo)
   const drained = ofShots(state, zone).recent.drained(3)
-  const ended = evidenceOf(night, { drained, drainEC: state.drainEC, odd })
+  const ended = evidenceOf(night, state.probes, { drained, drainEC: state.drainEC, odd })
   const nights = ended === null ? state.nights : [...state.nights, ended].slice(-NIGHTS)
   return { ...state, night: newNight(state.probes.length), nights }
 }

@@ -23,6 +23,8 @@ export interface ShotEvidence {
   readonly sure: boolean
 }
 
+/** Time of which the readings before and after a shot are averaged. Unit: s. */
+const SIDE = 300
 /** Shots that are kept. */
 export const SHOTS = 60
 /** Rise that is expected of a probe that nobody knows yet, as a share of volume over volume: it has not all arrived, some ran past. */
@@ -78,12 +80,16 @@ export function judged(
       drained: null,
       levels: shot.before.map((one) => one?.level ?? null),
       level: levels.length === 0 ? null : levels.reduce((sum, one) => sum + one, 0) / levels.length,
-      // Five readings or so on each side.
-      error: maxOf(probes.map(({ noise }, i) => (trusted[i] ? 0.63 * noise : 0))) / expected,
+      error: maxOf(probes.map((probe, i) => (trusted[i] ? errorOf(probe) : 0))) / expected,
       sure: falls.every(({ sure }, i) => sure || !trusted[i]),
     },
     probes: probes.map((probe, i) => learnt(probe, rises[i] ?? null, shares[i] ?? null)),
   }
+}
+
+/** Error of a difference of two means of five readings or so, as by the minute, or of two readings where the means have no two. */
+function errorOf({ noise, pace }: ProbeWatch): number {
+  return (pace.watched > 0 && pace.usual * SIDE < 2 ? Math.SQRT2 : 0.63) * noise
 }
 
 function usualRise(probe: ProbeWatch): number {
