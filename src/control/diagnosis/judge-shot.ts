@@ -25,7 +25,7 @@ export interface ShotEvidence {
 
 /** Time of which the readings before and after a shot are averaged. Unit: s. */
 const SIDE = 300
-/** Shots that are kept. */
+/** Shots that are kept: three to four days of them in the rehearsals. */
 export const SHOTS = 60
 /** Rise that is expected of a probe that nobody knows yet, as a share of volume over volume: it has not all arrived, some ran past. */
 const FIRST_RISE = 0.8
@@ -96,7 +96,7 @@ function usualRise(probe: ProbeWatch): number {
   return probe.rises >= 4 ? probe.usualRise : FIRST_RISE
 }
 
-/** Learns the usual rise from shots that look usual. */
+/** Learns the usual rise from shots that look usual, at first within a factor of two; then slowly, over fifty of them. Chosen on rehearsals. */
 function learnt(probe: ProbeWatch, rise: number | null, share: number | null): ProbeWatch {
   if (rise === null || share === null) return probe
   const usual = probe.rises < 8 ? share > 0.5 && share < 2 : share > 0.8 && share < 1.3

@@ -9,11 +9,11 @@ import { linesOf, type NightEvidence } from './watch-night.js'
 import type { ZoneWatchState } from './zone-state.js'
 
 const DAY = 86400
-/** A probe that falls by so much more or less than itself in a night drifts. Unit: m³/m³/h. */
+/** A probe that falls by so much more or less than itself in a night, a hundredth in a day, drifts: chosen on rehearsals. Unit: m³/m³/h. */
 const DRIFT = 0.0004
 /** And by so many standard errors: those of the other probe and of the usual fall come on top. With readings every quarter of an hour it decides. */
 const ERRORS = 6
-/** Answer to temperature that matters. Unit: m³/m³/°C. */
+/** Answer to temperature that matters: half a shot within five degrees. Chosen. Unit: m³/m³/°C. */
 const WARMTH = 0.002
 /** Days on which the zone drained, after which a climb from day to day is told. */
 const FULL_NIGHTS = 4
@@ -125,7 +125,10 @@ function byWarmth(state: ZoneWatchState, now: number, zone: RememberedZone): Sus
   return [suspicion('temperature-driven', 'caution', one ? 0.85 : 0.8, because, 'read-in-the-dark', names)]
 }
 
-/** The level to which shots drain back climbs from day to day; with the EC of the drain it is salt, without it drift. */
+/**
+ * The level to which shots drain back climbs from day to day; with the EC of the drain it is salt, without it drift. Least slopes chosen on
+ * rehearsals.
+ */
 function bySalt({ nights }: ZoneWatchState, now: number, zone: RememberedZone): Suspicion[] {
   const last = nights[nights.length - 1]
   const full = nights.filter(({ drained }) => drained !== null && drained > 0.15)

@@ -3,7 +3,7 @@ import { evidence, suspicion } from './suspect-water.js'
 import type { Climb } from './watch-probe.js'
 import type { ZoneWatchState } from './zone-state.js'
 
-/** A climb without a shot, of this probe alone, where something else speaks against it too. */
+/** Hours chosen on rehearsals. A climb without a shot, of this probe alone, where something else speaks against it too. */
 export function maySwap({ probes }: ZoneWatchState, i: number, now: number, speaks: boolean): Climb | null {
   const { climb, times } = probes[i]!
   // Two readings later it shows whether it climbed or leapt.

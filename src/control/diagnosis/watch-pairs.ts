@@ -53,7 +53,7 @@ function shut(pairs: PairWatch, now: number, watered: number): PairWatch {
   return { ...pairs, start: now, sums: zeros, counts: zeros, means, swap: swapIn(means, now, watered) ?? pairs.swap }
 }
 
-/** Readings before and after a leap of the difference. */
+/** Readings before and after a leap of the difference; shares and sizes of this file are chosen on rehearsals. */
 const OLD = 6
 const YOUNG = 4
 /** Smallest difference of which a leap to its mirror is told. Unit: m³/m³. */

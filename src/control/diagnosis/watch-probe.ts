@@ -95,7 +95,7 @@ export const newProbe: ProbeWatch = {
 
 /** Readings that are kept. */
 export const KEPT = 24
-/** A smaller jump is no step. Unit: m³/m³. */
+/** A smaller jump is no step: one shot of the rehearsals, and thirteen times the noise of a probe. Unit: m³/m³. */
 const LEAST_STEP = 0.02
 
 export function withReading(probe: ProbeWatch, reading: WatchedReading, now: number, zone: Watched): ProbeWatch {
@@ -163,7 +163,10 @@ function withFlat(probe: ProbeWatch, value: number, time: number): ProbeWatch {
   return { ...probe, flatSince: time, flatCount: 1, flatUsual: Math.max(0.98 * probe.flatUsual, ran) }
 }
 
-/** Noise from how far each reading lies off the line between its neighbours. */
+/**
+ * Noise from how far each reading lies off the line between its neighbours. Means over thirty readings, and five hundred for the usual; spans
+ * chosen on rehearsals.
+ */
 function withNoise(probe: ProbeWatch, value: number, time: number): ProbeWatch {
   const n = probe.levels.length
   if (n < 2) return probe
@@ -251,7 +254,7 @@ function leastRise(probe: ProbeWatch, after: number, { maxRate, came }: Beside, 
   return Math.min(byFlow, Math.max(1.5 * LEAST_STEP, 5 * usualNoise + 1.5 * Math.max(1, usualRise) * came))
 }
 
-/** Within two hours a probe may leap back to where it was: then it did not move for good. */
+/** Times and shares chosen on rehearsals. Within two hours a probe may leap back to where it was: then it did not move for good. */
 function withReturn(probe: ProbeWatch): ProbeWatch {
   const { times, levels, step } = probe
   const n = levels.length
