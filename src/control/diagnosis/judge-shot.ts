@@ -87,9 +87,12 @@ export function judged(
   }
 }
 
-/** Error of a difference of two means of five readings or so, as by the minute, or of two readings where the means have no two. */
+/**
+ * Error of a difference of two means of five readings or so, as by the minute, or of two readings where the means have no two, and more since they
+ * lie far from the shot.
+ */
 function errorOf({ noise, pace }: ProbeWatch): number {
-  return (pace.watched > 0 && pace.usual * SIDE < 2 ? Math.SQRT2 : 0.63) * noise
+  return (pace.watched > 0 && pace.usual * SIDE < 2 ? 2 : 0.63) * noise
 }
 
 function usualRise(probe: ProbeWatch): number {

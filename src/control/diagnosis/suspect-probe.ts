@@ -2,7 +2,7 @@ import { maxOf } from '../../quantity/extremes.js'
 import type { Suspicion } from './cause.js'
 import { isFrozen, isNoisy, newSpikes, scatters } from './probe-doubts.js'
 import type { BesideOthers, RecentShots } from './recent-shots.js'
-import { maySwap, swappedBy } from './suspect-swap.js'
+import { exchanged, maySwap, swappedBy } from './suspect-swap.js'
 import { evidence, suspicion } from './suspect-water.js'
 import { isSilent } from './trust.js'
 import { lostShare } from './watch-pace.js'
@@ -42,7 +42,7 @@ export function suspectProbes(state: ZoneWatchState, recent: RecentShots, now: n
     else if (isFrozen(probe)) found.push(frozen(probe, name))
     else found.push(...moved(state, probe, i, recent, now, zone))
   })
-  return found
+  return [...found, ...exchanged(state, zone.names, now)]
 }
 
 function dead(name: string, because: Suspicion['evidence'], weight: number): Suspicion {

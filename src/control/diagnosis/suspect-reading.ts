@@ -12,7 +12,7 @@ const DAY = 86400
 /** A probe that falls by so much more or less than itself in a night, a hundredth in a day, drifts: chosen on rehearsals. Unit: m³/m³/h. */
 const DRIFT = 0.0004
 /** And by so many standard errors: those of the other probe and of the usual fall come on top. With readings every quarter of an hour it decides. */
-const ERRORS = 6
+const ERRORS = 7
 /** Answer to temperature that matters: half a shot within five degrees. Chosen. Unit: m³/m³/°C. */
 const WARMTH = 0.002
 /** Days on which the zone drained, after which a climb from day to day is told. */

@@ -1,5 +1,5 @@
 import { known, type WatchedReading } from './input.js'
-import { middle } from './middle.js'
+import { middle, spread } from './middle.js'
 import { newPace, type PaceWatch } from './watch-pace.js'
 import type { Watched } from './watched.js'
 
@@ -228,7 +228,7 @@ export function withStep(read: ProbeWatch, beside: Beside, maxGap: number): Prob
   const [before, after] = [middle(old), middle(young)]
   const change = Math.abs(after - before)
   const jump = leap * Math.sign(after - before)
-  const scatter = Math.max(spread(old, before), spread(young, after))
+  const scatter = Math.max(spread(old), spread(young))
   const quiet = times[n - 10]! >= beside.quietFrom
   const least = quiet || leap < 0 ? LEAST_STEP : leastRise(probe, after, beside, passed)
   if (change < Math.max(least, 6 * scatter) || jump < (quiet ? change / 2 : Math.max(least, change / 2))) return probe
@@ -314,8 +314,4 @@ export function fallNow(probe: ProbeWatch, now: number, light: number | null): {
   if (fallTime === null) return { fall, sure: false }
   if (light === null || fallLight === null) return { fall, sure: now - fallTime < 3600 }
   return { fall: (fall * (Math.max(0, light) + DARK_USE)) / (Math.max(0, fallLight) + DARK_USE), sure: true }
-}
-
-function spread(values: readonly number[], centre: number): number {
-  return middle(values.map((value) => Math.abs(value - centre)))
 }
