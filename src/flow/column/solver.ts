@@ -16,6 +16,11 @@ const AT_FIRST = 20
 const WARY = 3
 const GENTLE = 1.5
 
+/** Steps between two looks at their pace, how many times more than are allowed it may ask for, and from which growth on it may yet do. */
+const LOOK = 1000
+const HOPELESS = 20
+const GROWING = 1.2
+
 /** How a solver goes about its work. */
 interface SolverLimits extends NewtonLimits {
   readonly tolerance: number
@@ -30,7 +35,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
 
   /**
    * Changes the state and adds to what passed; conditions are the same throughout the duration. Gives the time that is left when no
-   * step is short enough, or too many were needed.
+   * step is short enough, or too many are needed.
    */
   const advance = (
     state: ColumnState,
@@ -44,12 +49,23 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
     let dt = firstStep(work, duration)
     let left = duration
     let wary = 0
+    let seen = passed.steps
+    let ahead = duration
+    let gone = 0
     while (left > 0) {
       // A last crumb would cost as much as a step.
       if (left < dt * 1.000001) dt = left
       const { done, factor } = tryStep(work, solve, dt, during, passed, onStep)
       left = left === done ? 0 : left - done
       if ((done === 0 && dt < SHORTEST) || passed.steps > mostSteps) break
+      if (passed.steps >= seen + LOOK) {
+        // Steps that do not grow would not end: better another way, or a refusal, soon than after twenty seconds.
+        const before = gone
+        gone = ahead - left
+        if (gone < GROWING * before && left > HOPELESS * (limits.mostSteps / LOOK) * gone) break
+        seen = passed.steps
+        ahead = left
+      }
       // Behind a step that failed, what made it fail still lies ahead.
       wary = done === 0 ? WARY : Math.max(wary - 1, 0)
       dt *= wary > 0 ? Math.min(factor, GENTLE) : factor

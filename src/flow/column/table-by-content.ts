@@ -9,7 +9,7 @@ const FARTHEST = 7
 const WALK = 8
 /** Moves of a search within a row, and its move, in rows, of which the next would be no more than its third power. */
 const MOVES = 3
-const CLOSE = 1e-3
+const CLOSE = 0.01
 
 /**
  * Reads a medium by what it holds: puts the suction at which it holds each water content in the place of another, near which it is looked for
