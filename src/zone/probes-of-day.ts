@@ -120,10 +120,10 @@ function rangeOf({ day, time }: ZoneWindow, { waterContent }: CheckedProbe): Pro
 /** Stretches of the day, of at least half an hour and two missing readings, without a reading that can be trusted. */
 export function gapsOf(zone: Zone, { day, time }: ZoneWindow, { name, waterContent }: CheckedProbe): ReadingGap[] {
   const gaps: ReadingGap[] = []
-  const longest = Math.max(1800, 2.5 * zone.readingStep)
+  const max = Math.max(1800, 2.5 * zone.readingStep)
   let last = day.from
   const look = (now: number) => {
-    if (now - last > longest) gaps.push({ probe: name, from: last, to: now })
+    if (now - last > max) gaps.push({ probe: name, from: last, to: now })
   }
   for (let i = firstAt(time, day.from); i < time.length; i++) {
     if (Number.isNaN(waterContent[i])) continue

@@ -1,4 +1,4 @@
-import type { CheckCode, Evidence, Suspicion } from './cause.js'
+import type { CheckCode, Evidence, EvidenceCode, Suspicion } from './cause.js'
 import type { RecentShots } from './recent-shots.js'
 import type { UsualShares } from './zone-state.js'
 
@@ -12,7 +12,7 @@ const MISSED = 0.35
 /** A share of shots that drained: they came, whatever the probes show. */
 const DRAINED = 0.2
 
-export function evidence(code: string, value: number, unit: string, more: Partial<Evidence> = {}): Evidence {
+export function evidence(code: EvidenceCode, value: number, unit: string, more: Partial<Evidence> = {}): Evidence {
   return { code, value, unit, ...more }
 }
 
