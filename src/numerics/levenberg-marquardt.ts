@@ -100,11 +100,8 @@ function dampedStep(
     }),
   )
   const factor = choleskyFactor(damped)
-  // More damping is the answer to a matrix that rounding made indefinite: the caller sees a step of the steepest descent.
-  if ('dependent' in factor) {
-    for (const j of free) step[j] = -slope[j]! / ((1 + damping) * (curvature[j]?.[j] || 1))
-    return step
-  }
+  // Damping keeps every pivot above zero; where none is a number, no step is the end of the search.
+  if ('dependent' in factor) return step
   choleskySolve(
     factor.lower,
     free.map((j) => -slope[j]!),

@@ -107,7 +107,8 @@ function seriesSchema(span: Domain, missing: boolean, max: number) {
 class RangeFault extends Error {}
 
 function inList(entry: number, i: number, span: Domain): number {
-  if ((entry > span.min && entry < span.max) || isClosedEnd(entry, span)) return bounded(entry)
+  const fits = (entry > span.min && entry < span.max) || isClosedEnd(entry, span)
+  if (fits && Math.abs(entry) <= MAX) return entry
   throw new RangeFault(`has at [${i}] ${entry}`)
 }
 

@@ -1,6 +1,5 @@
 import * as z from 'zod'
 import { BYPASS, DRAIN_LAG, MIN_WATER_CONTENT } from '../flow/domains.js'
-import { waterStore } from '../flow/water-store.js'
 import { LIGHT_THRESHOLD } from '../irrigation/domains.js'
 import { type DayPlan, type PlannedShot, SHOT_REASONS } from '../irrigation/plan/day-plan.js'
 import { PLAN_CAUSES, PLAN_FINDING_CODES } from '../irrigation/plan/plan-finding.js'
@@ -213,7 +212,7 @@ export function planRequestSchema(unknownKeys: UnknownKeys) {
   ).transform((request, context) =>
     checked(context, 'a request that can be planned', () => {
       const plain = request as unknown as PlanRequestDocument
-      checkPlanRequest(plain, waterStore(plain.container))
+      checkPlanRequest(plain)
       return request
     }),
   )

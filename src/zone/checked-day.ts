@@ -35,6 +35,7 @@ export function checkDay(zone: Zone, day: ZoneDay): ZoneDay {
   const names = zone.probes.map(({ name }) => name)
   reader.word('zone', [zone.name])
   reader.count('readings')
+  if (reader.kept.underWay !== undefined) reader.inside('underWay', (rest) => checkUnderWay(rest, local, litres))
   reader.inside('light', (light) => checkLight(light, local))
   checkKnown(reader, 'medium', numbersOf(['porosity', 'containerCapacity', 'airFilledPorosity'], SHARE))
   if (reader.list('probes', names.length, (probe) => checkProbeDay(probe, names, litres)).length !== names.length)
@@ -51,11 +52,22 @@ export function checkDay(zone: Zone, day: ZoneDay): ZoneDay {
     numbersOf(['referenceET', 'cropET', 'perPlant', 'perContainer'])(climate)
     checkFindings(climate)
   })
-  if (reader.kept.expectedRadiation !== undefined) reader.number('expectedRadiation', 0, 1e4)
+  checkRadiation(reader)
   checkForeseenUse(reader, 'nextUse', litres)
   checkKnown(reader, 'rootTemperature', numbersOf(['min', 'max', 'mean'], ROOT))
   checkFindings(reader)
   return day
+}
+
+function checkUnderWay(rest: StateReader, { from, to }: LocalDay, litres: Ends): void {
+  rest.number('at', from, to)
+  checkRadiation(rest)
+  checkForeseenUse(rest, 'use', litres)
+  checkKnownNumber(rest, 'usedLately', litres)
+}
+
+function checkRadiation(reader: StateReader): void {
+  if (reader.kept.expectedRadiation !== undefined) reader.number('expectedRadiation', 0, 1e4)
 }
 
 function checkLevel(level: StateReader): void {

@@ -2,6 +2,7 @@ export type { ShotAnswers } from './answers-to-shots.js'
 export type { ClimateDemand } from './climate-demand.js'
 export type { DayDifference } from './day-differences.js'
 export { type DayDiagnosis, type DiagnoseDayInput, diagnoseDay } from './diagnose-day.js'
+export type { ExpectedUse } from './expected-use.js'
 export { type ExplainedZone, explainZoneFinding } from './explain-zone-finding.js'
 export type { HeldEntry, ZoneFollowState } from './follow-state.js'
 export { entriesOfRecord, followZone, type ZoneFollower } from './follow-zone.js'
@@ -26,6 +27,7 @@ export type {
   ZonePlace,
 } from './zone.js'
 export type {
+  DayUnderWay,
   DrainedLevel,
   ProbeDay,
   ReadingGap,

@@ -28,6 +28,8 @@ export type OwnZoneReason =
   | 'log-impossible'
   | 'nothing-given-or-not-logged'
   | 'no-readings-at-midnight'
+  | 'day-not-over'
+  | 'shot-not-read-yet'
   | 'climate-not-recorded'
   | 'climate-has-gaps'
   | 'climate-impossible'

@@ -39,6 +39,7 @@ export type EvidenceCode =
   | 'clock-leap'
   | 'clock-rate'
   | 'difference-of-probes'
+  | 'drain-beside-the-valve'
   | 'drain-ec-per-day'
   | 'drain-long-after-shots'
   | 'drained-share'
@@ -56,8 +57,10 @@ export type EvidenceCode =
   | 'noise'
   | 'plateau-per-day'
   | 'reading'
+  | 'readings-lost'
   | 'rise-share'
   | 'rise-share-of-a-day'
+  | 'shot-over-medium'
   | 'silence'
   | 'spikes'
   | 'spread-of-age'
@@ -66,6 +69,7 @@ export type EvidenceCode =
   | 'trusted-probes'
   | 'unbelievable-readings'
   | 'volume-while-closed'
+  | 'water-beside-the-valve'
 
 /** A number on which a cause rests. */
 export interface Evidence {
