@@ -221,10 +221,13 @@ describe('how well a search tells its numbers', () => {
 const amount = (max: number) => fc.double({ min: 0, max, noNaN: true })
 const stores = fc.record({
   start: fc.double({ min: 0.12, max: 0.6, noNaN: true }),
-  steps: fc.array(fc.record({ duration: fc.constantFrom<number>(300, 300, 1200), applied: amount(0.6), demand: amount(0.2) }), {
-    minLength: 4,
-    maxLength: 12,
-  }),
+  steps: fc.array(
+    fc.record({ duration: fc.constantFrom<number>(300, 300, 1200), applied: amount(0.6), demand: amount(0.2) }),
+    {
+      minLength: 4,
+      maxLength: 12,
+    },
+  ),
   capacity: fc.double({ min: 0.2, max: 0.7, noNaN: true }),
   bypass: amount(1),
   lag: fc.double({ min: 0, max: 10, noNaN: true }),
