@@ -7,9 +7,9 @@ export type ClockFalls = readonly (number | null)[]
 /** Half an hour. Unit: s. */
 export const BIN = 1800
 export const BINS = 48
-/** No half hour is slower than this share of the mean around it, so that a slow night stays slow and a single flat half hour does not last. */
-const SLOWEST = 0.7
-/** Nor than this share of the mean of all: it falls a little at night, too. */
+/** A flat half hour of rounded readings is no slower than this share of the mean of all, unless the hours around it are slower. */
+const SLOWEST = 0.5
+/** Nor is any slower than this share: it falls a little in every night. */
 const LEAST = 0.1
 /** So many half hours before and after one are around it. */
 const AROUND = 6
@@ -30,19 +30,21 @@ export function learnFall(falls: (number | null)[], time: number, fall: number):
 }
 
 /**
- * The fall that is expected in each half hour: where none was seen, that of the one before; no slower than a share of the mean of the hours around
- * it. Each is drawn half-way to its neighbours, because a half hour of rounded readings is known to a step or two only.
+ * The fall that is expected in each half hour: where none was seen, that of the one before; no slower than half of the mean, or than the
+ * hours around it where they are slower. Each is drawn half-way to its neighbours, because a half hour of rounded readings is known to a step or two only.
  */
 export function expectedFalls(falls: ClockFalls): Float64Array {
   const seen = falls.filter((fall) => fall !== null)
-  const least = seen.length > 0 ? Math.max(0, (LEAST * seen.reduce((sum, fall) => sum + fall, 0)) / seen.length) : 0
+  const mean = seen.length > 0 ? Math.max(0, seen.reduce((sum, fall) => sum + fall, 0) / seen.length) : 0
   const filled = new Float64Array(BINS)
   for (let b = 0; b < BINS; b++) {
     let k = b
     for (let j = 0; j < BINS && falls[k] === null; j++) k = (k + BINS - 1) % BINS
     filled[b] = falls[k] ?? 0
   }
-  return smoothed(filled.map((fall, b) => Math.max(fall, least, SLOWEST * meanAround(filled, b))))
+  return smoothed(
+    filled.map((fall, b) => Math.max(fall, LEAST * mean, Math.min(SLOWEST * mean, meanAround(filled, b)))),
+  )
 }
 
 /** The mean of a half hour and of those up to three hours before and after it. */
