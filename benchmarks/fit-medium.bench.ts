@@ -52,10 +52,10 @@ function record() {
     saturatedConductivity: truth.saturatedConductivity,
     nodes: 21,
   })
-  let state = flow.start(start)
+  let state = flow.startFrom(start)
   return steps.map((during) => {
-    const after = flow.step(state, during)
-    state = after.state
+    const [next, after] = flow.step(state, during)
+    state = next
     return { drained: after.drained, reading: probeReading(flow.profile(state), probe) }
   })
 }

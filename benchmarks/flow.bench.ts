@@ -31,7 +31,7 @@ const bag = (nodes: number, tolerance: number, curves: 1 | 2 = 1) =>
 
 /** A day of 20 shots of 3 min, with 10 L of use and 14 L given. */
 function day(flow: ReturnType<typeof bag>) {
-  let state = flow.start(waterContent(0.6))
+  let state = flow.startFrom(waterContent(0.6))
   let [drained, imbalance, steps] = [0, 0, 0]
   const shots: number[] = []
   for (let shot = 0; shot < 20; shot++) {
@@ -40,8 +40,8 @@ function day(flow: ReturnType<typeof bag>) {
       [minutes(3), litres(0.7)],
       [minutes(69), litres(0)],
     ] as const) {
-      const after = flow.step(state, { duration, applied, demand: litres((10 * duration) / 86400) })
-      state = after.state
+      const [next, after] = flow.step(state, { duration, applied, demand: litres((10 * duration) / 86400) })
+      state = next
       drained += after.drained
       imbalance += Math.abs(after.imbalance)
       steps += after.steps
@@ -54,7 +54,7 @@ function day(flow: ReturnType<typeof bag>) {
 /** Suction at the bottom with which the day begins: that of 0.6 m³/m³ at rest. */
 function bottomAtStart(): number {
   const flow = bag(401, 1e-6)
-  return -(flow.start(waterContent(0.6)).pressureHeads[0] as number)
+  return -(flow.startFrom(waterContent(0.6)).pressureHeads[0] as number)
 }
 
 /** The same day by BDF with a sparse Jacobian, where python3 with scipy is there. */

@@ -93,7 +93,7 @@ function fitted(name: keyof typeof MEDIA, curves: 1 | 2, days: number): void {
   )
 }
 
-type Followed = Pick<ReturnType<typeof waterStore>, 'start' | 'step'>
+type Followed = Pick<ReturnType<typeof waterStore>, 'startFrom' | 'step'>
 
 function drainOf(
   flow: Followed | ReturnType<typeof containerFlowRichards1931>,
@@ -101,10 +101,10 @@ function drainOf(
   steps: readonly FlowStep[],
 ): number {
   const model = flow as Followed
-  let [state, drained] = [model.start(start), 0]
+  let [state, drained] = [model.startFrom(start), 0]
   for (const during of steps) {
-    const after = model.step(state, during)
-    state = after.state
+    const [next, after] = model.step(state, during)
+    state = next
     drained += after.drained
   }
   return drained

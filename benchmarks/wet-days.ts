@@ -56,7 +56,7 @@ function drawn(k: number, seed: number, fine: boolean) {
       ...(nodes === undefined ? {} : { nodes, tolerance: tolerance! }),
     })
   const day = (flow: RichardsFlow) => {
-    let state = flow.start(start)
+    let state = flow.startFrom(start)
     const drains = Array.from({ length: SHOTS }, () => {
       let drained = 0
       for (const [duration, applied] of [
@@ -64,8 +64,8 @@ function drawn(k: number, seed: number, fine: boolean) {
         [REST, 0],
       ] as const) {
         const demand = litres((use * duration) / (SHOT + REST))
-        const after = flow.step(state, { duration: seconds(duration), applied: litres(applied), demand })
-        state = after.state
+        const [next, after] = flow.step(state, { duration: seconds(duration), applied: litres(applied), demand })
+        state = next
         drained += after.drained
       }
       return drained

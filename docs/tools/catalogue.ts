@@ -16,6 +16,7 @@ import {
   type SomeType,
 } from 'typedoc'
 import type { CatalogueEntry, CatalogueField } from '../../src/catalogue/entry.js'
+import { type FoundProperty, findingProperties } from './finding-properties.js'
 import { signaturesOf } from './signatures.js'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
@@ -154,19 +155,32 @@ function fields(
     shape,
   }
   if (shape !== 'other') return [own]
+  // A finding that is given back is one of many: all their properties are listed.
+  if (path === 'finding')
+    return [own, ...findingProperties(type).flatMap((one) => inner(`${path}.${one.name}`, one, optional, [type]))].map(
+      (field) => (field.shape === 'other' ? field : { range: 'any', ...field }),
+    )
   const properties = above.length < 3 ? propertiesOf(type) : undefined
   if (properties === undefined || properties.length === 0 || above.includes(properties)) return [own]
-  const inner = properties.flatMap((property) => {
-    const comment = property.comment ?? property.getSignature?.comment
-    return fields(
-      `${path}.${property.name}`,
-      property.type ?? property.getSignature?.type,
-      text(comment?.summary ?? []),
-      optional || property.flags.isOptional,
-      [...above, properties],
-    )
+  const all = properties.flatMap((property) => {
+    const found = {
+      type: property.type ?? property.getSignature?.type,
+      comment: property.comment ?? property.getSignature?.comment,
+      optional: property.flags.isOptional,
+    }
+    return inner(`${path}.${property.name}`, found, optional, [...above, properties])
   })
-  return path === '' ? inner : [own, ...inner]
+  return path === '' ? all : [own, ...all]
+}
+
+/** The fields of a property. */
+function inner(
+  path: string,
+  { type, comment, optional }: Omit<FoundProperty, 'name'>,
+  above: boolean,
+  within: readonly unknown[],
+): CatalogueField[] {
+  return fields(path, type, text(comment?.summary ?? []), above || optional, within)
 }
 
 function propertiesOf(type: SomeType | undefined): DeclarationReflection[] | undefined {

@@ -50,7 +50,7 @@ export function dayInMedium(name: string): WaterByHeightChart {
     const hour = quarter / 4
     const light = Math.max(0, Math.sin((Math.PI * (hour - 6)) / 14))
     const shot = hour >= 7 && hour < 19 && quarter % 4 === 0
-    const { state: next, drained } = flow.step(state, {
+    const [next, { drained }] = flow.step(state, {
       duration: minutes(15),
       applied: litres(shot ? 0.45 : 0),
       demand: litres(0.1 * light + 0.002),

@@ -3,8 +3,8 @@
  * the code, runs on each the tests that reach it, of those of the topic, of the catalogue and of the folders or files that `--tests`
  * names, the quickest first, and prints the score with its 95 % interval and every change that no test noticed. The folder may be the
  * beginning of any path (`medium/container`); `--count all` takes every change, `--minutes 3` ends after so long, `--within 2` asks no
- * test that takes more seconds than that, which can only lower the score. The whole report is kept in `out/mutants/`; `--from 100` goes
- * on with a draw that was begun, with the same seed, and counts both.
+ * test that takes more seconds than that, and `--each 20` gives up a change after so many of the processor: both can only lower the score.
+ * The whole report is kept in `out/mutants/`; `--from 100` goes on with a draw that was begun, with the same seed, and counts both.
  */
 
 import { createHash } from 'node:crypto'
@@ -24,6 +24,7 @@ const [folder] = options
 if (folder === undefined || folder.startsWith('--')) throw new Error('name a folder of src: npm run mutants -- water')
 const topic = folder.split('/')[0]!
 const within = Number(after('--within') ?? 1e6)
+const each = Number(after('--each') ?? 1e6)
 process.env.POREWATER_PROPERTY_MS ??= '1000'
 
 const out = `${root}out/mutants/${folder.replaceAll('/', '-')}`
@@ -44,13 +45,13 @@ if (failing.length > 0)
     `tests fail without any change:\n${failing.map(({ name, failure }) => `${name}: ${failure}`).join('\n')}`,
   )
 const atImport = new Set(measurement.atImport)
+const reaching = testsReaching(measurement)
+// What is reached only while modules are loaded, tables and constants above all, is the business of `npm run digits`.
+const later = changes.filter(({ id }) => reaching.has(id) || !atImport.has(id))
 process.stderr.write(
-  `${changes.length} changes, ${atImport.size} of them while modules are loaded, ${measurement.tests.length} tests in ${elapsed()} s\n`,
+  `${changes.length} changes, ${changes.length - later.length} of them only while modules are loaded, ${measurement.tests.length} tests in ${elapsed()} s\n`,
 )
 
-const reaching = testsReaching(measurement)
-// What is made while modules are loaded, tables and constants above all, is the business of `npm run digits`.
-const later = changes.filter(({ id }) => !atImport.has(id))
 const reached = inDrawnOrder(
   later.filter(({ id }) => reaching.has(id)),
   after('--seed') ?? '1',
@@ -111,7 +112,7 @@ async function tryAll(list: readonly Change[]): Promise<void> {
   }
   const seconds = measurement.tests.map((test) => test.seconds)
   const tries = list.map(({ id }) => ({ id, tests: reaching.get(id)! }))
-  await tried(worker, { topic, seconds, tries }, note, until)
+  await tried(worker, { topic, seconds, each, tries }, note, until)
 }
 
 function reportOf(all: readonly Change[]): Report {

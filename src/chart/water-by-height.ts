@@ -45,12 +45,12 @@ const [CHART_HEIGHT, HEIGHT_WITH_EC] = [520, 720]
  *   saturatedConductivity: centimetresPerHour(60),
  * })
  * const start = flow.startAt((height) => centimetresOfSuction(inCentimetres(height) + 10))
- * const after = flow.step(start, { duration: minutes(30), applied: litres(0.4), demand: litres(0) })
+ * const [wetted, { drained }] = flow.step(start, { duration: minutes(30), applied: litres(0.4), demand: litres(0) })
  * const picture = chartWaterByHeight({
  *   title: 'A shot, invented',
  *   moments: [
  *     { time: minutes(0), profile: flow.profile(start), drained: litres(0) },
- *     { time: minutes(30), profile: flow.profile(after.state), drained: after.drained },
+ *     { time: minutes(30), profile: flow.profile(wetted), drained },
  *   ],
  * })
  * picture.includes('<svg') // => true

@@ -36,8 +36,8 @@ import type { RichardsFlow } from './richards-terms.js'
  *   medium: vanGenuchten1980({ residual: waterContent(0.02), saturated: waterContent(0.95), alpha: perCentimetre(0.08), n: 3.5 }),
  *   saturatedConductivity: centimetresPerMinute(6),
  * })
- * const drained = flow.start(waterContent(0.9))
- * const { state, drained: drain } = flow.step(drained, { duration: minutes(10), applied: litres(1), demand: litres(0) })
+ * const drained = flow.startFrom(waterContent(0.9))
+ * const [state, { drained: drain }] = flow.step(drained, { duration: minutes(10), applied: litres(1), demand: litres(0) })
  * drain // => 0.5831
  * flow.waterContent(state) // => 0.9278
  */

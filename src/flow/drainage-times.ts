@@ -45,7 +45,7 @@ export function drainageTimes(input: DrainingContainer): Duration[] {
   const atRest = flow.waterContent(flow.startAt((height) => height as never))
   const drainable = (flow.waterContent(from.state) - atRest) * input.container.volume
   const after = (duration: number) => {
-    const { state, drained } = flow.step(from.state, {
+    const [state, { drained }] = flow.step(from.state, {
       duration: duration as Duration,
       applied: NOTHING,
       demand: NOTHING,

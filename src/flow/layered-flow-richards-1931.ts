@@ -27,7 +27,7 @@ import type { RichardsFlow } from './richards-terms.js'
  * const cube = boxContainer({ length: centimetres(30), width: centimetres(10), height: centimetres(6.5) })
  * const flow = layeredFlowRichards1931({ layers: [{ container: slab, ...wool(0.15) }, { container: cube, ...wool(0.08) }] })
  * const rest = flow.startAt((height) => centimetresOfSuction(inCentimetres(height)))
- * const { drained } = flow.step(rest, { duration: minutes(30), applied: litres(0.5), demand: litres(0) })
+ * const [, { drained }] = flow.step(rest, { duration: minutes(30), applied: litres(0.5), demand: litres(0) })
  * drained // => 0.4448
  */
 export function layeredFlowRichards1931(input: RichardsLayers): RichardsFlow {

@@ -1,7 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { PressureHead, Volume } from '../quantity/generated/kinds.js'
-import { numberIn } from '../quantity/guard.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import type { ColumnEquations } from './column/equations.js'
 import type { ColumnState } from './column/passed.js'
 import { countOfScanning, recall, remembered } from './column/remembered.js'
@@ -34,6 +34,7 @@ export interface Moment extends ColumnState {
 
 /** The state as arrays of its own, checked number by number: nodes, finite numbers, and water that belongs to the heads. */
 export function momentOf(state: RichardsState, equations: ColumnEquations, salted: boolean): Moment {
+  requireObject(state, 'state')
   const { nodes, grid, full } = equations
   const { pressureHeads, water, salt } = state
   for (const [name, list] of Object.entries({ pressureHeads, water, ...(salted ? { salt } : {}) }))
@@ -95,4 +96,11 @@ function listed(values: Float64Array, scale: number): number[] {
   const list: number[] = []
   for (let i = 0; i < values.length; i++) list.push(0 + values[i]! / scale)
   return list
+}
+
+/** The sum of the numbers of all cells. */
+export function sumOf(cells: Float64Array): number {
+  let total = 0
+  for (let i = 0; i < cells.length; i++) total += cells[i]!
+  return total
 }

@@ -36,7 +36,7 @@ export interface SaltOutcome {
 }
 
 /** What came of a span of time, and how far the simulation can be trusted. */
-export interface RichardsOutcome extends FlowOutcome<RichardsState> {
+export interface RichardsOutcome extends FlowOutcome {
   /** Water that came in at the surface, or left it if less than zero; what ran past the medium is not in it. Unit: L. */
   readonly entered: Volume
   /** Water that ran past the medium to the drain, which it is part of. Unit: L. */
@@ -72,8 +72,7 @@ export interface ContainerLayer {
 }
 
 /** A container whose water is simulated, with a look inside. */
-export interface RichardsFlow extends ContainerFlow<RichardsState> {
-  readonly step: (state: RichardsState, during: RichardsStep) => RichardsOutcome
+export interface RichardsFlow extends ContainerFlow<RichardsState, RichardsStep, RichardsOutcome> {
   /** The state in which the suction is a given one at each height; less than zero under water. */
   readonly startAt: (
     suction: (height: Length) => SuctionHead | PressureHead,

@@ -1,9 +1,9 @@
-import { CAPACITY, SUBSTRATE, WATER_GIVEN, WATER_USE } from '../quantity/domains.js'
+import { CAPACITY, SUBSTRATE, WATER_CONTENT, WATER_GIVEN, WATER_USE } from '../quantity/domains.js'
 import type { Duration, Share, Volume, WaterContent } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
 import { inOrder } from '../quantity/in-order.js'
 import type { ContainerFlow } from './container-flow.js'
-import { BYPASS, DRAIN_LAG, MIN_WATER_CONTENT, STEP } from './domains.js'
+import { BYPASS, DRAIN_LAG, MIN_WATER_CONTENT, STATE_WATER, STEP } from './domains.js'
 
 /** State of the storage model: plain numbers, so that it can be kept as JSON and taken up again at any step. */
 export interface StoreState {
@@ -45,35 +45,43 @@ export interface WaterStore {
  *   substrateVolume: litres(10), containerCapacity: waterContent(0.6), minWaterContent: waterContent(0.1),
  *   bypass: fraction(0.1), drainLag: minutes(10),
  * })
- * const { state, drained } = flow.step(flow.start(waterContent(0.55)), { duration: hours(1), applied: litres(1), demand: litres(0) })
+ * const [state, { drained }] = flow.step(flow.startFrom(waterContent(0.55)), { duration: hours(1), applied: litres(1), demand: litres(0) })
  * flow.waterContent(state) // => 0.600
  * drained // => 0.4988
  */
 export function waterStore(store: WaterStore): ContainerFlow<StoreState> {
   requireObject(store, 'store')
   const volume = numberIn(store.substrateVolume, SUBSTRATE, 'substrateVolume')
-  const most = numberIn(store.containerCapacity, CAPACITY, 'containerCapacity') * volume
-  const least = numberIn(store.minWaterContent, MIN_WATER_CONTENT, 'minWaterContent') * volume
+  const max = numberIn(store.containerCapacity, CAPACITY, 'containerCapacity') * volume
+  const min = numberIn(store.minWaterContent, MIN_WATER_CONTENT, 'minWaterContent') * volume
   const bypass = numberIn(store.bypass, BYPASS, 'bypass')
   const lag = numberIn(store.drainLag, DRAIN_LAG, 'drainLag')
   inOrder('minWaterContent', store.minWaterContent, 'containerCapacity', store.containerCapacity)
   return {
-    start: (waterContent) => ({ held: (waterContent * volume) as Volume, draining: 0 as Volume }),
+    start: { held: max as Volume, draining: 0 as Volume },
+    startFrom: (waterContent) => ({
+      held: (numberIn(waterContent, WATER_CONTENT, 'waterContent') * volume) as Volume,
+      draining: 0 as Volume,
+    }),
     step: (state, during) => {
       const applied = numberIn(during.applied, WATER_GIVEN, 'applied')
       const stay = Math.exp(-numberIn(during.duration, STEP, 'duration') / lag)
-      const filled = state.held + applied * (1 - bypass)
-      const taken = Math.min(numberIn(during.demand, WATER_USE, 'demand'), Math.max(0, filled - least))
+      const filled = heldIn(state) + applied * (1 - bypass)
+      const taken = Math.min(numberIn(during.demand, WATER_USE, 'demand'), Math.max(0, filled - min))
       const left = filled - taken
-      const held = Math.min(left, most)
-      const moving = state.draining + applied * bypass + (left - held)
+      const held = Math.min(left, max)
+      const moving = numberIn(state.draining, STATE_WATER, 'draining') + applied * bypass + (left - held)
       const draining = moving * stay
-      return {
-        state: { held: held as Volume, draining: draining as Volume },
-        drained: (moving - draining) as Volume,
-        taken: taken as Volume,
-      }
+      return [
+        { held: held as Volume, draining: draining as Volume },
+        { drained: (moving - draining) as Volume, taken: taken as Volume },
+      ]
     },
-    waterContent: (state) => (state.held / volume) as WaterContent,
+    waterContent: (state) => (heldIn(state) / volume) as WaterContent,
   }
+}
+
+function heldIn(state: StoreState): number {
+  requireObject(state, 'state')
+  return numberIn(state.held, STATE_WATER, 'held')
 }

@@ -85,11 +85,11 @@ export function probeDrift(input: DriftInput): ProbeDrift {
   const findings: ProbeFinding[] = []
   if (Math.abs(gain - 1) > 0.1) findings.push(otherGain(gain))
   if (calibration === undefined) return { offset, gain, findings }
-  const { min: lowest, max: highest } = calibration.span
+  const { min, max } = calibration.span
   let maxError = 0
   // The error has no simple largest place for every form of curve; 33 places over the span are close enough to judge by.
   for (let i = 0; i <= 32; i++) {
-    const then = lowest + ((highest - lowest) * i) / 32
+    const then = min + ((max - min) * i) / 32
     const now = gain * then + offset
     // A root or a power has no value below zero; the drift is then judged where it has one.
     const error = Math.abs(valueAt(calibration, now) - valueAt(calibration, then))

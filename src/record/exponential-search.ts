@@ -20,11 +20,11 @@ export function bestTimeConstant(t: readonly number[], x: readonly number[]): Ex
   const restAt = (log: number) => line(t, x, Math.exp(log)).rest
   const steps = 60
   let best = 0
-  let least = Infinity
+  let min = Infinity
   for (let k = 0; k <= steps; k++) {
     const rest = restAt(FROM + ((TO - FROM) * k) / steps)
-    if (rest < least) {
-      least = rest
+    if (rest < min) {
+      min = rest
       best = k
     }
   }
@@ -44,16 +44,28 @@ export function asymptoteInterval(
   rest: number,
 ): readonly [low: number, high: number] {
   let [low, high] = [best.asymptote, best.asymptote]
-  const steps = 120
-  for (let k = -1; k <= steps; k++) {
-    const constant = k < 0 ? best.constant : Math.exp(FROM + ((TO - FROM) * k) / steps)
-    const at = line(t, x, constant)
-    if (at.rest > rest) continue
-    const half = Math.sqrt((rest - at.rest) * at.spread)
+  const reach = (end: number) => lastThat((log) => line(t, x, Math.exp(log)).rest <= rest, Math.log(best.constant), end)
+  const [from, to] = [reach(FROM), reach(TO)]
+  const steps = 60
+  for (let k = 0; k <= steps; k++) {
+    const at = line(t, x, Math.exp(from + ((to - from) * k) / steps))
+    const half = Math.sqrt(Math.max(rest - at.rest, 0) * at.spread)
     low = Math.min(low, at.intercept - half)
     high = Math.max(high, at.intercept + half)
   }
   return [low, high]
+}
+
+/** The last place towards an end at which something still holds that holds at the begin. */
+function lastThat(holds: (at: number) => boolean, begin: number, end: number): number {
+  if (holds(end)) return end
+  let [inside, outside] = [begin, end]
+  for (let k = 0; k < 40; k++) {
+    const middle = (inside + outside) / 2
+    if (holds(middle)) inside = middle
+    else outside = middle
+  }
+  return inside
 }
 
 /** The line through x over exp(-t/constant), or over t itself for a constant without end. */

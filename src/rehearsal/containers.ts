@@ -38,7 +38,7 @@ export function containersOf(zone: RehearsalZone, seed: number): Containers {
     drippers[i] = Math.max(0.5, 1 + zone.dripperSpread * random.normal())
     uses[i] = Math.max(0.5, 1 + zone.dripperSpread * random.normal())
   }
-  const states = Array.from({ length: places }, () => medium.flow.start(zone.waterContent))
+  const states = Array.from({ length: places }, () => medium.flow.startFrom(zone.waterContent))
   const waterContents = new Float64Array(places).fill(zone.waterContent)
   let flow = medium.flow
   let capacity = 0
@@ -65,9 +65,9 @@ export function containersOf(zone: RehearsalZone, seed: number): Containers {
         during.duration = duration as Duration
         during.applied = (applied[i]! - past) as Volume
         during.demand = (use * uses[i]!) as Volume
-        const outcome = flow.step(states[i], during)
-        states[i] = outcome.state
-        waterContents[i] = flow.waterContent(outcome.state)
+        const [next, outcome] = flow.step(states[i], during)
+        states[i] = next
+        waterContents[i] = flow.waterContent(next)
         passed.drained += weights[i]! * (outcome.drained + past)
         passed.used += weights[i]! * outcome.taken
       }

@@ -33,7 +33,7 @@ export interface RehearsalMedium<State = unknown> {
  *   substrateVolume: litres(10), containerCapacity: waterContent(0.6), minWaterContent: waterContent(0.1),
  *   bypass: fraction(0.1), drainLag: minutes(10),
  * })
- * medium.held(medium.flow.start(waterContent(0.5))) // => 5
+ * medium.held(medium.flow.startFrom(waterContent(0.5))) // => 5
  */
 export function storedMedium(store: WaterStore): RehearsalMedium {
   requireObject(store, 'store')
@@ -63,7 +63,7 @@ export function storedMedium(store: WaterStore): RehearsalMedium {
  *   saturatedConductivity: centimetresPerMinute(6),
  *   roots: { limits: uptakeLimitsFeddes.tomato },
  * })
- * medium.held(medium.flow.start(waterContent(0.8))) // => 12.000
+ * medium.held(medium.flow.startFrom(waterContent(0.8))) // => 12.000
  */
 export function richardsMedium(container: RichardsContainer): RehearsalMedium {
   requireObject(container, 'container')

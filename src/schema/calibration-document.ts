@@ -1,15 +1,18 @@
 import * as z from 'zod'
+import { CALIBRATION_EXPONENT, POROSITY } from '../probe/domains.js'
 import { restoreCalibration } from '../probe/restore-calibration.js'
+import { domainWith } from '../quantity/domain.js'
+import { RAW_READING, WATER_CONTENT } from '../quantity/domains.js'
 import { checked, numberField, quantityField, wordField } from './field.js'
 import { findingField } from './finding-field.js'
 import { choiceField, objectField, type UnknownKeys } from './object-field.js'
 
-const MOST_SAMPLES = 10_000
+const MAX_SAMPLES = 10_000
 
 const finite = (quantity: string, unit = '1') =>
-  numberField({ quantity, unit, min: -1e12, max: 1e12, ends: '[]', hint: 'give a finite number' })
+  numberField({ quantity, unit, min: -Infinity, max: Infinity, ends: '()', hint: 'give a finite number' })
 const waterContent = (about: string) => finite(about, 'm³/m³')
-const reading = (about: string) => finite(about, 'raw')
+const reading = (about: string) => numberField(domainWith(RAW_READING, { quantity: about }))
 const count = (quantity: string) =>
   numberField({ quantity, unit: '1', min: 0, max: 1e6, ends: '[]', hint: 'give a count' }, true)
 
@@ -20,27 +23,22 @@ export function calibrationSchema(unknownKeys: UnknownKeys) {
       version: z.literal(1),
       method: wordField('how it was found', 1000),
       form: choiceField('the curve', ['line', 'square-root', 'power', 'quadratic', 'cubic', 'monotone-cubic']),
-      exponent: finite('power to which the reading is raised'),
+      exponent: numberField(domainWith(CALIBRATION_EXPONENT, { quantity: 'power to which the reading is raised' })),
       coefficients: z.array(finite('coefficient', 'm³/m³ per power of the reading')).max(4),
-      knots: z.array(knot(unknownKeys)).max(MOST_SAMPLES),
-      span: objectField(
-        {
-          min: reading('lowest reading'),
-          max: reading('highest reading'),
-          driest: waterContent('water content of the driest sample'),
-          wettest: waterContent('water content of the wettest sample'),
-        },
-        unknownKeys,
-      ),
-      porosity: quantityField('Porosity', 'porosity of the medium').optional(),
+      knots: z.array(knot(unknownKeys)).max(MAX_SAMPLES),
+      span: span(unknownKeys),
+      porosity: quantityField('Porosity', 'porosity of the medium', POROSITY).optional(),
       samples: z
         .array(
           objectField(
-            { reading: reading('reading of the sample'), waterContent: quantityField('WaterContent', 'from weighing') },
+            {
+              reading: reading('reading of the sample'),
+              waterContent: quantityField('WaterContent', 'from weighing', WATER_CONTENT),
+            },
             unknownKeys,
           ),
         )
-        .max(MOST_SAMPLES),
+        .max(MAX_SAMPLES),
       statistics: statistics(unknownKeys).optional(),
       findings: z.array(findingField(unknownKeys)).max(1000),
     },
@@ -50,6 +48,18 @@ export function calibrationSchema(unknownKeys: UnknownKeys) {
       restoreCalibration(calibration)
       return calibration
     }),
+  )
+}
+
+function span(unknownKeys: UnknownKeys) {
+  return objectField(
+    {
+      min: reading('lowest reading'),
+      max: reading('highest reading'),
+      driest: waterContent('water content of the driest sample'),
+      wettest: waterContent('water content of the wettest sample'),
+    },
+    unknownKeys,
   )
 }
 

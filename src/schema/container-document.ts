@@ -7,6 +7,7 @@ import { type MeasuredSections, measuredContainer } from '../medium/container/me
 import { type RoundedSquareMeasures, roundedSquareContainer } from '../medium/container/rounded-square-container.js'
 import { stackedContainer } from '../medium/container/stacked-container.js'
 import { type TaperedBoxMeasures, taperedBoxContainer } from '../medium/container/tapered-box-container.js'
+import { CORNER_RADIUS, EXTENT, HEIGHT, SECTION_AREA } from '../medium/domains.js'
 import { requireObject } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
 import { checked, quantityField, wordField } from './field.js'
@@ -28,10 +29,9 @@ export type ContainerDocument = { readonly version: 1; readonly name?: string } 
 )
 
 /** Parts that a stack may have. */
-const MOST_PARTS = 20
-const MOST_SECTIONS = 1000
-const ABOVE_ZERO = { min: 0, max: Infinity, ends: '()', hint: 'measure the settled medium' } as const
-const length = (about: string) => quantityField('Length', about, ABOVE_ZERO)
+const MAX_PARTS = 20
+const MAX_SECTIONS = 1000
+const length = (about: string) => quantityField('Length', about, EXTENT)
 
 const SHAPES = {
   box: () => ({ length: length('length'), width: length('width'), height: length('height') }),
@@ -51,12 +51,18 @@ const SHAPES = {
   'rounded-square': () => ({
     bottomSide: length('side at the bottom'),
     topSide: length('side at the surface'),
-    cornerRadius: quantityField('Length', 'radius of the corners'),
+    cornerRadius: quantityField('Length', 'radius of the corners', CORNER_RADIUS),
     height: length('height'),
   }),
   measured: () => ({
-    heights: z.array(quantityField('Length', 'height above the bottom')).min(2).max(MOST_SECTIONS),
-    areas: z.array(quantityField('Area', 'area of the section')).min(2).max(MOST_SECTIONS),
+    heights: z
+      .array(quantityField('Length', 'height above the bottom', HEIGHT))
+      .min(2)
+      .max(MAX_SECTIONS),
+    areas: z
+      .array(quantityField('Area', 'area of the section', SECTION_AREA))
+      .min(2)
+      .max(MAX_SECTIONS),
   }),
 } as const
 
@@ -78,7 +84,7 @@ export function containerSchema(unknownKeys: UnknownKeys) {
   const whole = NAMES.map((name) => objectField({ ...head, shape: z.literal(name), ...SHAPES[name]() }, unknownKeys))
   const part = z.discriminatedUnion('shape', parts as unknown as [(typeof parts)[number]], error)
   const stack = objectField(
-    { ...head, shape: z.literal('stack'), parts: z.array(part).min(1).max(MOST_PARTS) },
+    { ...head, shape: z.literal('stack'), parts: z.array(part).min(1).max(MAX_PARTS) },
     unknownKeys,
   )
   return z

@@ -9,7 +9,7 @@ import { parseQuantity } from '../text/parse.js'
 import { textPattern } from './text-pattern.js'
 
 /** Numbers beyond this are no amount of anything that a grower measures, but a fault or an attack. */
-const LARGEST = 1e12
+const MAX = 1e12
 
 /** What a check of this package tells of a value. */
 export interface FieldFault {
@@ -33,16 +33,13 @@ export function quantityFrom<K extends KindName>(input: number | string, kind: K
   return KINDS[kind].make(input) as KindTypes[K]
 }
 
-/** A quantity: a number in its canonical unit, or text with a unit. The span narrows what its kind allows. */
-export function quantityField<K extends KindName>(kind: K, about: string, span?: Omit<Domain, 'quantity' | 'unit'>) {
+/** A quantity: a number in its canonical unit, or text with a unit. The domain narrows what its kind allows. */
+export function quantityField<K extends KindName>(kind: K, about: string, domain: Domain = KINDS[kind].domain) {
   const unit = unitOfNumbers(kind)
   const texts = KINDS[kind].units.map((one) => one.shown).filter((one) => one !== '1')
   const withText = texts.length > 0 ? ` or text with one of ${texts.join(', ')}` : ''
-  const expected = `${kind}, a ${numberOf(unit)}${withText}${span ? `, in ${spanText({ ...span, unit })}` : ''}`
-  const full = domainWith(
-    { quantity: about, unit, min: -LARGEST, max: LARGEST, ends: '[]', hint: 'check the unit' },
-    span ?? {},
-  )
+  const expected = `${kind}, a ${numberOf(unit)}${withText}, in ${spanText(domain)}`
+  const full = domainWith(domain, { quantity: about })
   return z
     .union([z.number(), z.string().meta({ pattern: textPattern(kind) })], { error: () => expected })
     .transform((input, context): KindTypes[K] =>
@@ -50,7 +47,7 @@ export function quantityField<K extends KindName>(kind: K, about: string, span?:
     )
     .meta({
       description: `${about}; ${expected}`,
-      ...limitsOf(span),
+      ...limitsOf(domain),
     })
 }
 
@@ -71,22 +68,22 @@ export function numberField<N extends number = number>(span: Domain, whole = fal
 }
 
 /** A short text. */
-export function wordField(about: string, longest = 200) {
+export function wordField(about: string, max = 200) {
   return z
-    .string({ error: () => `text of at most ${longest} characters` })
-    .max(longest)
+    .string({ error: () => `text of at most ${max} characters` })
+    .max(max)
     .meta({ description: about })
 }
 
 /** A list of numbers in one unit; `null` or NaN stands for a missing one where that is allowed. Read into an array of doubles. */
-export function seriesField(span: Domain, missing: boolean, most: number) {
-  const expected = `a list of at most ${most} numbers in ${spanText(span)}${missing ? ', null where one is missing' : ''}`
+export function seriesField(span: Domain, missing: boolean, max: number) {
+  const expected = `a list of at most ${max} numbers in ${spanText(span)}${missing ? ', null where one is missing' : ''}`
   return z
     .union([z.array(z.unknown()), z.instanceof(Float64Array)], { error: () => expected })
     .transform((list, context) => {
       const numbers = new Float64Array(list.length)
       checked(context, expected, () => {
-        if (list.length > most) throw new RangeFault(`has ${list.length} entries`)
+        if (list.length > max) throw new RangeFault(`has ${list.length} entries`)
         for (let i = 0; i < list.length; i++) {
           const entry = list[i]
           if (missing && (entry === null || Number.isNaN(entry))) numbers[i] = Number.NaN
@@ -98,30 +95,27 @@ export function seriesField(span: Domain, missing: boolean, most: number) {
       })
       return numbers
     })
-    .meta({ description: `${span.quantity}; ${expected}`, override: seriesSchema(span, missing, most) })
+    .meta({ description: `${span.quantity}; ${expected}`, override: seriesSchema(span, missing, max) })
 }
 
 /** The JSON Schema of a list, which the reader sees as an array of doubles. */
-function seriesSchema(span: Domain, missing: boolean, most: number) {
+function seriesSchema(span: Domain, missing: boolean, max: number) {
   const number = { type: 'number', ...limitsOf(span) }
-  return { type: 'array', maxItems: most, items: missing ? { anyOf: [number, { type: 'null' }] } : number }
+  return { type: 'array', maxItems: max, items: missing ? { anyOf: [number, { type: 'null' }] } : number }
 }
 
 class RangeFault extends Error {}
 
 function inList(entry: number, i: number, span: Domain): number {
-  if ((entry > span.min && entry < span.max) || isClosedEnd(entry, span)) return bounded(entry)
+  const fits = (entry > span.min && entry < span.max) || isClosedEnd(entry, span)
+  if (fits && Math.abs(entry) <= MAX) return entry
   throw new RangeFault(`has at [${i}] ${entry}`)
 }
 
 /** The number, if anything that a grower measures can be so large. */
 export function bounded<N extends number>(value: N): N {
-  if (Math.abs(value) > LARGEST)
-    throw new InputError(
-      'value',
-      `is beyond ${LARGEST}, which no such quantity reaches`,
-      'check the number and its unit',
-    )
+  if (Math.abs(value) > MAX)
+    throw new InputError('value', `is beyond ${MAX}, which no such quantity reaches`, 'check the number and its unit')
   return value
 }
 
@@ -152,11 +146,11 @@ function numberOf(unit: string): string {
 }
 
 function spanText(span: Pick<Domain, 'min' | 'max' | 'ends' | 'unit'>): string {
-  return `${rangeText(span)}${span.unit === '1' ? '' : ` ${span.unit}`}`
+  return `${rangeText(span).replaceAll('Infinity', '∞')}${span.unit === '1' ? '' : ` ${span.unit}`}`
 }
 
-function limitsOf(span: Pick<Domain, 'min' | 'max' | 'ends'> | undefined): Record<string, number> {
-  if (span === undefined) return {}
+/** The ends of a domain in the words of JSON Schema. */
+export function limitsOf(span: Pick<Domain, 'min' | 'max' | 'ends'>): Record<string, number> {
   const limits: Record<string, number> = {}
   if (Number.isFinite(span.min)) limits[isClosedEnd(span.min, span) ? 'minimum' : 'exclusiveMinimum'] = span.min
   if (Number.isFinite(span.max)) limits[isClosedEnd(span.max, span) ? 'maximum' : 'exclusiveMaximum'] = span.max

@@ -1,6 +1,7 @@
 import * as z from 'zod'
 import { type Instant, instant } from '../quantity/calendar.js'
-import { checked } from './field.js'
+import { INSTANT } from '../quantity/domains.js'
+import { checked, limitsOf } from './field.js'
 import { instantFromText } from './instant-text.js'
 
 const EXPECTED = 'seconds since 1970 in universal time, or text such as 2026-05-19T06:30:00Z'
@@ -13,5 +14,5 @@ export function instantField(about: string) {
       (input, context): Instant =>
         checked(context, EXPECTED, () => (typeof input === 'string' ? instantFromText(input) : instant(input))),
     )
-    .meta({ description: `${about}; ${EXPECTED}` })
+    .meta({ description: `${about}; ${EXPECTED}`, ...limitsOf(INSTANT) })
 }

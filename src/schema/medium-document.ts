@@ -1,6 +1,8 @@
 import * as z from 'zod'
+import { SATURATED_CONDUCTIVITY } from '../flow/domains.js'
 import { type BrooksCoreyParameters, brooksCorey1964 } from '../medium/curves/brooks-corey-1964.js'
 import { type CampbellParameters, campbell1974 } from '../medium/curves/campbell-1974.js'
+import { exponentDomain } from '../medium/curves/curve-limits.js'
 import { durner1994 } from '../medium/curves/durner-1994.js'
 import { type FredlundXingParameters, fredlundXing1994 } from '../medium/curves/fredlund-xing-1994.js'
 import { type KosugiParameters, kosugi1996 } from '../medium/curves/kosugi-1996.js'
@@ -12,6 +14,15 @@ import {
   type VanGenuchtenBurdineParameters,
   vanGenuchtenBurdine1980,
 } from '../medium/curves/van-genuchten-burdine-1980.js'
+import {
+  ALPHA,
+  BULK_DENSITY,
+  COARSE_SHARE,
+  PORE_CONNECTION,
+  RESIDUAL_CONTENT,
+  SOME_SUCTION,
+} from '../medium/domains.js'
+import { SATURATED_CONTENT, SOME_POROSITY } from '../quantity/domains.js'
 import type {
   BulkDensity,
   HydraulicConductivity,
@@ -56,24 +67,14 @@ export interface MediumDocument {
   readonly source?: string
 }
 
-const above = (quantity: string, unit: string, min: number) =>
-  ({ quantity, unit, min, max: Infinity, ends: '()', hint: `give a number above ${min}` }) as const
-const waterContent = (about: string) => quantityField('WaterContent', about)
-const suction = (about: string) => quantityField('SuctionHead', about)
-const alpha = () => numberField<InverseSuction>(above('scale of the suction', '1/cm', 0))
-const exponent = (about: string, least = 0) => numberField(above(about, '1', least))
-const connection = () =>
-  numberField({
-    quantity: 'exponent of pore connection',
-    unit: '1',
-    min: -1000,
-    max: 1000,
-    ends: '[]',
-    hint: 'leave it out unless it was fitted',
-  }).optional()
+const saturated = () => quantityField('WaterContent', 'saturated water content', SATURATED_CONTENT)
+const suction = (about: string) => quantityField('SuctionHead', about, SOME_SUCTION)
+const alpha = () => quantityField('InverseSuction', 'scale of the suction', ALPHA)
+const exponent = (about: string, min = 0) => numberField(exponentDomain(about, min))
+const connection = () => numberField(PORE_CONNECTION).optional()
 const limits = () => ({
-  residual: waterContent('residual water content'),
-  saturated: waterContent('saturated water content'),
+  residual: quantityField('WaterContent', 'residual water content', RESIDUAL_CONTENT),
+  saturated: saturated(),
 })
 
 /** Parameters of each model, and the model from them. */
@@ -99,7 +100,7 @@ const MODELS: Readonly<
   },
   'campbell-1974': {
     shape: () => ({
-      saturated: waterContent('saturated water content'),
+      saturated: saturated(),
       airEntry: suction('suction at which air enters'),
       b: exponent('exponent of the water content'),
     }),
@@ -135,7 +136,7 @@ const MODELS: Readonly<
   },
   'fredlund-xing-1994': {
     shape: () => ({
-      saturated: waterContent('saturated water content'),
+      saturated: saturated(),
       scaleSuction: suction('scale of the suction'),
       n: exponent('exponent n'),
       m: exponent('exponent m'),
@@ -146,7 +147,7 @@ const MODELS: Readonly<
   'durner-1994': {
     shape: () => ({
       ...limits(),
-      coarseShare: quantityField('Share', 'share of the coarse pores'),
+      coarseShare: quantityField('Share', 'share of the coarse pores', COARSE_SHARE),
       coarseAlpha: alpha(),
       coarseN: exponent('exponent of the coarse pores', 1),
       fineAlpha: alpha(),
@@ -183,9 +184,13 @@ export function mediumSchema(unknownKeys: UnknownKeys) {
         name: wordField('name for people').optional(),
         model: z.literal(name),
         parameters: objectField(MODELS[name].shape(), kept),
-        porosity: quantityField('Porosity', 'total porosity').optional(),
-        bulkDensity: quantityField('BulkDensity', 'dry mass by volume').optional(),
-        saturatedConductivity: quantityField('HydraulicConductivity', 'conductivity at saturation').optional(),
+        porosity: quantityField('Porosity', 'total porosity', SOME_POROSITY).optional(),
+        bulkDensity: quantityField('BulkDensity', 'dry mass by volume', BULK_DENSITY).optional(),
+        saturatedConductivity: quantityField(
+          'HydraulicConductivity',
+          'conductivity at saturation',
+          SATURATED_CONDUCTIVITY,
+        ).optional(),
         source: wordField('where the numbers come from', 1000).optional(),
       },
       kept,

@@ -1,10 +1,12 @@
 import * as z from 'zod'
+import { PROBE_HEIGHT } from '../flow/domains.js'
 import { isPorewaterError } from '../quantity/attempt.js'
-import type { Domain } from '../quantity/domain.js'
+import { INSTANT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { Duration, Length } from '../quantity/generated/kinds.js'
 import type { KindName } from '../text/generated/kind-types.js'
 import { KINDS } from '../text/generated/kinds.js'
+import { DOCUMENT_READING, READING_INTERVAL } from './domains.js'
 import { checked, numberField, quantityField, seriesField, wordField } from './field.js'
 import { instantField } from './instant-field.js'
 import { choiceField, objectField, type UnknownKeys } from './object-field.js'
@@ -44,15 +46,7 @@ export interface RecordDocument extends ReadingOrigin {
   readonly quality?: Uint8Array
 }
 
-const MOST_ROWS = 1_000_000
-const ANY = {
-  quantity: 'reading',
-  unit: 'of the kind',
-  min: -1e12,
-  max: 1e12,
-  ends: '[]',
-  hint: 'give a finite number',
-} as const
+const MAX_ROWS = 1_000_000
 
 const kindField = () =>
   choiceField('what is measured', ['RawReading', ...Object.keys(KINDS)] as ['RawReading', ...KindName[]])
@@ -67,15 +61,10 @@ export function probeSchema(unknownKeys: UnknownKeys) {
       name: sourceField(),
       measures: kindField(),
       zone: wordField('irrigation zone that it stands for').optional(),
-      heightAboveBottom: quantityField('Length', 'height of its middle above the bottom').optional(),
-      interval: quantityField('Duration', 'time between two readings', {
-        min: 0,
-        max: 86_400 * 366,
-        ends: '(]',
-        hint: 'give the time between two readings',
-      }).optional(),
-      min: numberField(ANY).optional(),
-      max: numberField(ANY).optional(),
+      heightAboveBottom: quantityField('Length', 'height of its middle above the bottom', PROBE_HEIGHT).optional(),
+      interval: quantityField('Duration', 'time between two readings', READING_INTERVAL).optional(),
+      min: numberField(DOCUMENT_READING).optional(),
+      max: numberField(DOCUMENT_READING).optional(),
     },
     unknownKeys,
   ).transform((probe, context) =>
@@ -113,22 +102,14 @@ export function readingSchema(unknownKeys: UnknownKeys) {
 
 /** The schema of a record. */
 export function recordSchema(unknownKeys: UnknownKeys) {
-  const instants: Domain = {
-    quantity: 'instant',
-    unit: 's',
-    min: -62135596800,
-    max: 253402300799,
-    ends: '[]',
-    hint: 'give seconds since 1970',
-  }
   return objectField(
     {
       version: z.literal(1),
       source: sourceField(),
       kind: kindField(),
-      time: seriesField(instants, false, MOST_ROWS),
-      value: seriesField(ANY, true, MOST_ROWS),
-      quality: z.union([z.array(z.number()).max(MOST_ROWS), z.instanceof(Uint8Array)]).optional(),
+      time: seriesField(INSTANT, false, MAX_ROWS),
+      value: seriesField(DOCUMENT_READING, true, MAX_ROWS),
+      quality: z.union([z.array(z.number()).max(MAX_ROWS), z.instanceof(Uint8Array)]).optional(),
     },
     unknownKeys,
   ).transform((record, context) =>

@@ -1,5 +1,5 @@
 import type { CsvRecord } from './csv-lines.js'
-import { type DocumentProblem, MOST_PROBLEMS } from './document-error.js'
+import { type DocumentProblem, MAX_PROBLEMS } from './document-error.js'
 
 /** Rows in the order of time, without those that have no time or say again what another one says. */
 export function inOrder(
@@ -57,7 +57,7 @@ function picked(column: Float64Array, keep: readonly number[]): Float64Array {
 /** Tells a problem of a row by its line, as long as there is room for it. */
 function teller(rows: readonly CsvRecord[], problems: DocumentProblem[]) {
   return (i: number, problem: string, hint: string) => {
-    if (problems.length < MOST_PROBLEMS)
+    if (problems.length < MAX_PROBLEMS)
       problems.push({ path: `line ${rows[i]!.line}`, value: '', problem, expected: '', hint })
   }
 }

@@ -1,15 +1,29 @@
 import * as z from 'zod'
+import { BYPASS, DRAIN_LAG, MIN_WATER_CONTENT } from '../flow/domains.js'
+import { LIGHT_THRESHOLD } from '../irrigation/domains.js'
 import { type DayPlan, type PlannedShot, SHOT_REASONS } from '../irrigation/plan/day-plan.js'
 import { PLAN_CAUSES, PLAN_FINDING_CODES } from '../irrigation/plan/plan-finding.js'
 import { checkPlanRequest, PLAN_DOMAINS } from '../irrigation/plan/plan-limits.js'
 import type { DayPlanRequest } from '../irrigation/plan/plan-request.js'
 import { DROP } from '../irrigation/plan/planning.js'
 import type { DrainWish, Emitters, ValveLimits, ValveRest } from '../irrigation/terms.js'
-import { EMITTERS, VALVE_TIME, WATER_CONTENT } from '../quantity/domains.js'
+import { type Domain, domainWith } from '../quantity/domain.js'
+import {
+  CAPACITY,
+  DRAINED,
+  EMITTERS,
+  INSTANT,
+  RADIATION_SUM,
+  SUBSTRATE,
+  VALVE_TIME,
+  WATER_CONTENT,
+  WATER_USE,
+} from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { DrainFraction } from '../quantity/generated/kinds.js'
 import { inOrder } from '../quantity/in-order.js'
 import type { KindName } from '../text/generated/kind-types.js'
+import { PREDICTED_SHARE } from './domains.js'
 import { checked, numberField, quantityField, seriesField, wordField } from './field.js'
 import { instantField } from './instant-field.js'
 import { choiceField, objectField, type UnknownKeys } from './object-field.js'
@@ -37,16 +51,8 @@ export type PlanDocument = { readonly version: 1 } & DayPlan
 /** What a plan for a day has to respect. */
 export type PlanRequestDocument = { readonly version: 1 } & DayPlanRequest
 
-const MOST_STEPS = 100_000
-const MOST_SHOTS = 10_000
-const SHARE = {
-  quantity: 'share',
-  unit: '1',
-  min: 0,
-  max: 1e12,
-  ends: '[]',
-  hint: 'give a share, zero or more',
-} as const
+const MAX_STEPS = 100_000
+const MAX_SHOTS = 10_000
 
 /** A quantity of a request, in the range and with the hint of the plan's own argument. */
 function planned<K extends KindName>(kind: K, name: keyof typeof PLAN_DOMAINS, about: string) {
@@ -118,33 +124,22 @@ export function shotSchema(unknownKeys: UnknownKeys) {
   return objectField({ version: z.literal(1), ...shotShape() }, unknownKeys)
 }
 
-const STEP_ENDS = {
-  quantity: 'end of each step',
-  unit: 's',
-  min: -1e12,
-  max: 1e12,
-  ends: '[]',
-  hint: 'give seconds since 1970',
-} as const
-
 /** The schema of a plan. */
 export function planSchema(unknownKeys: UnknownKeys) {
-  const series = (quantity: string, unit: string, max: number) =>
-    plainList(seriesField({ quantity, unit, min: 0, max, ends: '[]', hint: 'give zero or more' }, false, MOST_STEPS))
   return objectField(
     {
       version: z.literal(1),
-      shots: z.array(objectField(shotShape(), unknownKeys)).max(MOST_SHOTS),
-      time: plainList(seriesField(STEP_ENDS, false, MOST_STEPS)),
-      waterContent: series('predicted water content', 'm³/m³', 1),
-      drain: series('predicted drain in each step', 'L', Infinity),
+      shots: z.array(objectField(shotShape(), unknownKeys)).max(MAX_SHOTS),
+      time: plainList(steps(INSTANT, 'end of each step')),
+      waterContent: plainList(steps(WATER_CONTENT, 'predicted water content')),
+      drain: plainList(steps(DRAINED, 'predicted drain in each step')),
       applied: quantityField('Volume', 'water given'),
       drained: quantityField('Volume', 'predicted drain'),
       taken: quantityField('Volume', 'predicted uptake'),
-      drainFraction: numberField<DrainFraction>(SHARE),
-      shotDrainFraction: numberField<DrainFraction>(SHARE),
+      drainFraction: numberField<DrainFraction>(PREDICTED_SHARE),
+      shotDrainFraction: numberField<DrainFraction>(PREDICTED_SHARE),
       overnightDryDown: quantityField('WaterContentChange', 'predicted fall overnight'),
-      findings: z.array(objectField(findingShape(), unknownKeys)).max(MOST_SHOTS),
+      findings: z.array(objectField(findingShape(), unknownKeys)).max(MAX_SHOTS),
       caution: wordField('what must hold before anything acts on it', 1000),
     },
     unknownKeys,
@@ -162,12 +157,8 @@ function plainList(series: ReturnType<typeof seriesField>) {
   return series.transform((numbers) => Array.from(numbers))
 }
 
-function steps(quantity: string, unit: string) {
-  return seriesField(
-    { quantity, unit, min: 0, max: Infinity, ends: '[)', hint: 'give zero or more' },
-    false,
-    MOST_STEPS,
-  )
+function steps(domain: Domain, quantity: string) {
+  return seriesField(domainWith(domain, { quantity }), false, MAX_STEPS)
 }
 
 function triggerField(unknownKeys: UnknownKeys) {
@@ -176,13 +167,13 @@ function triggerField(unknownKeys: UnknownKeys) {
     objectField(
       {
         by: z.literal('light'),
-        radiation: steps('light in each step', 'J/cm²'),
-        threshold: quantityField('RadiationSum', 'light between two shots'),
+        radiation: steps(RADIATION_SUM, 'light in each step'),
+        threshold: quantityField('RadiationSum', 'light between two shots', LIGHT_THRESHOLD),
       },
       unknownKeys,
     ),
     objectField(
-      { by: z.literal('clock'), times: z.array(instantField('when a shot begins')).max(MOST_SHOTS) },
+      { by: z.literal('clock'), times: z.array(instantField('when a shot begins')).max(MAX_SHOTS) },
       unknownKeys,
     ),
   ])
@@ -195,14 +186,18 @@ export function planRequestSchema(unknownKeys: UnknownKeys) {
       version: z.literal(1),
       start: instantField('beginning of the plan'),
       step: planned('Duration', 'step', 'length of one step'),
-      demand: steps('water that the plants take in each step', 'L'),
+      demand: steps(WATER_USE, 'water that the plants take in each step'),
       container: objectField(
         {
-          substrateVolume: quantityField('Volume', 'volume of medium'),
-          containerCapacity: quantityField('WaterContent', 'water content above which water drains'),
-          minWaterContent: quantityField('WaterContent', 'water content below which plants get nothing'),
-          bypass: quantityField('Share', 'share of a shot that passes by the medium'),
-          drainLag: quantityField('Duration', 'time in which drain falls to about a third', VALVE_TIME),
+          substrateVolume: quantityField('Volume', 'volume of medium', SUBSTRATE),
+          containerCapacity: quantityField('WaterContent', 'water content above which water drains', CAPACITY),
+          minWaterContent: quantityField(
+            'WaterContent',
+            'water content below which plants get nothing',
+            MIN_WATER_CONTENT,
+          ),
+          bypass: quantityField('Share', 'share of a shot that passes by the medium', BYPASS),
+          drainLag: quantityField('Duration', 'time in which drain falls to about a third', DRAIN_LAG),
         },
         unknownKeys,
       ),

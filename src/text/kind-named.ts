@@ -50,6 +50,7 @@ function kindOf([names = '', said = '', kept = '', range = '', hint = '', marks 
     hint: /^[;,]|^$/.test(hint) ? usualHint(quantity, range) + hint : hint,
   }
   return {
+    domain,
     make: (value) => numberIn(value, domain),
     units,
     kept: domain.unit,

@@ -1,3 +1,5 @@
+import type { Domain } from '../quantity/domain.js'
+
 /** One unit that text may use for a kind. */
 export interface TextUnit {
   /** Symbol, as it is written. */
@@ -17,6 +19,8 @@ export type UnitList = readonly [TextUnit, ...TextUnit[]]
 
 /** A kind of quantity as text sees it. */
 export interface TextKind {
+  /** What its numbers may be, in the unit in which they are kept. */
+  readonly domain: Domain
   /** Checks a number in the unit in which numbers are kept, as the kind's constructor does. */
   readonly make: (value: number) => number
   readonly units: UnitList

@@ -36,8 +36,8 @@ export type {
   ZoneDay,
   ZoneLevel,
 } from './zone-day.js'
-export type { ZoneFinding, ZoneFindingCode } from './zone-finding.js'
+export type { OffTargetBand, ZoneFinding, ZoneFindingCode } from './zone-finding.js'
 export type { LevelLimits, MediumAtRest } from './zone-levels.js'
 export type { SaltDay, ZoneMemory } from './zone-memory.js'
-export type { OwnZoneReason, ZoneReason } from './zone-reason.js'
+export type { OwnZoneReason, ZoneReason, ZoneRecordReason } from './zone-reason.js'
 export type { Missable, ZoneClimate, ZoneEntry, ZoneForecast, ZoneRecord, ZoneWatering } from './zone-record.js'

@@ -124,10 +124,10 @@ export function gapsOf(
   { name, waterContent }: CheckedProbe,
 ): ReadingGap[] {
   const gaps: ReadingGap[] = []
-  const longest = Math.max(1800, 2.5 * zone.readingStep)
+  const max = Math.max(1800, 2.5 * zone.readingStep)
   let last = day.from
   const look = (now: number) => {
-    if (now - last > longest) gaps.push({ probe: name, from: last, to: now })
+    if (now - last > max) gaps.push({ probe: name, from: last, to: now })
   }
   for (let i = firstAt(time, day.from); i < time.length; i++) {
     if (Number.isNaN(waterContent[i])) continue

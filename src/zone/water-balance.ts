@@ -36,9 +36,9 @@ export function waterBalance(
   const [a, b] = [firstAt(watering.time, day.from), firstAt(watering.time, day.to)]
   const entries = b - a
   const reason = watering.time.length === 0 ? 'no-watering-log' : entries === 0 ? 'no-entry-on-this-day' : undefined
-  const most = MOST_FILLS * zone.container.substrateVolume
-  const given = sumOf(watering.given, a, b, most, reason, 'given-not-logged')
-  const drained = sumOf(watering.drained, a, b, most, reason, 'drain-not-logged')
+  const max = MAX_FILLS * zone.container.substrateVolume
+  const given = sumOf(watering.given, a, b, max, reason, 'given-not-logged')
+  const drained = sumOf(watering.drained, a, b, max, reason, 'drain-not-logged')
   const change = window.now === undefined ? storedChange(zone, window, probes, begin) : unknown('day-not-over')
   const stored = change.known ? known(change.value * zone.container.substrateVolume) : change
   return {
@@ -63,13 +63,13 @@ function useOf(given: Known<number>, drained: Known<number>, stored: Known<numbe
 }
 
 /** A day never gives or drains so many times the volume of the medium, but millilitres taken for litres do. */
-const MOST_FILLS = 50
+const MAX_FILLS = 50
 
 function sumOf(
   column: Float64Array,
   a: number,
   b: number,
-  most: number,
+  max: number,
   reason: ZoneReason | undefined,
   missing: ZoneReason,
 ): Known<number> {
@@ -77,7 +77,7 @@ function sumOf(
   let sum = 0
   for (let i = a; i < b; i++) sum += column[i]!
   if (Number.isNaN(sum)) return unknown(missing)
-  return sum >= 0 && sum <= most ? known(sum) : unknown('log-impossible')
+  return sum >= 0 && sum <= max ? known(sum) : unknown('log-impossible')
 }
 
 /** Volume-weighted mean of a conductivity, over the entries that have both. */

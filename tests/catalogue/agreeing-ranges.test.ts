@@ -1,4 +1,5 @@
 import { type CatalogueField, catalogue } from 'porewater/catalogue'
+import { type DocumentName, documentJsonSchema } from 'porewater/schema'
 import { describe, expect, it } from 'vitest'
 
 /**
@@ -15,7 +16,6 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
     'dayLength: Duration in s': ['(0, 86400]', '[0, 86400]'],
     'depletion: DepletionFraction in 1': ['(0, 1)', '[0, 1)', '[0, 1]'],
     'dispersivity: Length in cm': ['(0, ∞)', '[0, ∞)'],
-    'drainFraction: DrainFraction in 1': ['(0, 1]', '[0, 1)'],
     'drainedVolume: Volume in L': ['(0, ∞)', '[0, ∞)'],
     'dryMass: Mass in g': ['(0, ∞)', '[0, ∞)'],
     'extractEC: SaturatedExtractEC in dS/m': ['(0, 200]', '[0, 200]'],
@@ -28,7 +28,6 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
     'photoperiod: Duration in s': ['(0, 86400]', '[0, 86400]'],
     'porosity: Porosity in 1': ['(0, 1)', '(0, 1]', '[0, 1]'],
     'rise: WaterContentChange in m³/m³': ['(0, 1]', '[0, 1]'],
-    'runTime: Duration in s': ['(0, ∞)', '[0, ∞)'],
     'saturation: DegreeOfSaturation in 1': ['(0, 1]', '[0, 1]'],
     'scaled: number in 1': ['(0, 2]', '[0, 2]'],
     'shot: Volume in L': ['(0, ∞)', '[0, ∞)'],
@@ -117,6 +116,7 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
     'tolerance: number in m³/m³': ['[0.00001, 0.01]', '[1e-9, 0.01]'],
   },
   'the word names several things: a crop, a container, a layer, an instrument': {
+    'ahead: Duration in s': ['(0, 86400]', '[-50400, 50400]'],
     'count: number in 1': ['(0, 100000]', '(0, ∞)'],
     'depth: Length in cm': ['(0, 2000]', '(0, ∞)', '[0, 500]', '[0, ∞)'],
     'height: Length in cm': ['(0, 1000]', '(0, ∞)', '[0, 10000]', '[0, ∞)', '[0.001, ∞)', '[50, 10000]'],
@@ -143,14 +143,96 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
   },
   'what acts by itself is held tighter than what is only worked out': {
     'maxReadingAge: Duration in s': ['(0, 86400]', '[60, 86400]'],
+    'runTime: Duration in s': ['(0, ∞)', '[0, 86400]', '[0, ∞)'],
   },
+  'a prediction goes where no wish does: a day that begins wet drains more than it is given, and a night may end wetter':
+    {
+      'drainFraction: DrainFraction in 1': ['(0, 1]', '[0, 1)', '[0, ∞)'],
+      'overnightDryDown: WaterContentChange in m³/m³': ['[-1, 1]', '[0, 1]'],
+    },
 }
 
 const intervalOf = (field: CatalogueField) => /[[(][^\])]*[\])]/.exec(field.range ?? '')?.[0]
 const kindOf = (field: CatalogueField) => field.type.replace(/readonly |\[\]|ArrayLike<|>/g, '').split(' | ')[0]
 
+/** A number of a document, as its schema tells it. */
+interface DocumentNumber {
+  readonly name: string
+  readonly kind: string
+  readonly unit: string
+  readonly range: string
+}
+
+interface JsonSchema {
+  readonly type?: string
+  readonly description?: string
+  readonly const?: unknown
+  readonly minimum?: number
+  readonly maximum?: number
+  readonly properties?: Readonly<Record<string, JsonSchema>>
+  readonly items?: JsonSchema
+  readonly anyOf?: readonly JsonSchema[]
+  readonly oneOf?: readonly JsonSchema[]
+}
+
+const NAMES: Record<DocumentName, true> = {
+  calibration: true,
+  container: true,
+  emitters: true,
+  limits: true,
+  medium: true,
+  plan: true,
+  'plan-request': true,
+  probe: true,
+  reading: true,
+  record: true,
+  shot: true,
+  zone: true,
+}
+
+/** `about; Volume, a number of L or text with one of …, in (0, ∞) L`, and the like for plain numbers and lists of them. */
+const TOLD =
+  /; (?:(\w+), a number (?:of ([^\s,]+)|without unit)(?: or text with .*)?,|a (?:whole )?number|a list of at most \d+ numbers) in ([[(][^\])]*[\])])(?: (.+?))?(?:, null where one is missing)?$/
+
+const INSTANTS = '[-62135596800, 253402300799]'
+
+/** What a schema says of one number; a moment tells its range by its limits. */
+function numberTold(name: string, { description = '', minimum, maximum }: JsonSchema): DocumentNumber | undefined {
+  if (/; seconds since 1970/.test(description))
+    return { name, kind: 'Instant', unit: 's', range: `[${minimum}, ${maximum}]` }
+  const [, kind = 'number', unitOfKind, range, unit = '1'] = TOLD.exec(description) ?? []
+  if (range === undefined) return undefined
+  return { name, kind: range === INSTANTS ? 'Instant' : kind, unit: unitOfKind ?? unit, range }
+}
+
+/** All numbers of a schema, and the names of those that state no range. */
+function numbersIn(schema: JsonSchema): { told: DocumentNumber[]; silent: string[] } {
+  const found = { told: [] as DocumentNumber[], silent: [] as string[] }
+  const visit = (part: JsonSchema, name: string) => {
+    const told = numberTold(name, part)
+    const numeric = [part, ...(part.anyOf ?? [])]
+    if (told !== undefined) found.told.push(told)
+    else if (part.const === undefined && numeric.some(({ type, const: is }) => type === 'number' && is === undefined))
+      found.silent.push(name)
+    else
+      for (const inner of [...(part.anyOf ?? []), ...(part.oneOf ?? []), ...(part.items ? [part.items] : [])])
+        visit(inner, name)
+    for (const [key, inner] of Object.entries(part.properties ?? {})) visit(inner, key)
+  }
+  visit(schema, '')
+  return found
+}
+
+const documents = (Object.keys(NAMES) as DocumentName[]).map((name) => ({
+  name,
+  ...numbersIn(documentJsonSchema(name) as JsonSchema),
+}))
+
 /** Every range that an argument of this name, kind and unit has somewhere, where there is more than one. */
-function rangesThatDiffer(entries: readonly { topic: string; arguments: readonly CatalogueField[] }[]) {
+function rangesThatDiffer(
+  entries: readonly { topic: string; arguments: readonly CatalogueField[] }[],
+  written: readonly DocumentNumber[] = [],
+) {
   const found = new Map<string, Set<string>>()
   for (const { topic, arguments: fields } of entries)
     for (const field of fields) {
@@ -162,6 +244,13 @@ function rangesThatDiffer(entries: readonly { topic: string; arguments: readonly
       const key = `${name}: ${kindOf(field)} in ${field.unit}`
       found.set(key, (found.get(key) ?? new Set()).add(range))
     }
+  const known = [...found.keys()]
+  for (const { name, kind, unit, range } of written) {
+    // A document has numbers without a kind where a type has one: they stand beside all arguments of that name and unit.
+    const alike = known.filter((key) => key.startsWith(`${name}: `) && key.endsWith(` in ${unit}`))
+    const keys = kind === 'number' && alike.length > 0 ? alike : [`${name}: ${kind} in ${unit}`]
+    for (const key of keys) found.set(key, (found.get(key) ?? new Set()).add(range))
+  }
   return Object.fromEntries(
     [...found].filter(([, ranges]) => ranges.size > 1).map(([key, set]) => [key, [...set].sort()]),
   )
@@ -170,7 +259,19 @@ function rangesThatDiffer(entries: readonly { topic: string; arguments: readonly
 describe('arguments of one name and kind', () => {
   it('have one range, or a written reason', () => {
     const explained = Object.assign({}, ...Object.values(REASONS)) as Record<string, readonly string[]>
-    expect(rangesThatDiffer(catalogue)).toEqual(explained)
+    const written = documents.flatMap(({ told }) => told)
+    expect(rangesThatDiffer(catalogue, written)).toEqual(explained)
+  })
+  it('are told by every document for each of its numbers', () => {
+    // The numbers of findings have any unit, a raw value that of its kind, and flags are checked one by one.
+    const ANY = ['value', 'limit', 'min', 'max', 'samples', 'reached', 'wanted', 'quality']
+    const silent = new Set(documents.flatMap((document) => document.silent))
+    expect([...silent].sort()).toEqual([...ANY].sort())
+    expect(Object.fromEntries(documents.map(({ name, told }) => [name, told.length]))).toMatchObject({
+      zone: expect.toSatisfy((count: number) => count > 50),
+      'plan-request': expect.toSatisfy((count: number) => count > 20),
+      reading: 1,
+    })
   })
   it('are found where a fault is put in', () => {
     const field = {
@@ -184,6 +285,13 @@ describe('arguments of one name and kind', () => {
     const [a, b] = ['[0, 86400]', '[0, 3600]'].map((range) => ({ topic: 'x', arguments: [{ ...field, range }] }))
     expect(rangesThatDiffer([a!, b!])).toEqual({ 'minRest: Duration in s': ['[0, 3600]', '[0, 86400]'] })
     expect(rangesThatDiffer([a!, a!])).toEqual({})
+    const told = numbersIn({
+      properties: {
+        minRest: { description: 'pause; Duration, a number of s or text with one of s, min, in [0, 60] s' },
+      },
+    })
+    expect(rangesThatDiffer([a!], told.told)).toEqual({ 'minRest: Duration in s': ['[0, 60]', '[0, 86400]'] })
+    expect(numbersIn({ properties: { minRest: { type: 'number' } } }).silent).toEqual(['minRest'])
   })
   it('of emitters have one row, which is found by its name', () => {
     const counts = catalogue.flatMap((entry) =>

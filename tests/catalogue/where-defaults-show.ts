@@ -95,8 +95,12 @@ const zoneInputs = Array.from({ length: 200 }, (_, minute) => ({
 
 /** Water into a drained container until it drains, then an hour of drain. */
 const twoSteps = (flow: ContainerFlow<unknown>) => {
-  const wet = flow.step(flow.start(waterContent(0.8)), { duration: minutes(10), applied: litres(3), demand: litres(0) })
-  const later = flow.step(wet.state, { duration: minutes(60), applied: litres(0), demand: litres(0) })
+  const [state, wet] = flow.step(flow.startFrom(waterContent(0.8)), {
+    duration: minutes(10),
+    applied: litres(3),
+    demand: litres(0),
+  })
+  const [, later] = flow.step(state, { duration: minutes(60), applied: litres(0), demand: litres(0) })
   return [wet.drained, later.drained]
 }
 

@@ -207,8 +207,12 @@ function moments() {
   let state = flow.startAt((height) => centimetresOfSuction(height + 10))
   const all = [{ time: minutes(0), profile: flow.profile(state), drained: litres(0) }]
   for (let i = 1; i <= 8; i++) {
-    const after = flow.step(state, { duration: minutes(15), applied: litres(i === 2 ? 0.6 : 0), demand: litres(0) })
-    state = after.state
+    const [next, after] = flow.step(state, {
+      duration: minutes(15),
+      applied: litres(i === 2 ? 0.6 : 0),
+      demand: litres(0),
+    })
+    state = next
     all.push({ time: minutes(15 * i), profile: flow.profile(state), drained: after.drained })
   }
   return all

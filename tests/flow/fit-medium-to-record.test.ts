@@ -58,12 +58,12 @@ function exact(medium: MediumGuess, start: WaterContent, during: readonly FlowSt
     bypass: medium.bypass ?? fraction(0),
     ...rough,
   })
-  let state = flow.start(start)
+  let state = flow.startFrom(start)
   const drained: Volume[] = []
   const readings: WaterContent[] = []
   for (const step of during) {
-    const after = flow.step(state, step)
-    state = after.state
+    const [next, after] = flow.step(state, step)
+    state = next
     drained.push(after.drained)
     readings.push(probeReading(flow.profile(state), probe))
   }

@@ -63,10 +63,10 @@ function storeOf(capacity: number, bypass: number, lag: number): WaterStore {
 
 function drainOf(numbers: Numbers, { start, steps }: { start: WaterContent; steps: readonly FlowStep[] }): number[] {
   const flow = waterStore(storeOf(...numbers))
-  let state = flow.start(start)
+  let state = flow.startFrom(start)
   return steps.map((during) => {
-    const after = flow.step(state, during)
-    state = after.state
+    const [next, after] = flow.step(state, during)
+    state = next
     return after.drained
   })
 }
@@ -194,10 +194,10 @@ describe('fitting the storage model', () => {
     const { store, told } = fitWaterStoreToFlow({ ...common, flow, steps: day(1, 15) })
     expect(told.containerCapacity.known).toBe(true)
     const totals = [flow, waterStore(store)].map((model) => {
-      let [state, drained] = [model.start(start) as never, 0]
+      let [state, drained] = [model.startFrom(start) as never, 0]
       for (const during of day(2, 15)) {
-        const after = model.step(state, during)
-        state = after.state as never
+        const [next, after] = model.step(state, during)
+        state = next as never
         drained += after.drained
       }
       return drained

@@ -98,7 +98,7 @@ describe('what a probe sees of a container', () => {
     // Worked out again from the readings themselves.
     let state = start
     const offs = steps.map((during) => {
-      state = flow.step(state, during).state
+      state = flow.step(state, during)[0]
       const mean = flow.waterContent(state)
       return heights.map(
         (height) => probeReading(flow.profile(state), { height, sensedHeight: centimetres(3), rods: 'lying' }) - mean,

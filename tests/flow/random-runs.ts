@@ -137,9 +137,9 @@ export function follow({ flow, volume, full, start, steps }: ReturnType<typeof d
   const faults: string[] = []
   let state = start
   for (const during of steps) {
-    let after: ReturnType<typeof flow.step>
+    let reached: ReturnType<typeof flow.step>
     try {
-      after = flow.step(state, during)
+      reached = flow.step(state, during)
     } catch (error) {
       // The only way out that is not a fault: to say that there is no convergence.
       const { code } = error as { code?: string }
@@ -147,19 +147,20 @@ export function follow({ flow, volume, full, start, steps }: ReturnType<typeof d
       return { steps: done, refused: true, water, salt, faults }
     }
     done++
+    const [next, after] = reached
     const scale = Math.max(during.applied, 1e-3 * volume)
     const { salt: salts } = after
     const passed = after.entered + after.bypassed - after.drained - after.taken - after.evaporated - after.ranOff
-    water = Math.max(water, Math.abs(sum(after.state.water) - sum(state.water) - passed) / scale)
+    water = Math.max(water, Math.abs(sum(next.water) - sum(state.water) - passed) / scale)
     const carried = salts === undefined ? Number.NaN : salts.given - salts.drained - salts.taken - salts.ranOff
     // The feed's EC of 3 dS/m makes this three times what is given.
-    salt = Math.max(salt, Math.abs(sum(after.state.salt) - sum(state.salt) - carried) / (3 * scale))
+    salt = Math.max(salt, Math.abs(sum(next.salt) - sum(state.salt) - carried) / (3 * scale))
     if (!(after.taken <= during.demand * (1 + 1e-9))) faults.push('takes more than the demand')
     for (const part of [after.taken, after.evaporated, after.ranOff]) if (!(part >= 0)) faults.push('less than nothing')
-    if (!(flow.waterContent(after.state) < full + 1e-4)) faults.push('holds more than it can')
-    for (const { waterContent } of flow.profile(after.state))
+    if (!(flow.waterContent(next) < full + 1e-4)) faults.push('holds more than it can')
+    for (const { waterContent } of flow.profile(next))
       if (!(waterContent > -1e-4)) faults.push('holds less than nothing')
-    state = after.state
+    state = next
   }
   return { steps: done, refused: false, water, salt, faults }
 }

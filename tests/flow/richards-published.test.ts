@@ -61,8 +61,8 @@ function infiltration(
   let [time, entered, drained] = [0, 0, 0]
   return new Map(
     times.map((until) => {
-      const after = flow.step(state, { duration: seconds(until - time), applied: NOTHING, demand: NOTHING })
-      state = after.state
+      const [next, after] = flow.step(state, { duration: seconds(until - time), applied: NOTHING, demand: NOTHING })
+      state = next
       time = until
       entered += asDepth(after.entered)
       drained += asDepth(after.drained)
@@ -120,8 +120,12 @@ checkPublished('hydraulics', 'flow.drainage_end_state', (given) => {
   let state = flow.startAt(() => centimetresOfSuction(0))
   let outflow = 0
   for (let left = given.t as number; left > 0; left -= 1440) {
-    const after = flow.step(state, { duration: minutes(Math.min(left, 1440)), applied: NOTHING, demand: NOTHING })
-    state = after.state
+    const [next, after] = flow.step(state, {
+      duration: minutes(Math.min(left, 1440)),
+      applied: NOTHING,
+      demand: NOTHING,
+    })
+    state = next
     outflow += asDepth(after.drained)
   }
   return { mean_theta: flow.waterContent(state), h_top: state.pressureHeads.at(-1), outflow }
@@ -132,8 +136,12 @@ checkPublished('hydraulics', 'flow.shot_at_capacity', (given) => {
   let state: RichardsState = flow.startAt((height) => centimetresOfSuction(height))
   let [time, outflow] = [0, 0]
   const pass = (until: number, depth: number) => {
-    const after = flow.step(state, { duration: minutes(until - time), applied: litres(depth / 10), demand: NOTHING })
-    state = after.state
+    const [next, after] = flow.step(state, {
+      duration: minutes(until - time),
+      applied: litres(depth / 10),
+      demand: NOTHING,
+    })
+    state = next
     time = until
     outflow += asDepth(after.drained)
     return outflow
@@ -186,8 +194,8 @@ checkPublished('hydraulics', 'uptake.pot_drydown', (given) => {
   const course = (given.times as number[]).map((until) => {
     for (; day < until; day++) {
       const demand = litres(given.potential_uptake / 10)
-      const after = flow.step(state, { duration: minutes(1440), applied: NOTHING, demand })
-      state = after.state
+      const [next, after] = flow.step(state, { duration: minutes(1440), applied: NOTHING, demand })
+      state = next
       taken += asDepth(after.taken)
     }
     return { waterContent: flow.waterContent(state), taken }

@@ -60,8 +60,8 @@ function column(nodes: number, salt: Partial<SaltInContainer> = {}) {
     for (let k = 0; k < steps; k++) {
       const duration = seconds(time / steps)
       const applied = litres(((flux * AREA) / 1000) * (duration / 3600))
-      const outcome = flow.step(state, { duration, applied, demand: NOTHING, feedEC: feedOf(2) })
-      state = outcome.state
+      const [next, outcome] = flow.step(state, { duration, applied, demand: NOTHING, feedEC: feedOf(2) })
+      state = next
       if (outcome.salt?.drainEC.known) drainEC = outcome.salt.drainEC.ec
     }
     return { state, drainEC, profile: flow.profile(state) }
@@ -139,15 +139,15 @@ describe('salt that moves with the water', () => {
     let state = flow.startAt((z) => centimetresOfSuction(z + 2))
     for (let k = 0; k < 5; k++) {
       const shot = { duration: minutes(5), applied: litres(0.3), demand: litres(0.02), feedEC: feedOf(3) }
-      state = flow.step(state, shot).state
-      state = flow.step(state, { duration: hours(1), applied: NOTHING, demand: litres(0.1) }).state
+      state = flow.step(state, shot)[0]
+      state = flow.step(state, { duration: hours(1), applied: NOTHING, demand: litres(0.1) })[0]
     }
     for (const { poreWaterEC } of flow.profile(state)) expect(poreWaterEC).toBeCloseTo(3, 9)
   })
   it('stays behind when roots leave it, and rises as the water falls', () => {
     const flow = planted({})
     const start = flow.startAt((z) => centimetresOfSuction(z + 2))
-    const { state, salt } = flow.step(start, { duration: hours(8), applied: NOTHING, demand: litres(0.8) })
+    const [state, { salt }] = flow.step(start, { duration: hours(8), applied: NOTHING, demand: litres(0.8) })
     expect(salt).toMatchObject({ given: 0, taken: 0, drained: 0, drainEC: { known: false, reason: 'no-drain' } })
     expect(flow.meanEC(state) * flow.waterContent(state)).toBeCloseTo(3 * flow.waterContent(start), 9)
   })
@@ -162,7 +162,7 @@ describe('salt that moves with the water', () => {
           const start = flow.startAt((z) => centimetresOfSuction(z))
           const sum = (list: readonly number[] = []) => list.reduce((total, part) => total + part, 0)
           const during = { duration: hours(2), applied: litres(applied), demand: litres(0.1), feedEC: feedOf(2) }
-          const { state, salt } = flow.step(start, during)
+          const [state, { salt }] = flow.step(start, during)
           const gain = (salt?.given ?? 0) - (salt?.drained ?? 0) - (salt?.taken ?? 0)
           expect(Math.abs(sum(state.salt) - sum(start.salt) - gain)).toBeLessThan(1e-10)
         },
@@ -184,7 +184,7 @@ describe('salt that moves with the water', () => {
       salt: { startEC: ec(2) },
     })
     const during = { duration: minutes(5), applied: litres(0.1), demand: NOTHING, feedEC: feedOf(1) }
-    const { state, salt } = flow.step(
+    const [state, { salt }] = flow.step(
       flow.startAt(() => centimetresOfSuction(1e5)),
       during,
     )
@@ -196,13 +196,13 @@ describe('salt that moves with the water', () => {
   it('goes on bit for bit from a state that was written down', () => {
     const flow = planted({ uptakeShare: 0.5 })
     const shot = { duration: minutes(7), applied: litres(0.3), demand: litres(0.02), feedEC: feedOf(2) }
-    const { state } = flow.step(flow.start(waterContent(0.6)), shot)
+    const [state] = flow.step(flow.startFrom(waterContent(0.6)), shot)
     const restored = JSON.parse(JSON.stringify(state)) as typeof state
     expect(planted({ uptakeShare: 0.5 }).step(restored, shot)).toEqual(flow.step(state, shot))
   })
   it('refuses water without an EC, a mat without one, and a state without salt', () => {
     const flow = planted({})
-    const start = flow.start(waterContent(0.6))
+    const start = flow.startFrom(waterContent(0.6))
     expectInputError(() => flow.step(start, { duration: minutes(5), applied: litres(0.1), demand: NOTHING }), 'feedEC')
     const { salt: _, ...bare } = start
     expectInputError(() => flow.waterContent(bare), 'state')

@@ -40,13 +40,13 @@ describe('a surface that dries', () => {
     // 8 mm a day on 100 cm² is 80 mL: an hour of it.
     const asked = 0.08 / 24
     const hourly = Array.from({ length: 240 }, () => {
-      const after = flow.step(state, {
+      const [next, after] = flow.step(state, {
         duration: hours(1),
         applied: NOTHING,
         demand: NOTHING,
         evaporation: litres(asked),
       })
-      state = after.state
+      state = next
       return after.evaporated
     })
     const last = hourly.findIndex((volume) => volume < asked * 0.999)
@@ -76,13 +76,13 @@ describe('a surface that dries', () => {
     let state = flow.startAt(() => centimetresOfSuction(200))
     const [first, later] = [1, 3].map((time) => {
       // More than any medium gives: the surface is air-dry from the first moments.
-      const after = flow.step(state, {
+      const [next, after] = flow.step(state, {
         duration: hours(time),
         applied: NOTHING,
         demand: NOTHING,
         evaporation: litres(time),
       })
-      state = after.state
+      state = next
       return after.evaporated
     })
     const ratio = 1 + (later as number) / (first as number)
@@ -102,8 +102,13 @@ describe('a surface that dries', () => {
     let state = flow.startAt((height) => centimetresOfSuction(height))
     let rate = 0
     for (let day = 0; day < 20; day++) {
-      const after = flow.step(state, { duration: days(1), applied: NOTHING, demand: NOTHING, evaporation: litres(2.4) })
-      state = after.state
+      const [next, after] = flow.step(state, {
+        duration: days(1),
+        applied: NOTHING,
+        demand: NOTHING,
+        evaporation: litres(2.4),
+      })
+      state = next
       // Litres a day from 100 cm² as mm/h.
       rate = (after.evaporated * 100) / 24
     }
@@ -128,8 +133,12 @@ describe('a surface that cannot take what it is given', () => {
           })
           // Full to the surface and closed below: nothing can go in.
           const full = flow.startAt((height) => (centimetresOfSuction(0) - (10 - height)) as never)
-          const poured = flow.step(full, { duration: minutes(10), applied: litres(applied), demand: NOTHING })
-          const { state, standing, ranOff } = flow.step(poured.state, {
+          const [brimful, poured] = flow.step(full, {
+            duration: minutes(10),
+            applied: litres(applied),
+            demand: NOTHING,
+          })
+          const [state, { standing, ranOff }] = flow.step(brimful, {
             duration: hours(1),
             applied: NOTHING,
             demand: NOTHING,
@@ -151,8 +160,8 @@ describe('a surface that cannot take what it is given', () => {
       saturatedConductivity: centimetresPerHour(50),
       bypass: fraction(0.2),
     })
-    const dry = flow.start(waterContent(0.4))
-    const after = flow.step(dry, { duration: minutes(5), applied: litres(0.1), demand: NOTHING })
+    const dry = flow.startFrom(waterContent(0.4))
+    const [, after] = flow.step(dry, { duration: minutes(5), applied: litres(0.1), demand: NOTHING })
     expect(after.drained).toBeCloseTo(0.02, 10)
     expect(after.bypassed).toBeCloseTo(0.02, 12)
     expect(after.entered).toBeCloseTo(0.08, 12)

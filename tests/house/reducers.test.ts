@@ -2,13 +2,6 @@ import ts from 'typescript'
 import { describe, expect, it } from 'vitest'
 import { importsOf, parse, sourceFiles } from '../../docs/tools/house/source-files.js'
 
-/** What takes a state and gives one, but is no `Reducer`, with the reason. */
-const NOT_OVER_TIME: Record<string, string> = {
-  'ContainerFlow.step':
-    'physics: a plan asks it what would be, from one state along many ways; it has no start of its own',
-  'RichardsFlow.step': 'the same, with a look inside',
-}
-
 type Source = { readonly path: string; readonly code: string }
 
 /** The names that the indexes list. */
@@ -80,10 +73,10 @@ function stepsIn(files: readonly Source[], isPublic: (name: string) => boolean):
 }
 
 describe('what goes on from a state by an input', () => {
-  it('is a reducer, or physics with its reason', () => {
+  it('is a reducer', () => {
     const files = sourceFiles()
     const listed = listedIn(files)
-    expect(stepsIn(files, (name) => listed.has(name)).sort()).toEqual(Object.keys(NOT_OVER_TIME).sort())
+    expect(stepsIn(files, (name) => listed.has(name))).toEqual([])
   })
   it('is found in a tuple, in a result with a state, and in an interface', () => {
     const found = (code: string) => stepsIn([{ path: 'src/x/y.ts', code }], () => true)

@@ -45,4 +45,14 @@ describe('linear least squares', () => {
       ),
     ).toBeUndefined()
   })
+  it.each([1e-9, 1, 1e9])('does so by shares: the unit of a column changes only its coefficient, %s', (unit) => {
+    // y = 1 + 2 x met exactly.
+    const rows = [0, 1, 2, 4].map((x) => [unit, x * unit])
+    const fit = leastSquares(rows, [1, 3, 5, 9])!
+    expect(fit.coefficients[0]! * unit).toBeCloseTo(1, 12)
+    expect(fit.coefficients[1]! * unit).toBeCloseTo(2, 12)
+    // A third column that is the sum of both, up to rounding.
+    const same = rows.map(([a, b]) => [a!, b!, 0.1 * a! + 0.7 * b!])
+    expect(leastSquares(same, [1, 3, 5, 9])).toBeUndefined()
+  })
 })

@@ -591,6 +591,26 @@ describe('JSON Schema refuses what the library refuses', () => {
     expect(readDocument('emitters', { ...(WHOLE.emitters as object), emitters: 2.5 }).emitters).toBe(2.5)
     for (const wrong of [0, 100_001]) expect(read(wrong)).toMatchObject([{ path: 'emitters', hint: 'give emitters' }])
   })
+  it('says of a zone what its checks say: range and remedy at the number itself', () => {
+    const zone = WHOLE.zone as { container: object; limits: object }
+    expect(documentJsonSchema('zone')).toMatchObject({
+      properties: {
+        container: { properties: { height: { exclusiveMinimum: 0, maximum: 1000 } } },
+        limits: { properties: { maxRunTime: { exclusiveMinimum: 0, maximum: 7200 } } },
+      },
+    })
+    const wrong = {
+      ...zone,
+      container: { ...zone.container, height: '20 m' },
+      limits: { ...zone.limits, maxRunTime: '3 h', maxPerDay: 0 },
+    }
+    const found = problemsOf(() => readDocument('zone', wrong)).map(({ path, hint }) => [path, hint])
+    expect(found).toEqual([
+      ['container.height', 'measure the filled height'],
+      ['limits.maxPerDay', 'every zone needs a finite limit that no plan may pass'],
+      ['limits.maxRunTime', 'give 2 h or less'],
+    ])
+  })
   it('has text of a quantity with its units: a volume is not 3 ft', () => {
     for (const text of ['3 L', '1 500 mL', '.5 US gal', '150ml', '2 LITRES', '-1 L'])
       expect(pattern('Volume').test(text), text).toBe(true)

@@ -90,3 +90,6 @@ export const PROMISES: readonly Promised[] = [
 export const SHARE = 0.9
 /** A zone is watched for so long before something goes wrong. Unit: d. */
 export const WARM_UP = 3
+/** Healthy zones are watched beside for so long, with these times between two calls. Unit: d, s. */
+export const HEALTHY_DAYS = 21
+export const HEALTHY_POLLS = [60, 900] as const

@@ -1,21 +1,28 @@
 /** Which change is on, and which changes a test reaches: what instrumented code asks and tells. */
-export const TOO_LONG = 'does not end'
+const TOO_LONG = 'does not end'
 
 let active = ''
 let reached: Set<string> | undefined
 let asked = 0
 let endBy = Number.POSITIVE_INFINITY
+let left = false
 
 /** Turns one change on, or all off, for at most so many seconds of the processor. */
 export function turnOn(id: string, seconds: number): void {
   active = id
   asked = 0
+  left = false
   endBy = cpuSeconds() + seconds
 }
 
 /** From here on what is reached goes into this set, or nowhere. */
 export function tellReached(into: Set<string> | undefined): void {
   reached = into
+}
+
+/** Whether the last test took too long, whatever it made of the error by which it was left. */
+export function wasLeft(): boolean {
+  return left
 }
 
 /** @public Instrumented code calls it. */
@@ -37,6 +44,7 @@ export const cpuSeconds = (): number => {
 
 /** A loop that a change made endless, and a test that takes too long to be asked, is left by an error. */
 function stillInTime(): true {
-  if ((++asked & 0xffff) === 0 && cpuSeconds() > endBy) throw new Error(TOO_LONG)
-  return true
+  if ((++asked & 0xffff) !== 0 || cpuSeconds() <= endBy) return true
+  left = true
+  throw new Error(TOO_LONG)
 }

@@ -5,7 +5,7 @@
 
 import { readFileSync } from 'node:fs'
 import { inFile, isOfTopic, type Test, tests } from './collect.js'
-import { cpuSeconds, TOO_LONG, tellReached, turnOn } from './switch.js'
+import { cpuSeconds, tellReached, turnOn, wasLeft } from './switch.js'
 
 /** What a worker is to do: try these changes by these tests, or measure. */
 export interface Work {
@@ -15,6 +15,8 @@ export interface Work {
   readonly tries?: readonly { readonly id: string; readonly tests: readonly number[] }[]
   /** How long each test takes without a change. */
   readonly seconds?: readonly number[]
+  /** Seconds of the processor after which no further test is asked about a change. */
+  readonly each?: number
 }
 
 /** One test, measured: what it reaches, and how long it takes. */
@@ -34,6 +36,9 @@ export type Told =
 const work = JSON.parse(readFileSync(process.argv[2]!, 'utf8')) as Work
 /** A test that takes so much longer does not end. */
 const patience = (index: number): number => 2 + 10 * (work.seconds?.[index] ?? 2)
+
+/** How many changes each test noticed. */
+const noticed = new Map<number, number>()
 
 const atImport = new Set<string>()
 tellReached(atImport)
@@ -62,7 +67,7 @@ async function measureAll(): Promise<void> {
     const start = cpuSeconds()
     const ended = await failureOf(test)
     // What another test keeps of one that was left, it lacks as well.
-    const left = ended === TOO_LONG
+    const left = wasLeft()
     const seconds = left ? 2 * work.within : cpuSeconds() - start
     const failure = left ? undefined : ended
     const name = `${test.file} ${test.name}`
@@ -72,15 +77,25 @@ async function measureAll(): Promise<void> {
 
 async function noticedBy(id: string, chosen: readonly number[]): Promise<string | null> {
   tellReached(undefined)
-  for (const index of chosen) {
+  const end = cpuSeconds() + (work.each ?? Number.POSITIVE_INFINITY)
+  for (const index of mostTellingFirst(chosen)) {
+    if (cpuSeconds() > end) return null
     const test = tests[index]!
     await told({ begins: id })
     turnOn(id, patience(index))
     const failure = await failureOf(test)
     turnOn('', 0)
-    if (failure !== undefined) return `${test.file} ${test.name}`
+    if (failure === undefined) continue
+    noticed.set(index, 1 + (noticed.get(index) ?? 0))
+    return `${test.file} ${test.name}`
   }
   return null
+}
+
+/** The quickest first, sooner the more changes they noticed. */
+function mostTellingFirst(chosen: readonly number[]): readonly number[] {
+  const rank = (index: number) => (1e-3 + (work.seconds?.[index] ?? 0)) / (1 + (noticed.get(index) ?? 0)) ** 2
+  return [...chosen].sort((a, b) => rank(a) - rank(b))
 }
 
 async function failureOf(test: Test): Promise<string | undefined> {

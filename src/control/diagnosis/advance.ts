@@ -12,9 +12,11 @@ import { changeOfNight, suspectReadings } from './suspect-reading.js'
 import { suspectRest } from './suspect-rest.js'
 import { suspectWater } from './suspect-water.js'
 import { canJudge, isFull } from './trust.js'
+import { newBalance, withBalance } from './watch-balance.js'
 import { ticked } from './watch-clock.js'
 import { withValue } from './watch-feed.js'
 import { evidenceOf, lineOf, NIGHTS, newNight, withEvening } from './watch-night.js'
+import { withPace } from './watch-pace.js'
 import { newPairs, withLeap, withLevels } from './watch-pairs.js'
 import { levelOf, meanSince, type ProbeWatch, withClimb, withFall, withReading, withStep } from './watch-probe.js'
 import { type Before, type GivenShot, newValve, type ValveWatch, withCounters, withOrder } from './watch-valve.js'
@@ -35,9 +37,19 @@ export function advanced(
   const now = tick.now
   const rested = tick.leapt ? afterLeap(state) : state
   const light = known(input.light)
-  const heard = { ...rested, clock: tick.clock, light, probes: withReadings(rested, input.readings, now, zone) }
+  const heard = {
+    ...rested,
+    clock: tick.clock,
+    light,
+    probes: paced(withReadings(rested, input.readings, now, zone), rested, tick.passed),
+  }
   const watered = withWater(heard, input, now, tick.passed, zone)
-  const steady = withSteady(watered, input, now, zone)
+  const { balance, valve } = heard
+  const balanced = {
+    ...watered,
+    balance: withBalance(balance, valve, watered.valve, watered, input, now, tick.passed, zone),
+  }
+  const steady = withSteady(balanced, input, now, zone)
   return told(withNight(steady, now, input, zone), now, zone)
 }
 
@@ -47,6 +59,7 @@ function afterLeap(state: ZoneWatchState): ZoneWatchState {
   return {
     ...state,
     valve: { ...newValve, metered, drained, hasMeter, hasDrain },
+    balance: newBalance,
     night: newNight(state.probes.length),
     pairs: newPairs(state.probes.length),
     standing: [],
@@ -80,6 +93,10 @@ function withReadings(state: ZoneWatchState, readings: unknown, now: number, zon
     else probes[i] = withClimbs(withStep(after, beside, 5 * zone.maxAge), quietFrom, state.light, zone)
   }
   return probes
+}
+
+function paced(probes: readonly ProbeWatch[], { probes: before }: ZoneWatchState, passed: number): ProbeWatch[] {
+  return probes.map((probe, i) => withPace(probe, before[i]!, passed))
 }
 
 /** Since when no shot moves the probes; not yet while one is under way. Unit: s. */
@@ -150,9 +167,7 @@ function withJudged(state: ZoneWatchState, now: number, zone: RememberedZone): Z
   const quiet: ValveWatch = { ...valve, shot: null, quietFrom: now }
   if (outcome === null) return { ...state, valve: quiet }
   const { shot } = outcome
-  const stepped = outcome.probes.map((probe, i) =>
-    stepInShot({ ...probe, low: levelOf(probe), lowTime: now }, given, shot, i, now, zone),
-  )
+  const stepped = outcome.probes.map((probe, i) => stepInShot({ ...probe, low: null }, given, shot, i, now, zone))
   // A probe that jumped meanwhile says nothing of the shot.
   const jumped = stepped.map(({ step }) => step !== null && step.time >= given.start)
   const told = { ...shot, rises: shot.rises.map((rise, i) => (jumped[i] ? null : rise)) }
@@ -289,11 +304,12 @@ function told(state: ZoneWatchState, now: number, zone: RememberedZone): [ZoneWa
 }
 
 /** What the shots say, worked out once for each list of them. */
-function ofShots(state: ZoneWatchState, { memo }: RememberedZone): OfShots {
+function ofShots(state: ZoneWatchState, zone: RememberedZone): OfShots {
+  const { memo } = zone
   const jumped = jumpedLately(state)
   const old = memo.shots.get(state.shots)
   if (old !== undefined && old.usual === state.usual && jumped.every((one, i) => one === old.jumped[i])) return old
-  const recent = recentShots(state, jumped)
+  const recent = recentShots(state, jumped, zone)
   const found = { usual: state.usual, jumped, recent, water: new Map(), drain: suspectDrain(recent, state.usual) }
   memo.shots.set(state.shots, found)
   return found

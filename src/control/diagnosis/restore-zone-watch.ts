@@ -1,7 +1,7 @@
 import { type StateReader, stateReader } from '../../record/restore-state.js'
 import { CAUSE_CODES } from './cause-codes.js'
 import { SHOTS, type ShotEvidence } from './judge-shot.js'
-import { clock, pairs, places, steady, usual } from './restore-parts.js'
+import { balance, clock, pairs, places, steady, usual } from './restore-parts.js'
 import { restoredProbe } from './restore-probe.js'
 import { NIGHTS, type NightEvidence, type NightWatch, type Sums } from './watch-night.js'
 import type { ValveWatch } from './watch-valve.js'
@@ -41,6 +41,7 @@ function eachPart(
     clock: take('clock', parts.clock),
     probes: take('probes', parts.probes),
     valve: take('valve', parts.valve),
+    balance: take('balance', parts.balance),
     shots: take('shots', parts.shots),
     usual: take('usual', parts.usual),
     night: take('night', parts.night),
@@ -59,6 +60,7 @@ function partsFor(probes: number): Parts {
     clock: (reader) => reader.inside('clock', clock),
     probes: (reader) => exactly(reader, 'probes', probes, reader.list('probes', 8, restoredProbe)),
     valve: (reader) => reader.inside('valve', (one) => valve(one, probes)),
+    balance: (reader) => reader.inside('balance', (one) => balance(one, probes)),
     shots: (reader) => reader.list('shots', SHOTS, (one) => shot(one, probes)),
     usual: (reader) => reader.inside('usual', usual),
     night: (reader) => reader.inside('night', (one) => night(one, probes)),

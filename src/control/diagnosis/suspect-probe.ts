@@ -5,6 +5,7 @@ import type { BesideOthers, RecentShots } from './recent-shots.js'
 import { maySwap, swappedBy } from './suspect-swap.js'
 import { evidence, suspicion } from './suspect-water.js'
 import { isSilent } from './trust.js'
+import { lostShare } from './watch-pace.js'
 import type { BadReadings, LevelStep, ProbeWatch } from './watch-probe.js'
 import type { Watched } from './watched.js'
 import type { ZoneWatchState } from './zone-state.js'
@@ -27,11 +28,16 @@ export function suspectProbes(state: ZoneWatchState, recent: RecentShots, now: n
       ),
     )
   }
+  // A probe that falls silent loses its own readings only.
+  const gaps = state.probes.every((probe) => lostShare(probe, true) > 0)
   state.probes.forEach((probe, i) => {
     const name = zone.names[i]!
     const others = state.probes.some(({ times }) => (times[times.length - 1] ?? -Infinity) > now - zone.maxAge / 2)
     if (silent[i] === true && others)
-      found.push(dead(name, [evidence('silence', now - (probe.heard ?? 0), 's', { about: name })], 0.9))
+      found.push(
+        // Where many readings get lost, so may all of twenty minutes.
+        dead(name, [evidence('silence', now - (probe.heard ?? 0), 's', { about: name })], gaps ? 0.6 : 0.9),
+      )
     else if (probe.bad !== null && probe.bad.count >= 3) found.push(...unbelievable(probe.bad, name, zone))
     else if (isFrozen(probe)) found.push(frozen(probe, name))
     else found.push(...moved(state, probe, i, recent, now, zone))

@@ -1,10 +1,10 @@
 import { trendOf } from '../../record/trend.js'
 import type { Evidence, Suspicion } from './cause.js'
 import type { Memo } from './memo.js'
+import { middle } from './middle.js'
 import type { RememberedZone } from './settings.js'
 import { evidence, suspicion } from './suspect-water.js'
 import { lineOf, type NightEvidence } from './watch-night.js'
-import { middle } from './watch-probe.js'
 import type { ZoneWatchState } from './zone-state.js'
 
 const DAY = 86400

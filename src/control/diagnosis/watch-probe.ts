@@ -1,4 +1,6 @@
 import { known, type WatchedReading } from './input.js'
+import { middle } from './middle.js'
+import { newPace, type PaceWatch } from './watch-pace.js'
 import type { Watched } from './watched.js'
 
 /** What is remembered of a probe. */
@@ -38,6 +40,7 @@ export interface ProbeWatch {
   /** Mean age at arrival of the last readings, and how much it varies. Unit: s. */
   readonly age: number
   readonly ageSpread: number
+  readonly pace: PaceWatch
 }
 
 export interface BadReadings {
@@ -87,6 +90,7 @@ export const newProbe: ProbeWatch = {
   rises: 0,
   age: 0,
   ageSpread: 0,
+  pace: newPace,
 }
 
 /** Readings that are kept. */
@@ -236,7 +240,7 @@ export function withStep(read: ProbeWatch, beside: Beside, maxGap: number): Prob
 }
 
 /** Rises after which it is known how a place rises. */
-const KNOWN_RISES = 4
+export const KNOWN_RISES = 4
 
 /** The least rise that no water makes; a probe that only comes back to where it was half an hour ago rises by less for other reasons. */
 function leastRise(probe: ProbeWatch, after: number, { maxRate, came }: Beside, passed: number): number {
@@ -307,12 +311,6 @@ export function fallNow(probe: ProbeWatch, now: number, light: number | null): {
   if (fallTime === null) return { fall, sure: false }
   if (light === null || fallLight === null) return { fall, sure: now - fallTime < 3600 }
   return { fall: (fall * (Math.max(0, light) + DARK_USE)) / (Math.max(0, fallLight) + DARK_USE), sure: true }
-}
-
-export function middle(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b)
-  const half = sorted.length >> 1
-  return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2
 }
 
 function spread(values: readonly number[], centre: number): number {

@@ -1,5 +1,6 @@
 import type { CauseCode } from './cause.js'
 import type { ShotEvidence } from './judge-shot.js'
+import { type BalanceWatch, newBalance } from './watch-balance.js'
 import { type ClockWatch, newClock } from './watch-clock.js'
 import { newSteady, type SteadyWatch } from './watch-feed.js'
 import { type NightEvidence, type NightWatch, newNight } from './watch-night.js'
@@ -12,6 +13,7 @@ export interface ZoneWatchState {
   readonly clock: ClockWatch
   readonly probes: readonly ProbeWatch[]
   readonly valve: ValveWatch
+  readonly balance: BalanceWatch
   /** The newest shots. */
   readonly shots: readonly ShotEvidence[]
   readonly usual: UsualShares
@@ -45,6 +47,7 @@ export function newZoneState(probes: number): ZoneWatchState {
     clock: newClock,
     probes: Array.from({ length: probes }, () => newProbe),
     valve: newValve,
+    balance: newBalance,
     shots: [],
     usual: newUsual,
     night: newNight(probes),

@@ -1,6 +1,7 @@
 import type { Limits } from './checked-settings.js'
 import { clockMode } from './clock.js'
 import type { WateringClock, WateringCounters, WateringDelivery } from './state.js'
+import { wholeRun } from './whole-shot.js'
 
 /** Openings after which a witness is heard. */
 const HEARD = 4
@@ -115,7 +116,8 @@ function isPartial(next: WateringDelivery, last: number): boolean {
 export function runFor(delivery: WateringDelivery, clock: WateringClock, limits: Limits): number {
   const most = longestFor(clock, limits)
   if (delivery.metered < NONE && !isDeadMeter(delivery)) return limits.run / 4
-  return Math.min(most, delivery.metered < NONE ? limits.run : limits.run / arrivingShare(delivery))
+  const run = wholeRun(clock, limits)
+  return Math.min(most, delivery.metered < NONE ? run : run / arrivingShare(delivery))
 }
 
 /**
@@ -123,6 +125,6 @@ export function runFor(delivery: WateringDelivery, clock: WateringClock, limits:
  * count may lag: each decision sends the rest of an opening anew.
  */
 export function longestFor(clock: WateringClock, { run, maxRun }: Limits): number {
-  const isSure = clockMode(clock) === 'runs' && clock.doubt === 0 && clock.lent === 0
+  const isSure = clockMode(clock) === 'runs' && clock.doubt === 0 && clock.lent === 0 && clock.owed === 0
   return isSure ? maxRun : Math.min(run, maxRun / LAGS)
 }

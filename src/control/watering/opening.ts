@@ -9,6 +9,7 @@ import { roomAtPace } from './pace.js'
 import { isProven } from './refill.js'
 import type { WateringClock, WateringOrder, WateringState } from './state.js'
 import { givenByTally } from './tally.js'
+import { wholeRun } from './whole-shot.js'
 import type { ZoneLevel } from './zone-level.js'
 
 /** Whether to open, with the reason for it or against it. */
@@ -131,7 +132,8 @@ export function mustClose(state: WateringState, zone: ZoneLevel, limits: Limits)
   const ran = clock.elapsed - (valve.opened as number)
   if (ran >= valve.lasts) return 'shot-given'
   // An opening that was made longer because little arrived ends when all has arrived.
-  if (valve.lasts > limits.run && state.counters.meteredSince >= limits.shot) return 'shot-given'
+  const whole = wholeRun(clock, limits)
+  if (valve.lasts > whole && state.counters.meteredSince >= whole * limits.litresPerSecond) return 'shot-given'
   // Each decision sends its rest anew: by a count that lags it would last longer than it may.
   if (valve.lasts > longestFor(clock, limits)) return 'clock-leapt'
   // Nothing but a decision closes such a valve, and without a clock nobody knows when the next one comes.

@@ -15,13 +15,18 @@ export function freshTally(): WateringTally {
   return { at: 0, pace: 0, decisions: 0, purse: PURSE, litres: new Array<number>(TALLY_HOURS).fill(0) }
 }
 
+/** Whether decisions have come for long enough. */
+export function isKnownPace({ decisions }: WateringTally): boolean {
+  return decisions >= KNOWN
+}
+
 /**
  * Counts a decision. Where decisions come at an even pace they are a second clock: a clock that runs several times too fast brings no more of
  * them. Time by this count goes on with the trusted time `passed`, but only as fast as decisions have long come, and half an hour a day
  * faster.
  */
 export function passTally(tally: WateringTally, passed: number, clock: WateringClock): WateringTally {
-  const isKnown = tally.decisions >= KNOWN
+  const isKnown = isKnownPace(tally)
   const due = isKnown ? Math.min(passed, tally.pace + tally.purse) : passed
   const refilled = tally.purse + tally.pace * (1 + PURSE / 86400) - due
   const purse = isKnown ? Math.max(0, Math.min(PURSE, refilled)) : PURSE

@@ -64,8 +64,8 @@ export function initialCropCoefficientFao56(input: InitialCoefficientInput): Ini
   const wettedShare = numberIn(input.wettedShare ?? 1, WETTED_GROUND, 'wettedShare')
   const root = Math.sqrt(reference)
   const lightCoefficient = afterWetting(interval, reference, 10, Math.min(Math.max(2.5, 6 / root), 7))
-  const [most, rise, readily] = heavySoil(input.texture)
-  const evaporable = Math.min(most, rise * root)
+  const [max, rise, readily] = heavySoil(input.texture)
+  const evaporable = Math.min(max, rise * root)
   const heavyCoefficient = afterWetting(interval, reference, evaporable, Math.min(readily, evaporable - 0.01))
   const wettedInfiltration = (numberIn(input.infiltration, WATER_DEPTH, 'infiltration') / wettedShare) as WaterDepth
   const wettedCoefficient = coefficientBetweenWettings({

@@ -74,7 +74,7 @@ function beginning(
   if (start === undefined) return { state: flow.startAt((height) => (height + below) as SuctionHead), start: 0 }
   const driest = flow.waterContent(flow.startAt(() => 1e5 as SuctionHead)) + OFF
   const near = Math.min(Math.max(values.start, driest), values.saturated - OFF)
-  return { state: flow.start(near as WaterContent), start: near }
+  return { state: flow.startFrom(near as WaterContent), start: near }
 }
 
 /** Drain of each step, and what the probe reads at its end. */
@@ -88,8 +88,8 @@ function follow(
   const read = new Float64Array(steps.length)
   let state = begin
   steps.forEach((during, k) => {
-    const after = flow.step(state, during)
-    state = after.state
+    const [next, after] = flow.step(state, during)
+    state = next
     drained[k] = after.drained
     if (look && probe !== undefined) read[k] = probeReading(flow.profile(state), probe)
   })

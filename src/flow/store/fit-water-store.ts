@@ -78,8 +78,8 @@ export function fitWaterStore(record: StoreRecord): StoreFit {
   const told = toldByRecord(found.at, drainAt, found.value, minCapacity(record)) as [ToldBy, ToldBy, ToldBy]
   const [containerCapacity, bypass, lag] = told
   // No more may run past than the record asks for.
-  const leastBypass = bypass.known ? found.at[1] : bypass.range.min
-  const at: StoreNumbers = [found.at[0], leastBypass, found.at[2]]
+  const minBypass = bypass.known ? found.at[1] : bypass.range.min
+  const at: StoreNumbers = [found.at[0], minBypass, found.at[2]]
   const modelled = drainAt(at)
   const squares = modelled.reduce((sum, volume, k) => sum + (volume - drained[k]!) ** 2, 0)
   return {
@@ -135,15 +135,15 @@ export function fitWaterStoreToFlow<State>(request: StoreAndFlow<State>): StoreF
   requireObject(request, 'request')
   const { flow, ...rest } = request
   requireObject(flow, 'flow')
-  if (typeof flow.start !== 'function')
+  if (typeof flow.startFrom !== 'function')
     throw new InputError('flow', 'is no model of flow', 'make it with containerFlowRichards1931() or waterStore()')
   requireRows(rest.steps, 'steps')
-  let state = flow.start(rest.start)
+  let state = flow.startFrom(rest.start)
   const drained: Volume[] = []
   // The store has no roots of its own: it is to lose what the roots of the model took, not what they were asked for.
   const steps = rest.steps.map((during) => {
-    const after = flow.step(state, during)
-    state = after.state
+    const [next, after] = flow.step(state, during)
+    state = next
     drained.push(Math.max(after.drained, 0) as Volume)
     return { ...during, demand: Math.max(after.taken, 0) as Volume }
   })
@@ -151,10 +151,10 @@ export function fitWaterStoreToFlow<State>(request: StoreAndFlow<State>): StoreF
 }
 
 function drainOf<State>(flow: ContainerFlow<State>, { start, steps }: StoreToFit): Float64Array {
-  let state = flow.start(start)
+  let state = flow.startFrom(start)
   return Float64Array.from(steps, (during) => {
-    const after = flow.step(state, during)
-    state = after.state
+    const [next, after] = flow.step(state, during)
+    state = next
     return after.drained
   })
 }

@@ -31,7 +31,7 @@ export function heldAt<State>(
   const held = blocked ? Math.min(Math.max(waterContent, minWaterContent), containerCapacity) : waterContent
   return {
     ...progress,
-    state: flow.start(held as WaterContent),
+    state: flow.startFrom(held as WaterContent),
     surplus: progress.surplus + Math.max(0, held - containerCapacity) * substrateVolume,
   }
 }
@@ -99,8 +99,8 @@ function drainInAll<State>({ flow, drainLag }: Planning<State>, end: PlanProgres
   let { state, drained } = end
   const days = Math.ceil((40 * drainLag) / 86400)
   for (let day = 0; day < days; day++) {
-    const after = flow.step(state, { duration: 86400 as Duration, applied: 0 as Volume, demand: 0 as Volume })
-    state = after.state
+    const [next, after] = flow.step(state, { duration: 86400 as Duration, applied: 0 as Volume, demand: 0 as Volume })
+    state = next
     drained += after.drained
   }
   return drained

@@ -20,7 +20,7 @@ export function nightOf<State>(planning: Planning<State>, run: PlanRun<State>, l
   let peak = maxOf(waterContent.subarray(from, within))
   let { state } = run.end
   for (let i = waterContent.length; i < nightEnd; i++) {
-    state = flow.step(state, { duration, applied: 0 as Volume, demand: demandAt(planning, i) as Volume }).state
+    state = flow.step(state, { duration, applied: 0 as Volume, demand: demandAt(planning, i) as Volume })[0]
     end = flow.waterContent(state)
     peak = Math.max(peak, end)
   }

@@ -82,14 +82,14 @@ function spent<State>(
   demand: number,
 ): PlanProgress<State> {
   if (!(duration > DROP)) return from
-  const after = flow.step(from.state, {
+  const [next, after] = flow.step(from.state, {
     duration: duration as Duration,
     applied: volume as Volume,
     demand: demand as Volume,
   })
   return {
     ...from,
-    state: after.state,
+    state: next,
     applied: from.applied + volume,
     drained: from.drained + after.drained,
     taken: from.taken + after.taken,

@@ -45,16 +45,16 @@ export function runPlan<State>(
     const shot = wish.volume > 0 ? shotOf(planning, time, wish, flow.waterContent(progress.state)) : undefined
     if (shot !== undefined) shots.push(shot)
     if (wish.because !== undefined) dropped.push({ step: i, because: wish.because })
-    const after = flow.step(progress.state, {
+    const [next, after] = flow.step(progress.state, {
       duration: step,
       applied: wish.volume as Volume,
       demand: demand[i] as Volume,
     })
-    waterContent[i] = flow.waterContent(after.state)
+    waterContent[i] = flow.waterContent(next)
     drain[i] = after.drained
     progress = {
       steps: i + 1,
-      state: after.state,
+      state: next,
       closed: shot === undefined ? progress.closed : time + shot.runTime,
       applied: progress.applied + wish.volume,
       drained: progress.drained + after.drained,

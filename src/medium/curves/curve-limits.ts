@@ -32,22 +32,23 @@ export function checkScale(name: string, suction: SuctionHead): number {
   return numberIn(suction, domainWith(SOME_SUCTION, { quantity: name }), 'suction')
 }
 
-/** A positive exponent of a curve, by its name; above `least` where the equation needs that. */
-export function checkExponent(name: string, value: number, least = 0): number {
-  return numberIn(
-    value,
-    { quantity: name, unit: '1', min: least, max: Infinity, ends: '()', hint: EXPONENT_HINT },
-    'value',
-  )
+/** The domain of an exponent of a curve: positive, and above `min` where the equation needs that. */
+export function exponentDomain(name: string, min = 0): Domain {
+  return { quantity: name, unit: '1', min, max: Infinity, ends: '()', hint: EXPONENT_HINT }
+}
+
+/** An exponent in its domain. */
+export function checkExponent(name: string, value: number, min = 0): number {
+  return numberIn(value, exponentDomain(name, min), 'value')
 }
 
 /** An exponent of pore connection above the value at which the conductivity would rise as the medium dries. */
-export function checkConnection(l: number, least: number): number {
-  if (numberIn(l, PORE_CONNECTION, 'l') > least) return l
+export function checkConnection(l: number, min: number): number {
+  if (numberIn(l, PORE_CONNECTION, 'l') > min) return l
   throw new InputError(
     'poreConnection',
     `with ${l} the conductivity would rise as the medium dries`,
-    `give more than ${least} for this curve`,
+    `give more than ${min} for this curve`,
   )
 }
 

@@ -49,3 +49,26 @@ describe('a valve that stood open for six hours', () => {
     expect(outcome.worstDay).toBeLessThanOrEqual(scene.limits.maxPerDay)
   })
 })
+
+describe('a zone that is asked every hour', () => {
+  // Shots of the set volume came to less than plants use: 130 h of stress in a week, with healthy probes or without any.
+  it.each([[], ['probes-silent'], ['probes-frozen']] as const)('gets its water in longer shots: %s', (...names) => {
+    for (const medium of ['stone-wool', 'pine-bark'] as const) {
+      const scene = rehearsalScene(medium)
+      const outcome = rehearse({
+        zone: scene.zone,
+        limits: scene.limits,
+        controller: rehearsedWatering(scene),
+        days: 5,
+        seed: 11,
+        faults: names.map((fault: FaultName) => ({ fault, from: hours(36) })),
+        keepCourse: false,
+        pollEvery: hours(1),
+      })
+      expect(outcome.stressTime).toBeLessThan(3600)
+      expect(outcome.worstDay).toBeLessThanOrEqual(scene.limits.maxPerDay)
+      expect(outcome.maxOpening).toBeLessThanOrEqual(scene.limits.maxRunTime)
+      expect(outcome.outsideHours).toBe(0)
+    }
+  })
+})
