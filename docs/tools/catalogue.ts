@@ -2,7 +2,7 @@
  * Writes src/catalogue/entries.json from the TSDoc of the public functions, and src/repl/signatures.json from their types. TypeDoc reads the sources; what is kept here is
  * only what help, formula sheet, explorer and the completeness test need.
  */
-import { existsSync, readdirSync, writeFileSync } from 'node:fs'
+import { existsSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import {
   Application,
@@ -18,6 +18,7 @@ import {
 import type { CatalogueEntry, CatalogueField } from '../../src/catalogue/entry.js'
 import { type FoundProperty, findingProperties } from './finding-properties.js'
 import { signaturesOf } from './signatures.js'
+import { topics } from './topics.js'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const target = `${root}src/catalogue/entries.json`
@@ -51,14 +52,6 @@ export async function readProject(): Promise<ProjectReflection> {
   const project = await app.convert()
   if (project === undefined) throw new Error('TypeDoc could not read the sources')
   return project
-}
-
-/** Every folder with a public index. The catalogue describes itself too, but its data is what is being written. */
-export function topics(): string[] {
-  return readdirSync(`${root}src`, { withFileTypes: true })
-    .filter((entry) => entry.isDirectory() && existsSync(`${root}src/${entry.name}/index.ts`))
-    .map((entry) => entry.name)
-    .sort()
 }
 
 export function describe(project: ProjectReflection): CatalogueEntry[] {

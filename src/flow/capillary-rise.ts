@@ -1,4 +1,5 @@
 import { rootBetween } from '../numerics/root.js'
+import { answerOf } from '../quantity/answer.js'
 import { SUCTION } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { Length, SuctionHead, WaterFlux } from '../quantity/generated/kinds.js'
@@ -109,7 +110,7 @@ export function capillaryFlux(column: LiftToHeight): WaterFlux {
     if (min === 0) return 0 as WaterFlux
   }
   const share = rootBetween((e) => [riseTo(medium, e, suction) - height, Number.NaN], min, max * (1 + 1e-9))
-  return (10 * conductivity * share) as WaterFlux
+  return answerOf(10 * conductivity * share, 'saturatedConductivity') as WaterFlux
 }
 
 /** The flux over the saturated conductivity. */

@@ -1,4 +1,5 @@
 import { rootBetween } from '../numerics/root.js'
+import { answerOf } from '../quantity/answer.js'
 import { type Domain, domainWith } from '../quantity/domain.js'
 import { WATER_CONTENT } from '../quantity/domains.js'
 import type { Length } from '../quantity/generated/kinds.js'
@@ -7,7 +8,7 @@ import { oneOf } from '../quantity/one-of.js'
 import type { ColumnEquations } from './column/equations.js'
 import { follow, forget } from './column/history.js'
 import type { RichardsColumn } from './richards-column.js'
-import { type RichardsState, stateOf } from './richards-state.js'
+import { type RichardsState, stateOf, sumOf } from './richards-state.js'
 import type { RichardsFlow } from './richards-terms.js'
 
 /** Driest suction at the bottom of a container that a simulation can begin with. Unit: cm. */
@@ -36,6 +37,7 @@ export function richardsStarts(
     const held = equations.terms.water.slice()
     if (history !== undefined) follow(history, grid, suctions)
     const salts = salt === undefined ? undefined : held.map((water) => water * salt.startEC)
+    if (salts !== undefined) answerOf(sumOf(salts), 'startEC')
     return stateOf({ suctions, held, salt: salts }, equations)
   }
   const atRest = (bottom: number) => heights.map((height) => bottom + height)

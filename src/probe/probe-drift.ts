@@ -1,3 +1,4 @@
+import { answersOf } from '../quantity/answer.js'
 import { RAW_READING } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterContentChange } from '../quantity/generated/kinds.js'
@@ -84,7 +85,7 @@ export function probeDrift(input: DriftInput): ProbeDrift {
   const offset = n1 - gain * t1
   const findings: ProbeFinding[] = []
   if (Math.abs(gain - 1) > 0.1) findings.push(otherGain(gain))
-  if (calibration === undefined) return { offset, gain, findings }
+  if (calibration === undefined) return answersOf({ offset, gain, findings }, 'now')
   const { min, max } = calibration.span
   let maxError = 0
   // The error has no simple largest place for every form of curve; 33 places over the span are close enough to judge by.
@@ -96,7 +97,7 @@ export function probeDrift(input: DriftInput): ProbeDrift {
     if (error > maxError) maxError = error
   }
   if (maxError > limit) findings.push(drifted(maxError, limit))
-  return { offset, gain, maxError, findings }
+  return answersOf({ offset, gain, maxError, findings }, 'now')
 }
 
 /**

@@ -5,7 +5,7 @@
 
 import { readFileSync } from 'node:fs'
 import { inFile, isOfTopic, type Test, tests } from './collect.js'
-import { cpuSeconds, tellReached, turnOn, wasLeft } from './switch.js'
+import { cpuSeconds, TOO_LONG, tellReached, turnOn, wasLeft } from './switch.js'
 
 /** What a worker is to do: try these changes by these tests, or measure. */
 export interface Work {
@@ -67,7 +67,7 @@ async function measureAll(): Promise<void> {
     const start = cpuSeconds()
     const ended = await failureOf(test)
     // What another test keeps of one that was left, it lacks as well.
-    const left = wasLeft()
+    const left = wasLeft() || ended === TOO_LONG
     const seconds = left ? 2 * work.within : cpuSeconds() - start
     const failure = left ? undefined : ended
     const name = `${test.file} ${test.name}`

@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { InputError } from '../../quantity/errors.js'
 import type { CropCoefficient, CropET, GroundFraction, WaterDepth } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
@@ -129,7 +130,10 @@ export interface RainEventsInput {
  */
 export function rainEvents(input: RainEventsInput): number {
   const { rain, typicalDepth } = optionsOf(input)
-  return numberIn(rain, WATER_DEPTH, 'rain') / numberIn(typicalDepth, TYPICAL_RAIN, 'typicalDepth')
+  return answerOf(
+    numberIn(rain, WATER_DEPTH, 'rain') / numberIn(typicalDepth, TYPICAL_RAIN, 'typicalDepth'),
+    'typicalDepth',
+  )
 }
 
 function afterWetting(interval: number, reference: number, evaporable: number, readily: number): CropCoefficient {

@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { DRAIN_FRACTION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type {
@@ -67,8 +68,10 @@ export interface AppliedForLeachingInput<Q extends Volume | WaterDepth> {
  */
 export function appliedForLeaching<Q extends Volume | WaterDepth>(input: AppliedForLeachingInput<Q>): Q {
   requireObject(input, 'input')
-  return (numberIn(input.use, NET_WATER, 'use') /
-    (1 - numberIn(input.leachingFraction, DRAIN_FRACTION, 'leachingFraction'))) as Q
+  return answerOf(
+    numberIn(input.use, NET_WATER, 'use') / (1 - numberIn(input.leachingFraction, DRAIN_FRACTION, 'leachingFraction')),
+    'use',
+  ) as Q
 }
 
 /** Water that goes in during a time, and water that is used of it. */
