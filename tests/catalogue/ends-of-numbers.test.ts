@@ -47,8 +47,7 @@ const asked = (field: CatalogueField) => field.shape === 'number' && extremesIn(
 const LEFT_OUT: Record<string, string> = {
   diagnoseRecord:
     'its state keeps the volume of an opening, which 1e308 L/h make endless; what it tells of causes stays finite',
-  fitMediumToRecord:
-    'a call with an uncertainty next to nothing simulates for minutes',
+  fitMediumToRecord: 'a call with an uncertainty next to nothing simulates for minutes',
   rehearse: 'a week in an invented container of 1e308 L, whose water cannot be told from none',
   rehearsedDiagnosis: 'a week of simulation a call, in numbers that nobody measures',
 }
