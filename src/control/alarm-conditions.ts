@@ -80,7 +80,7 @@ export interface AlarmCondition {
 export function alarmConditions(input: AlarmConditionsInput): AlarmCondition[] {
   requireObject(input, 'input')
   requireObject(input.diagnosis, 'diagnosis')
-  const least = numberIn(input.minWeight ?? 0.6, MIN_WEIGHT, 'minWeight')
+  const min = numberIn(input.minWeight ?? 0.6, MIN_WEIGHT, 'minWeight')
   const ahead = numberIn(input.warnAhead ?? 7200, WARNED_AHEAD, 'warnAhead')
   const { causes, cannotTell } = input.diagnosis
   requireRows(causes, 'diagnosis.causes')
@@ -90,7 +90,7 @@ export function alarmConditions(input: AlarmConditionsInput): AlarmCondition[] {
     const priority = PRIORITIES[name]
     const cause = causes.find(({ code }) => code === name)
     // A weight that is no number must not keep an alarm back.
-    if (cause !== undefined && !(cause.weight < least)) return { name, priority, condition: true, cause }
+    if (cause !== undefined && !(cause.weight < min)) return { name, priority, condition: true, cause }
     if (cannotTell.some(({ code }) => code === name)) return { name, priority }
     return { name, priority, condition: false }
   })

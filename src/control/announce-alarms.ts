@@ -57,7 +57,7 @@ export interface Announcement {
  */
 export function announceAlarms(settings: AnnounceSettings): Reducer<AnnounceState, NewAlarms, Announcement> {
   requireObject(settings, 'settings')
-  const most = wholeNumberIn(settings.maxAlarms, MAX_ALARMS, 'maxAlarms')
+  const max = wholeNumberIn(settings.maxAlarms, MAX_ALARMS, 'maxAlarms')
   const window = numberIn(settings.window, ALARM_WINDOW, 'window')
   return {
     start: { last: null, idle: 0, recent: [], held: [] },
@@ -74,10 +74,10 @@ export function announceAlarms(settings: AnnounceSettings): Reducer<AnnounceStat
       const waiting = [...listOf<AnnounceState['held'][number]>(state?.held).filter(isHeld), ...alarms].sort(
         (a, b) => rank[a.priority] - rank[b.priority],
       )
-      const room = most - recent.length
+      const room = max - recent.length
       const tell = waiting.filter(({ priority }, i) => i < room || priority === 'high')
       const held = waiting.slice(tell.length)
-      const times = [...recent, ...tell.map(() => moment)].slice(-most)
+      const times = [...recent, ...tell.map(() => moment)].slice(-max)
       return [
         { last: isMoment(now) ? now : last, idle: idle >= STILL ? 0 : idle, recent: times, held },
         { tell: tell.map(({ name }) => name), held: held.map(({ name }) => name), flood: held.length > 0 },

@@ -71,11 +71,11 @@ export function planRecovery(input: RecoveryInput): RecoveryPlan {
   const volume =
     (lack * numberIn(input.substrateVolume, SUBSTRATE_VOLUME, 'substrateVolume')) /
     (1 - numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction'))
-  const most = numberIn(input.maxPerShot, MAX_SHOT, 'maxPerShot')
+  const max = numberIn(input.maxPerShot, MAX_SHOT, 'maxPerShot')
   const apart = numberIn(input.minPeriod, SHOT_INTERVAL, 'minPeriod')
   const allowance = numberIn(input.maxTotal, VOLUME_LEFT, 'maxTotal')
   // Rounding of the division must not cost a shot of its own.
-  const shots = Math.ceil((volume / most) * (1 - 1e-12))
+  const shots = Math.ceil((volume / max) * (1 - 1e-12))
   if (!Number.isFinite(shots)) throw new InputError('maxPerShot', 'leads to endless shots', 'give a larger one')
   const findings: RecoveryFinding[] = []
   const isChecked = input.clockChecked === true

@@ -108,7 +108,12 @@ function cellPath({ line }: CsvRecord, header: CsvRecord, at: number): string {
 }
 
 /** So many different cells of a column are remembered with their numbers. */
-const MOST_KNOWN = 4096
+const MAX_KNOWN = 4096
+
+function refuseCell(what: string, path: string, cell: string, form: NumberForm): never {
+  const expected = 'a number, or nothing where the reading is missing'
+  throw refusal(what, path, shownValue(cell), 'is not a number', expected, remedyForCell(cell, form))
+}
 
 /** The numbers of a column in the unit of its kind. */
 export function columnOf(
@@ -119,20 +124,8 @@ export function columnOf(
 ): Float64Array {
   const { kind, unit } = options.columns[name]!
   const path = (i: number) => cellPath(rows[i]!, header, at)
-  const read = (field: string, i: number) => {
-    const cell = field.trim()
-    const value = numberOfCell(cell, form)
-    if (value === undefined)
-      throw refusal(
-        what,
-        path(i),
-        shownValue(cell),
-        'is not a number',
-        'a number, or nothing where the reading is missing',
-        remedyForCell(cell, form),
-      )
-    return value
-  }
+  const read = (field: string, i: number) =>
+    numberOfCell(field.trim(), form) ?? refuseCell(what, path(i), field.trim(), form)
   const values = new Float64Array(rows.length)
   // Loggers write few different numbers: each is read once.
   const known = new Map<string, number>()
@@ -141,7 +134,7 @@ export function columnOf(
     let value = known.get(field)
     if (value === undefined) {
       value = read(field, i)
-      if (known.size < MOST_KNOWN) known.set(field, value)
+      if (known.size < MAX_KNOWN) known.set(field, value)
     }
     values[i] = value
   }

@@ -18,7 +18,8 @@ export interface Places {
 /** Options come from files as well: what is no list of columns is refused by name. */
 export function checkOptions(what: string, options: CsvSeriesOptions): void {
   const { time, columns } = options
-  const named = typeof time === 'string' || (Array.isArray(time) && time.every((name) => typeof name === 'string'))
+  const names: readonly unknown[] = Array.isArray(time) ? time : [time]
+  const named = (names.length === 1 || names.length === 2) && names.every((name) => typeof name === 'string')
   if (!named) throw refusal(what, 'time', shownValue(time), 'is not the name of a column', 'a name', 'name the column')
   if (typeof columns !== 'object' || columns === null || Object.keys(columns).length === 0)
     throw refusal(what, 'columns', shownValue(columns), 'names no column', '{ A: { column: "vwc_1" } }', 'name one')

@@ -1,7 +1,8 @@
 import { ASSUMPTION_WORDS, DOUBT_WORDS } from '../demand/reference/weather-words.js'
 import { explained, type WordsOf } from '../quantity/explained.js'
+import { oneOf } from '../quantity/one-of.js'
 import type { DayDifference } from './day-differences.js'
-import type { ZoneFinding } from './zone-finding.js'
+import { OFF_TARGET, type ZoneFinding } from './zone-finding.js'
 
 /** A clock time in words. */
 export type ClockTime = (time: number) => string
@@ -108,7 +109,7 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
   ],
   'root-zone-temperature': [
     (finding) =>
-      `the root zone was ${finding.extreme === 'lowest' ? 'at its coldest' : 'at its warmest'} ${finding.value.toFixed(1)} °C: ${finding.band} for fruiting vegetables (common practice)`,
+      `the root zone was ${finding.extreme === 'lowest' ? 'at its coldest' : 'at its warmest'} ${finding.value.toFixed(1)} °C: ${oneOf(finding.band, OFF_TARGET, 'finding.band')} for fruiting vegetables (common practice)`,
   ],
   'climate-doubted': [
     (finding) => explained<WeatherDoubt>(finding.weather, { ...DOUBT_WORDS, ...ASSUMPTION_WORDS }).message,

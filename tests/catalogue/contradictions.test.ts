@@ -33,6 +33,7 @@ const LEFT_OUT: readonly (readonly [RegExp, string])[] = [
   [/^checkWatering input\.limits\./, 'it says no instead of throwing: no reading lies between'],
   [/ (input\.)?zone\.medium\.residual$/, 'a retention curve, made and checked by a function of `medium`'],
   [/^rehearsed\w+ change\./, 'a part of the settings of `controlWatering` or `watchZone`, which are in the list'],
+  [/^explain\w+Finding finding\./, 'numbers of a result, given back as they were found'],
   [/^chartDay day\.refillPoint$/, 'two lines of a picture, which may be drawn alone'],
 ]
 

@@ -146,4 +146,9 @@ describe('what is no finding of its topic is refused', () => {
     const said = outcome(name, { code })
     if (said !== 'bad-input') expect((said as Finding).message).toEqual(expect.any(String))
   })
+  it.each([
+    ['explainZoneFinding', { code: 'root-zone-temperature', band: 'target', extreme: 'highest', value: 20 }],
+    ['explainIrrigationFinding', { code: 'media-salts', band: 'salty', about: 'one-to-two', value: 2, unit: 'dS/m' }],
+    ['explainIrrigationFinding', { code: 'air-space', band: 'airy', value: 0.2, unit: '1', source: 'x' }],
+  ])('with a band that there is not, by %s', (name, finding) => expect(outcome(name, finding)).toBe('bad-input'))
 })

@@ -14,10 +14,10 @@ export function limitOf<T>(
   name: keyof T & string,
   unit: string,
   refusals: WateringRefusal[],
-  most = Number.MAX_VALUE,
+  max = Number.MAX_VALUE,
 ): number | undefined {
   const told = known(limits[name], 0)
-  const limit = told !== undefined && told <= most ? told : undefined
+  const limit = told !== undefined && told <= max ? told : undefined
   if (limit === undefined) refusals.push({ code: 'limit-missing', level: 'danger', about: name, unit })
   return limit
 }

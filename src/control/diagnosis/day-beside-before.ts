@@ -16,8 +16,8 @@ export interface DayBesideBefore {
   readonly dryMore: number
   readonly dryTimes: number
   /** All shots: how many times as much as before three of four of them drained at least, and at most. Unit: 1. */
-  readonly leastTimes: number
-  readonly mostTimes: number
+  readonly minTimes: number
+  readonly maxTimes: number
 }
 
 /**
@@ -68,8 +68,8 @@ export function dayBesideBefore(shots: readonly ShotEvidence[], zone: Watched): 
     error: mean(({ told }) => told.shot.error) / Math.sqrt(paused.length),
     dryMore: middle(driest.map(({ told, drainedBefore }) => told.shot.drained! - drainedBefore)),
     dryTimes: middle(driest.map(timesBefore)),
-    leastTimes: times[Math.floor(times.length / 4)]!,
-    mostTimes: times[Math.ceil((3 * times.length) / 4) - 1]!,
+    minTimes: times[Math.floor(times.length / 4)]!,
+    maxTimes: times[Math.ceil((3 * times.length) / 4) - 1]!,
   }
 }
 

@@ -29,7 +29,7 @@ export interface FoundWater {
  * A smaller climb of the balance is none. The middle of five readings of two probes with a noise of 0.0015 m³/m³ errs by 0.0006 and the lowest
  * of half an hour by three times that; drain that is still to come makes the most of it. Chosen on rehearsals. Unit: m³/m³.
  */
-const LEAST = 0.015
+const MIN = 0.015
 /** What of a shot may be told wrongly, as places get and show more or less of it: chosen on rehearsals, in which they differ by a tenth. */
 const UNEVEN = 0.15
 /**
@@ -52,14 +52,14 @@ export function waterIn(
   const size = mark.balance - base.balance
   const came = (mark.came - base.came) / volume
   const drained = (mark.left - base.left) / volume
-  const least = Math.max(LEAST, SCATTERS * scatterOf(mark.levels, probes)) + UNEVEN * came
-  if (size < least) return null
+  const min = Math.max(MIN, SCATTERS * scatterOf(mark.levels, probes)) + UNEVEN * came
+  if (size < min) return null
   // Where the rise of a shot is not known, a wrong volume would look like water; where so much drains of one, the gauge counts wrongly.
   const isKnown = mark.levels.every((level, i) => level === null || probes[i]!.rises >= KNOWN_RISES)
   if (!isKnown && (came > 0 || drained > SHARED)) return null
   if (came > 0 && drained > BEYOND * came) return null
   // Drain beyond that of shots, or the other places beside the one that rose most.
-  const isWater = drained >= came / 2 + SHARED || withoutBest(base, mark) + drained - came >= least / 2
+  const isWater = drained >= came / 2 + SHARED || withoutBest(base, mark) + drained - came >= min / 2
   return isWater ? { time: mark.time, size, drained, lasted: mark.time - base.time } : null
 }
 

@@ -31,9 +31,9 @@ export interface WatchZoneInput {
 }
 
 /** No quantity of a zone is larger in its unit, and squares of such numbers can still be summed up. */
-const LARGEST = 1e15
+const MAX = 1e15
 
 /** The number, or null where there is none. */
 export function known(value: unknown): number | null {
-  return typeof value === 'number' && value >= -LARGEST && value <= LARGEST ? value : null
+  return typeof value === 'number' && value >= -MAX && value <= MAX ? value : null
 }

@@ -54,7 +54,7 @@ export function checkedWatch(settings: WatchZoneSettings): RememberedZone {
 }
 
 /** No container holds, and no valve passes, less in litres and hours. */
-const LEAST = 1e-6
+const MIN = 1e-6
 
 function checkedNames(probes: readonly string[]): readonly string[] {
   if (
@@ -72,9 +72,9 @@ function checkedWater({ substrateVolume, flow: given }: WatchZoneSettings): Pick
   const volume = numberIn(substrateVolume, SUBSTRATE_VOLUME, 'substrateVolume')
   const flow = numberIn(given, VALVE_FLOW, 'flow')
   // What came and what rose are told as shares of them.
-  if (Math.min(volume, flow) < LEAST)
+  if (Math.min(volume, flow) < MIN)
     throw new InputError(
-      flow < LEAST ? 'flow' : 'substrateVolume',
+      flow < MIN ? 'flow' : 'substrateVolume',
       `is ${Math.min(volume, flow)}: its shares would have no end`,
       'check the unit',
     )

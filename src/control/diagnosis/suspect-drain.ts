@@ -57,20 +57,20 @@ const EVEN = 1.45
 
 /** A day that drains more than the shots of the same kind before. */
 function inADay(day: DayBesideBefore): Suspicion[] {
-  const { drained, drainedBefore, rise, riseBefore, error, dryMore, dryTimes, leastTimes, mostTimes, since } = day
+  const { drained, drainedBefore, rise, riseBefore, error, dryMore, dryTimes, minTimes, maxTimes, since } = day
   const more = drained - drainedBefore
   const short = riseBefore - rise
   const because = [
     evidence('drained-share-of-a-day', drained, '1', { usual: drainedBefore, time: since }),
     evidence('rise-share-of-a-day', rise, '1', { usual: riseBefore, time: since }),
   ]
-  const least = Math.max(MORE_DRAIN, Math.min(MUCH_DRAIN, MISSING * short))
-  const isDouble = Math.min(leastTimes, dryTimes) > DOUBLE
+  const min = Math.max(MORE_DRAIN, Math.min(MUCH_DRAIN, MISSING * short))
+  const isDouble = Math.min(minTimes, dryTimes) > DOUBLE
   const past = (weight: number) => suspicion('channelling', 'caution', weight, because, 'small-shots-and-weigh')
   const gauge = (weight: number) => suspicion('drain-gauge-wrong', 'caution', weight, because, 'pour-into-the-gauge')
-  if (Math.min(more, dryMore) > least && short > Math.max(LESS_RISE, 2.5 * error))
+  if (Math.min(more, dryMore) > min && short > Math.max(LESS_RISE, 2.5 * error))
     return [past(0.75), ...(isDouble ? [gauge(0.5)] : [])]
-  if (more < MORE_DRAIN || !isDouble || mostTimes > EVEN * leastTimes || short > LESS_RISE) return []
+  if (more < MORE_DRAIN || !isDouble || maxTimes > EVEN * minTimes || short > LESS_RISE) return []
   // Where the places that drain are no probed ones, water that runs past them looks the same.
   return [gauge(0.7), past(0.5)]
 }

@@ -62,7 +62,7 @@ export function withBalance(
   if (told.length === 0) return next
   const level = told.reduce((sum, one) => sum + one / told.length, 0)
   const mark: BalanceMark = { time: now, balance: level + (left - came) / zone.volume, levels, came, left }
-  const base = lowest(next.low, next.lowBefore)
+  const base = min(next.low, next.lowBefore)
   if (base !== null && !isAlike(base, mark)) return { ...next, low: null, lowBefore: null }
   const found = base === null ? null : waterIn(base, mark, probes, zone)
   if (found !== null) return { ...next, low: mark, lowBefore: null, from: now, found }
@@ -105,7 +105,7 @@ function withLow(balance: BalanceWatch, mark: BalanceMark): BalanceWatch {
   return mark.balance < low.balance ? { ...balance, low: mark } : balance
 }
 
-function lowest(one: BalanceMark | null, other: BalanceMark | null): BalanceMark | null {
+function min(one: BalanceMark | null, other: BalanceMark | null): BalanceMark | null {
   if (one === null || other === null) return one ?? other
   return other.balance < one.balance ? other : one
 }

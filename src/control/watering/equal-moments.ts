@@ -1,7 +1,7 @@
 import type { WateringClock } from './state.js'
 
 /** A clock that stands longer than this between two steps, or for more decisions, teaches no more: programs cut times to minutes, quarters or hours. Unit: s. */
-const LONGEST = 3600
+const MAX = 3600
 /** A clock that stood still is right again where it differs from the count by no more: as `MENDED` in `clock.ts`. Unit: s. */
 const CLOSE = 1200
 
@@ -22,10 +22,10 @@ export function isCaughtUp({ same, pace, paces }: WateringClock, step: number): 
 
 /** What is known of decisions with the same moment once the clock has moved on. */
 export function passRun(clock: WateringClock, step: number): Pick<WateringClock, 'lent' | 'same' | 'usual'> {
-  const most = Math.min(LONGEST, Math.ceil(LONGEST / Math.max(1e-6, clock.pace)))
+  const max = Math.min(MAX, Math.ceil(MAX / Math.max(1e-6, clock.pace)))
   return {
     lent: Math.max(0, clock.lent - step),
     same: 0,
-    usual: Math.min(most, Math.max(clock.same, clock.usual - 1)),
+    usual: Math.min(max, Math.max(clock.same, clock.usual - 1)),
   }
 }

@@ -15,9 +15,9 @@ export function readFeedback(
 ): WateringCounters {
   const { metered, drained, valve: reported } = input
   if (metered === undefined && drained === undefined && reported === undefined) return counters
-  const most = 5 * limits.litresPerSecond * (to - from + SETTLE)
+  const max = 5 * limits.litresPerSecond * (to - from + SETTLE)
   // After a time of which nothing is known, what ran in it was no leak: an old state knows of no shot since.
-  const flow = gap > 0 ? 0 : increase(counters.metered, metered, most)
+  const flow = gap > 0 ? 0 : increase(counters.metered, metered, max)
   const isClosed = valve.opened === null && from >= valve.closed + SETTLE
   const isStuck = isClosed && reported === 'open'
   const leaked = !isClosed ? 0 : metered === undefined && isStuck ? limits.litresPerSecond * (to - from) : flow
@@ -68,8 +68,8 @@ function counter(value: unknown): number | null {
 }
 
 /** What a counter has gone on by; nothing where it was set back, is missing or leaps beyond what can have flowed. */
-function increase(before: number | null, value: unknown, most: number): number {
+function increase(before: number | null, value: unknown, max: number): number {
   const now = counter(value)
-  if (before === null || now === null || now < before || now - before > most) return 0
+  if (before === null || now === null || now < before || now - before > max) return 0
   return now - before
 }

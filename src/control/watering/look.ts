@@ -131,16 +131,16 @@ function wanted(
   const level = zone.level ?? 0
   const isRoom = hasRoom(fill, level - Math.min(0, slip) / limits.substrate, limits)
   const again = Math.max(toGiveAgain(fill, zone, limits), isRoom ? hedged(fill, zone, limits) : 0)
-  const least = zone.level === null ? 0 : level - (again + slip) / limits.substrate
+  const min = zone.level === null ? 0 : level - (again + slip) / limits.substrate
   // Containers that part become alike where all are full; and what runs past a drying medium stays away.
   const isUneven = zone.spread > nearDispute(limits) || fill.excess > limits.shot / 4
-  const { best, spell } = passSpell({ ...balance, best: before.best }, least, usual, limits)
+  const { best, spell } = passSpell({ ...balance, best: before.best }, min, usual, limits)
   const isAsked =
     balance.dry &&
-    least + (SHORT_BY * limits.shot) / limits.substrate < limits.upper &&
+    min + (SHORT_BY * limits.shot) / limits.substrate < limits.upper &&
     (isRoom || isUneven) &&
     !isInVain(spell, limits)
-  const dry = zone.level === null ? false : least <= limits.lower || isAsked
+  const dry = zone.level === null ? false : min <= limits.lower || isAsked
   return {
     ...balance,
     dry,

@@ -19,17 +19,17 @@ const OVERNIGHT = 0.1
  * start. Unit: L.
  */
 export function roomAtPace(water: WateringVolumes, elapsed: number, base: number | null, limits: Limits): number {
-  const most = AT_ONCE * limits.perDay
+  const max = AT_ONCE * limits.perDay
   const pace = pacePerSlot(limits)
   const first = Math.max(0, water.slot - SLOTS + 1)
-  let room = water.paced < first ? most : water.room
+  let room = water.paced < first ? max : water.room
   for (let slot = Math.max(first, water.paced); slot <= water.slot; slot++) {
     const share = slot < water.slot ? 1 : elapsed / SLOT - slot
     const isNight = slot < FIRST_DAY && !isAllowed(slot, base, limits)
     const saved = isNight
       ? Math.max(room, Math.min(OVERNIGHT * limits.perDay, room + share * pace))
       : room + share * pace
-    room = Math.max(0, Math.min(most, saved) - water.litres[slot % SLOTS]!)
+    room = Math.max(0, Math.min(max, saved) - water.litres[slot % SLOTS]!)
   }
   return room
 }

@@ -9,7 +9,7 @@ const FALL = 0.1
 /** After so long the restlessness of a probe is known: a day holds a night, in which little changes. Unit: s. */
 const LEARNT = 86400
 /** No shorter stretch without a change is frozen: readings rounded to 0.001 stand still for some minutes at night. Chosen on rehearsals. Unit: s. */
-const SHORTEST_QUIET = 1800
+const MIN_QUIET = 1800
 /** Readings of this time are looked at together: plants take less than the scatter of a probe in it, but at noon. Own judgement. Unit: s. */
 const TOGETHER = 600
 
@@ -83,9 +83,9 @@ export function takeReading(
 }
 
 /** A probe that has trembled for a day, and stands for ten times as long as it ever did, is frozen before the longest time is over. */
-function longestQuiet({ quiet }: WateringProbe, elapsed: number, limits: Limits): number {
+function maxQuiet({ quiet }: WateringProbe, elapsed: number, limits: Limits): number {
   if (elapsed < LEARNT) return limits.maxUnchanged
-  return Math.min(limits.maxUnchanged, Math.max(SHORTEST_QUIET, 10 * quiet))
+  return Math.min(limits.maxUnchanged, Math.max(MIN_QUIET, 10 * quiet))
 }
 
 function withNewest(newest: number, list: readonly number[]): number[] {
@@ -112,7 +112,7 @@ function doubtOf(probe: WateringProbe, elapsed: number, limits: Limits): Waterin
   if (probe.probation > 0 || probe.values.length === 0) return 'reading-unbelievable'
   if (probe.latched) return 'shots-without-rise'
   if (probe.fellFrom !== null) return 'reading-fell-too-fast'
-  if (measured - probe.changed >= longestQuiet(probe, elapsed, limits)) return 'reading-frozen'
+  if (measured - probe.changed >= maxQuiet(probe, elapsed, limits)) return 'reading-frozen'
   return elapsed - measured > limits.maxAge ? 'reading-old' : null
 }
 

@@ -21,12 +21,12 @@ export function watchFall(probe: WateringProbe, view: ProbeView, limits: Limits)
   return withFall(probe, view.seen, view.measured, LONG, limits)
 }
 
-function withFall(probe: WateringProbe, level: number, at: number, least: number, limits: Limits): WateringProbe {
+function withFall(probe: WateringProbe, level: number, at: number, min: number, limits: Limits): WateringProbe {
   const { anchor, anchorAt } = probe
   if (anchor === null) return { ...probe, anchor: level, anchorAt: at }
-  if (at - anchorAt < least) return probe
-  const most = (4 * limits.use) / limits.substrate
-  const fall = Math.min(most, Math.max(0, (anchor - level) / (at - anchorAt)))
+  if (at - anchorAt < min) return probe
+  const max = (4 * limits.use) / limits.substrate
+  const fall = Math.min(max, Math.max(0, (anchor - level) / (at - anchorAt)))
   return { ...probe, anchor: level, anchorAt: at, fall }
 }
 

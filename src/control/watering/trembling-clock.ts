@@ -1,7 +1,7 @@
 import type { WateringClock } from './state.js'
 
 /** A step back by more paces is a clock that was set, and no trembling: as a step on by so many is none of its own. */
-const MOST = 8
+const MAX = 8
 /** After so many steps on in a row a clock that stepped back was set back, and owes nothing. Own judgement. */
 const SET = 20
 /** Time goes on at this share of the pace at least, so that no opening lasts longer than `LAGS` in `delivery.ts` allows for. */
@@ -12,8 +12,8 @@ const SLOWEST = 0.85
  * bring several days in one.
  */
 export function owedAfter({ owed, pace, paces }: WateringClock, step: number): number {
-  if (paces < 8 || step > 0 || -step > MOST * pace) return 0
-  return Math.min(MOST * pace, owed - step + pace)
+  if (paces < 8 || step > 0 || -step > MAX * pace) return 0
+  return Math.min(MAX * pace, owed - step + pace)
 }
 
 /** What a step on has made beyond what it brings again; a decision always counts for most of its pace, if the clock made so much. */

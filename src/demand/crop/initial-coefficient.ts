@@ -129,11 +129,8 @@ export interface RainEventsInput {
  * rainEvents({ rain: millimetresOfDepth(300), typicalDepth: millimetresOfDepth(20) }) // => 15
  */
 export function rainEvents(input: RainEventsInput): number {
-  const { rain, typicalDepth } = optionsOf(input)
-  return answerOf(
-    numberIn(rain, WATER_DEPTH, 'rain') / numberIn(typicalDepth, TYPICAL_RAIN, 'typicalDepth'),
-    'typicalDepth',
-  )
+  const rain = numberIn(optionsOf(input).rain, WATER_DEPTH, 'rain')
+  return answerOf(rain / numberIn(input.typicalDepth, TYPICAL_RAIN, 'typicalDepth'), 'typicalDepth')
 }
 
 function afterWetting(interval: number, reference: number, evaporable: number, readily: number): CropCoefficient {

@@ -21,8 +21,8 @@ export function comeCloser(work: StepWork, dt: number): void {
     const byItself = AT_ONCE * Math.max(s, 1) * Math.abs(waterByOwn[i]!)
     const byFlow = s > 1 ? 0 : dt * conductance[i]!
     const wanted = Math.max(MENDED * tolerance * volumes[i]!, FASTER * Math.abs(apart[i]!))
-    const most = mending * Math.min(wanted, byItself + byFlow)
-    closer[i] = apart[i]! - Math.min(Math.max(apart[i]!, -most), most)
+    const max = mending * Math.min(wanted, byItself + byFlow)
+    closer[i] = apart[i]! - Math.min(Math.max(apart[i]!, -max), max)
     from[i] = held[i]! + closer[i]!
   }
 }

@@ -6,7 +6,7 @@ import type { ColumnTerms } from './terms.js'
 /** Difference of two suctions, as a share of the larger, below which they count as nearly equal. */
 const NEAR = 0.01
 /** Beside saturation the larger counts as no less than this, below which the conductivity hardly changes. Unit: cm. */
-const LEAST = 0.01
+const MIN = 0.01
 
 /**
  * The mean conductivity of each element over the effective suctions of its ends, as a share of that at saturation, and its slopes
@@ -29,7 +29,7 @@ export function fillMeanConductivity(grid: ColumnGrid, points: Points, terms: Co
     let byAbove = conductivitySlope[p + 1]! / 2
     let value = (kBelow + kAbove) / 2 - (difference * (byAbove - byBelow)) / 6
     const apart = Math.abs(difference)
-    const larger = Math.max(Math.abs(below), Math.abs(above), LEAST)
+    const larger = Math.max(Math.abs(below), Math.abs(above), MIN)
     if (apart > NEAR * larger) {
       const quotient = (potential[p]! - potential[p + 1]!) / difference
       // From one to the other without a jump, at which an iteration would never end.

@@ -1,5 +1,5 @@
 /** Moves of a search within a cell, and the length in cells of the last: the next would be its square. */
-const MOST_MOVES = 60
+const MAX_MOVES = 60
 const CLOSE = 1e-8
 
 /** Writes down the cubic over one cell of length 1 from its values and slopes at both ends. */
@@ -44,7 +44,7 @@ export function placeIn(cubics: Float64Array, c: number, values: Float64Array, i
   const top = cubics[c]!
   const bottom = cubicAt(cubics, c, 1)
   let x = top > bottom ? Math.min(Math.max((top - value) / (top - bottom), 0), 1) : 0
-  for (let move = 0; move < MOST_MOVES; move++) {
+  for (let move = 0; move < MAX_MOVES; move++) {
     const over = cubicAt(cubics, c, x) - value
     if (over > 0) low = x
     else high = x

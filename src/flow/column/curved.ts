@@ -19,21 +19,21 @@ export function curvedElements({ lengths, layers, seams }: ColumnGrid, media: re
   const limits = media.map(({ table, wetting }, layer) => {
     const own = lengths.subarray(seams[layer]!, seams[layer + 1]!)
     const fits = (length: number) => [table, wetting ?? table].every((curve) => isCurved(length, curve))
-    const longest = own.reduce((most, length) => Math.max(most, length), 0)
-    return longestThat(
+    const max = own.reduce((longer, length) => Math.max(longer, length), 0)
+    return maxThatFits(
       fits,
-      own.reduce((least, length) => Math.min(least, length), longest),
-      longest,
+      own.reduce((min, length) => Math.min(min, length), max),
+      max,
     )
   })
   return Uint8Array.from(lengths, (length, e) => (length <= limits[layers[e]!]! ? 1 : 0))
 }
 
 /** The longest length between two others that fits, to within a share of their difference; zero where none does. */
-function longestThat(fits: (length: number) => boolean, shortest: number, longest: number): number {
-  if (fits(longest)) return longest
-  if (!fits(shortest)) return 0
-  let [low, high] = [shortest, longest]
+function maxThatFits(fits: (length: number) => boolean, min: number, max: number): number {
+  if (fits(max)) return max
+  if (!fits(min)) return 0
+  let [low, high] = [min, max]
   for (let i = 0; i < HALVINGS; i++) {
     const middle = (low + high) / 2
     if (fits(middle)) low = middle

@@ -18,11 +18,11 @@ const FACE = 1e4
 const RUN_OFF = 1
 
 /** Flows through bottom and surface of a column whose suction is not held there. */
-export function columnEnds(grid: ColumnGrid, ends: ColumnEnds, lowestConductivity: number) {
+export function columnEnds(grid: ColumnGrid, ends: ColumnEnds, minConductivity: number) {
   const { bottom, surface } = grid
   const heldBase = typeof ends.base === 'number'
   const heldTop = typeof ends.surface === 'number'
-  const face = ends.base === 'seepage' ? FACE * lowestConductivity * bottom : 0
+  const face = ends.base === 'seepage' ? FACE * minConductivity * bottom : 0
   const fall = ends.dryAt - ends.dryFrom
 
   /** Fills in what drains, runs off and evaporates at the suctions of the lowest and the highest node. */

@@ -22,7 +22,7 @@ export interface ColumnHistory {
   /** Whether the turn has moved since the share of the way back was worked out: most points never ask for it. */
   readonly stale: Uint8Array
   /** Water that must come back before a turn counts, so that rounding makes none. Unit: m³/m³. */
-  readonly least: number
+  readonly min: number
   /** Where each point is to be read, and what comes of it: lists, because numbers on their own would be boxed. */
   readonly suction: Float64Array
   readonly content: Float64Array
@@ -33,11 +33,7 @@ export interface ColumnHistory {
 const FULL = -1
 
 /** The history of a column; none where all media drain and wet on one curve. */
-export function columnHistory(
-  grid: ColumnGrid,
-  media: readonly LayerMedium[],
-  least: number,
-): ColumnHistory | undefined {
+export function columnHistory(grid: ColumnGrid, media: readonly LayerMedium[], min: number): ColumnHistory | undefined {
   if (media.every(({ wetting }) => wetting === undefined)) return undefined
   const nodePoints = grid.nodes + media.length - 1
   const points = nodePoints + grid.nodes - 1
@@ -50,7 +46,7 @@ export function columnHistory(
     turn: new Float64Array(points),
     wets: new Uint8Array(points),
     stale: new Uint8Array(points),
-    least,
+    min,
     suction: new Float64Array(points),
     content: new Float64Array(points),
     capacity: new Float64Array(points),
@@ -97,7 +93,7 @@ export function eachPoint(
 }
 
 function followPoints(history: ColumnHistory, scan: Scan, start: number, end: number): void {
-  const { drying, wetting, turn, wets, stale, least, suction } = history
+  const { drying, wetting, turn, wets, stale, min, suction } = history
   for (let p = start; p < end; p++) {
     // Under water all suctions hold the same.
     const s = Math.max(suction[p]!, FULL)
@@ -107,7 +103,7 @@ function followPoints(history: ColumnHistory, scan: Scan, start: number, end: nu
       if (stale[p] === 1) turnBack(history, scan, p)
       const here = s > from ? whileDrying(scan, drying[p]!, s) : whileWetting(scan, wetting[p]!, s)
       const there = wets[p] === 1 ? whileWetting(scan, wetting[p]!, from) : whileDrying(scan, drying[p]!, from)
-      if (Math.abs(here - there) <= least) continue
+      if (Math.abs(here - there) <= min) continue
       wets[p] = 1 - wets[p]!
     }
     turn[p] = s

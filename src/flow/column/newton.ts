@@ -11,8 +11,8 @@ const NEARLY = 1e-7
 const ROUNDING = 1e-13
 
 /** Most iterations. */
-const MOST = 20
-const MOST_BOLD = 14
+const MAX = 20
+const MAX_BOLD = 14
 /**
  * Iterations of a bold solver that may make the balance worse: where cells fill or begin to drain, the way to a solution leads over
  * suctions that are far off, and shortened moves creep.
@@ -43,7 +43,7 @@ export function columnNewton(equations: ColumnEquations, { small, bold }: Newton
   const right = new Float64Array(nodes)
   const move = new Float64Array(nodes)
   const trial = new Float64Array(nodes)
-  const most = bold ? MOST_BOLD : MOST
+  const max = bold ? MAX_BOLD : MAX
 
   /** Difference from the balance after a share of the move, which `trial` then holds. */
   const go = (s: Float64Array, target: Float64Array, during: Conditions, dt: number, share: number): number => {
@@ -63,12 +63,12 @@ export function columnNewton(equations: ColumnEquations, { small, bold }: Newton
   const solve: ColumnNewton['solve'] = (s, target, during, dt) => {
     equations.evaluate(s, during)
     let off = difference(equations, target, dt, right)
-    for (let iteration = 0; iteration < most; iteration++) {
+    for (let iteration = 0; iteration < max; iteration++) {
       equations.assemble(dt)
       solveTridiagonal(lower, diagonal, upper, right)
       move.set(right)
       if (isSmallMove(equations, s, move, small)) return finish(s, target, during, dt)
-      if (off < ENOUGH || (iteration >= FREE && off < NEARLY) || (off < 1e-6 && largest(move, s) < ROUNDING)) {
+      if (off < ENOUGH || (iteration >= FREE && off < NEARLY) || (off < 1e-6 && maxMove(move, s) < ROUNDING)) {
         // Slopes do not hold over the whole move, and it is not needed.
         move.fill(0)
         return finish(s, target, during, dt)
@@ -91,19 +91,19 @@ function difference(equations: ColumnEquations, target: Float64Array, dt: number
   const { nodes, net, heldBase, heldTop } = equations
   const { water } = equations.terms
   const { volumes } = equations.grid
-  let most = 0
+  let max = 0
   for (let i = 0; i < nodes; i++) {
     const held = (heldBase && i === 0) || (heldTop && i === nodes - 1)
     into[i] = held ? 0 : target[i]! + dt * net[i]! - water[i]!
     const size = Math.abs(into[i]!) / volumes[i]!
     // Written so that NaN counts as the largest.
-    if (!(size <= most)) most = size
+    if (!(size <= max)) max = size
   }
-  return most
+  return max
 }
 
-function largest(move: Float64Array, s: Float64Array): number {
-  let most = 0
-  for (let i = 0; i < s.length; i++) most = Math.max(most, Math.abs(move[i]!) / Math.max(Math.abs(s[i]!), 1))
-  return most
+function maxMove(move: Float64Array, s: Float64Array): number {
+  let max = 0
+  for (let i = 0; i < s.length; i++) max = Math.max(max, Math.abs(move[i]!) / Math.max(Math.abs(s[i]!), 1))
+  return max
 }

@@ -13,9 +13,9 @@ export function arePossible(equations: ColumnEquations, flows: FlowRates, { sink
   if (!equations.heldBase && drained < 0) return false
   if (runOff < 0 || evaporated < 0 || evaporated > evaporation) return false
   if (sink === undefined) return true
-  const { most } = sink
-  for (let i = 0; i < most.length; i++) {
-    if (taken[i]! < 0 || taken[i]! > most[i]! * (1 + ROUNDING)) return false
+  const { most: max } = sink
+  for (let i = 0; i < max.length; i++) {
+    if (taken[i]! < 0 || taken[i]! > max[i]! * (1 + ROUNDING)) return false
   }
   return true
 }

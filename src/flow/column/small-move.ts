@@ -35,13 +35,13 @@ function crosses(suction: number, move: number): boolean {
   return suction > 0 !== suction + move > 0
 }
 
-function bendsLittle({ grid, points, terms }: ColumnEquations, move: Float64Array, most: number): boolean {
+function bendsLittle({ grid, points, terms }: ColumnEquations, move: Float64Array, max: number): boolean {
   const { conductivity, conductivitySlope } = points.at
   const { trustByBelow, trustByAbove } = terms
   const { layers } = grid
   for (let e = 0; e < layers.length; e++) {
     const p = e + layers[e]!
-    if (Math.abs(move[e]! * conductivitySlope[p]!) > most * conductivity[p]!) return false
+    if (Math.abs(move[e]! * conductivitySlope[p]!) > max * conductivity[p]!) return false
     // How far an element is trusted bends most where it holds most: under water that stands, as a rule.
     if (Math.abs(move[e]! * trustByBelow[e]! + move[e + 1]! * trustByAbove[e]!) > TRUST) return false
   }

@@ -25,15 +25,15 @@ export function errorOfStep(work: StepWork, dt: number): number {
     again[i] = dt * BENT * bend(net[i]!, first[i]!, before[i]!) + ANSWERED * (water[i]! - change[i]!)
   through(equations, again, move, water)
   for (let i = 0; i < all.length; i++) all[i] = move[i]! + ANSWERED * answer[i]!
-  let most = 0
+  let max = 0
   let together = 0
   for (let i = firstFree; i < endFree; i++) {
     together += water[i]!
-    most = Math.max(most, Math.abs(water[i]!) / grid.volumes[i]!)
+    max = Math.max(max, Math.abs(water[i]!) / grid.volumes[i]!)
   }
   const drain = heldBase ? 0 : (DRAIN * Math.abs(together)) / grid.volume
-  work.control.triedByDrain = drain > most
-  return Math.max(most, drain)
+  work.control.triedByDrain = drain > max
+  return Math.max(max, drain)
 }
 
 /** Takes what is left out through the matrix once more, which damps it. */

@@ -45,15 +45,15 @@ export function tableRows(medium: ConductiveModel): TableRows {
 /** The largest difference between cubic and curve at the middle of a row, as a share of the range of either. */
 function worst(medium: ConductiveModel, { rows, count }: TableRows): number {
   const range = medium.saturated - medium.residual
-  let most = 0
+  let max = 0
   for (let r = 0; r < count * ROW; r += ROW) {
     if (rows[r + 1] === 0) continue
     const s = (rows[r]! + 0.5 / rows[r + 1]!) as SuctionHead
     const content = Math.abs(cubicAt(rows, r + CONTENT, 0.5) + film(s) - medium.waterContent(s)) / range
     const conductivity = Math.abs(cubicAt(rows, r + CONDUCTIVITY, 0.5) - medium.relativeConductivity(s))
-    most = Math.max(most, content, conductivity)
+    max = Math.max(max, content, conductivity)
   }
-  return most
+  return max
 }
 
 function film(suction: number): number {

@@ -30,12 +30,12 @@ export function fillUptake(s: Float64Array, sink: Sink | undefined, terms: Colum
     takenByOwn.fill(0)
     return
   }
-  const { fromLower, most, h1, h2, h3, h4 } = sink
+  const { fromLower, most: max, h1, h2, h3, h4 } = sink
   const rise = 1 / (h2 - h1)
   const fall = 1 / (h4 - h3)
-  for (let i = 0; i < most.length; i++) {
+  for (let i = 0; i < max.length; i++) {
     const suction = s[i]!
-    const all = most[i]!
+    const all = max[i]!
     const lacksAir = suction < h2
     const lacksWater = suction > h3
     const outside = suction < h1 || suction >= h4

@@ -4,11 +4,11 @@ import type { SuctionHead } from '../../quantity/generated/kinds.js'
 
 /** Fewest and most nodes of a simulation that is not told how many. */
 const FEWEST = 31
-const MOST = 61
+const MAX = 61
 /** E-folds by which the conductivity of a container at rest may fall over an element. */
 const FALL = 0.2
 /** Share of the height whose fall is not counted: that of fine media hard by saturation, which no grid follows. */
-const LOWEST = 0.1
+const MIN = 0.1
 /** Conductivity, as a share of that at saturation, below which nothing counts. */
 const NOTHING = 1e-9
 
@@ -25,9 +25,9 @@ export function usualNodes(
   for (const { container, medium } of layers) {
     const conducts = (suction: number) => Math.max(medium.relativeConductivity(suction as SuctionHead), NOTHING)
     const top = base + container.height
-    const fall = Math.log(conducts(Math.max(base, LOWEST * total)) / conducts(top))
+    const fall = Math.log(conducts(Math.max(base, MIN * total)) / conducts(top))
     wanted = Math.max(wanted, ((fall / FALL) * total) / container.height)
     base = top
   }
-  return Math.min(Math.max(FEWEST, 1 + Math.ceil(wanted)), MOST)
+  return Math.min(Math.max(FEWEST, 1 + Math.ceil(wanted)), MAX)
 }

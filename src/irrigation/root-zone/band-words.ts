@@ -1,5 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { WordsOf } from '../../quantity/explained.js'
+import { oneOf } from '../../quantity/one-of.js'
 import type { BandFinding } from './root-zone-bands.js'
 
 type Words = Readonly<Record<string, string>>
@@ -47,12 +48,17 @@ const TEMPERATURE: Readonly<Record<string, Words>> = {
   },
 }
 
+const MEDIA_SALTS = ['very-low', 'low', 'normal', 'high', 'very-high', 'extreme'] as const
+
 /** What the band of a number means; where each band comes from stands in its finding. */
 export const BAND_WORDS: WordsOf<BandFinding> = {
   'air-space': [(finding) => ofTable(finding, AIR)],
   'root-oxygen': [(finding) => ofTable(finding, OXYGEN)],
   'root-temperature': [(finding) => ofTable(finding, TEMPERATURE[finding.about ?? ''])],
-  'media-salts': [(finding) => `${number(finding)}: ${plain(finding.band)} salts by ${plain(finding.about ?? '')}`],
+  'media-salts': [
+    (finding) =>
+      `${number(finding)}: ${plain(oneOf(finding.band, MEDIA_SALTS, 'finding.band'))} salts by ${plain(finding.about ?? '')}`,
+  ],
 }
 
 function ofTable(finding: BandFinding, table: Words | undefined): string {
