@@ -17,6 +17,8 @@ const ERRORS = 7
 const WARMTH = 0.002
 /** Days on which the zone drained, after which a climb from day to day is told. */
 const FULL_NIGHTS = 4
+/** Slope of that level that is drift without salt: chosen on rehearsals. Unit: m³/m³/d. */
+const FAR = 0.005
 
 /** Readings that follow something else than water: time, temperature, salt, another probe. */
 export function suspectReadings(state: ZoneWatchState, now: number, zone: RememberedZone): Suspicion[] {
@@ -163,7 +165,9 @@ function bySalt({ nights }: ZoneWatchState, now: number, zone: RememberedZone): 
     'compare-with-hand-meter',
     names,
   )
-  if (!saltier || !up) return [drift]
+  // Without salt a level also moves with how full the containers are: only what is far beyond its error is drift.
+  const isFar = climbing.some(({ trend }) => Math.abs(trend.slope) > Math.max(FAR, 8 * trend.error))
+  if (!saltier || !up) return isFar ? [drift] : []
   const ec = evidence('drain-ec-per-day', salts.slope, 'dS/m/d', { usual: 0 })
   return [suspicion('salt-driven', 'caution', 0.85, [...because, ec], 'flush-and-read-again', names), drift]
 }

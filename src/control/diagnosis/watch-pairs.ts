@@ -56,6 +56,8 @@ function shut(pairs: PairWatch, now: number, watered: number): PairWatch {
 /** Readings before and after a leap of the difference; shares and sizes of this file are chosen on rehearsals. */
 const OLD = 6
 const YOUNG = 4
+/** Over a longer time places grow apart by themselves. Unit: s. */
+const SOON = 3600
 /** Standard deviations of the difference, within both, that the leap must measure: more than five of its own. */
 const CLEAR = 3.5
 /** Smallest difference of which a leap to its mirror is told. Unit: m³/m³. */
@@ -74,7 +76,7 @@ export function withLeap(pairs: PairWatch, probes: readonly ProbeWatch[], quietF
 function leapOf(probes: readonly ProbeWatch[], first: number, second: number, quietFrom: number): Swap | null {
   const [one, other] = [probes[first]!, probes[second]!]
   const [n, m] = [one.times.length - OLD - YOUNG, other.times.length - OLD - YOUNG]
-  if (n < 0 || m < 0 || one.times[n]! < quietFrom) return null
+  if (n < 0 || m < 0 || one.times[n]! < quietFrom || one.times[n + OLD + YOUNG - 1]! - one.times[n]! > SOON) return null
   const apart = (i: number) => one.levels[n + i]! - other.levels[m + i]!
   let [before, after] = [0, 0]
   for (let i = 0; i < OLD + YOUNG; i++) {
