@@ -5,11 +5,14 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { cpus, totalmem } from 'node:os'
 import { fileURLToPath } from 'node:url'
+import { parseArgs } from 'node:util'
 
 const here = fileURLToPath(new URL('.', import.meta.url))
-const quick = process.argv.includes('--quick')
-const document = process.argv.includes('--document')
-const words = process.argv.slice(2).filter((word) => !word.startsWith('--'))
+const { values, positionals: words } = parseArgs({
+  allowPositionals: true,
+  options: { quick: { type: 'boolean', default: false }, document: { type: 'boolean', default: false } },
+})
+const { quick, document } = values
 
 let printed = ''
 const write = process.stdout.write.bind(process.stdout)
@@ -24,6 +27,7 @@ process.stdout.write(
 const files = readdirSync(here)
   .filter((file) => file.endsWith('.bench.ts') && (words.length === 0 || words.some((word) => file.includes(word))))
   .sort()
+if (files.length === 0) throw new Error(`no benchmark has ${words.join(' or ')} in its name`)
 for (const file of files) {
   const { run } = (await import(`./${file}`)) as { run: (quick: boolean, alone: boolean) => void | Promise<void> }
   await run(quick, files.length === 1)

@@ -6,13 +6,18 @@
 import { fork } from 'node:child_process'
 import { appendFileSync, mkdirSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
+import { parseArgs } from 'node:util'
 import type { Find } from './campaign/trial.js'
 
-const options = process.argv.slice(2)
-const after = (name: string): string | undefined =>
-  options.includes(name) ? options[options.indexOf(name) + 1] : undefined
-const minutes = Number(after('--minutes') ?? 30)
-const seed = Number(after('--seed') ?? Date.now() % 1e9)
+const { values: asked } = parseArgs({
+  options: {
+    minutes: { type: 'string', default: '30' },
+    seed: { type: 'string', default: String(Date.now() % 1e9) },
+    from: { type: 'string', default: '0' },
+    function: { type: 'string' },
+  },
+})
+const [minutes, seed] = [Number(asked.minutes), Number(asked.seed)]
 const HANGS_AFTER = 60
 /** Loading the package may take long beside other work; that is no fault of a function. */
 const STARTS_WITHIN = 600
@@ -21,7 +26,7 @@ const folder = fileURLToPath(new URL('../../out', import.meta.url))
 mkdirSync(folder, { recursive: true })
 const seen = new Map<string, number>()
 let calls = 0
-let first = Number(after('--from') ?? 0)
+let first = Number(asked.from)
 const until = Date.now() + 60_000 * minutes
 process.stdout.write(`seed ${seed}, ${minutes} minutes\n`)
 while (Date.now() < until) {
@@ -34,7 +39,7 @@ process.exit(seen.size > 0 ? 1 : 0)
 function untilItHangs(): Promise<void> {
   const worker = fork(
     fileURLToPath(new URL('campaign/worker.ts', import.meta.url)),
-    [String(seed), String(first), ...(after('--function') === undefined ? [] : [after('--function')!])],
+    [String(seed), String(first), ...(asked.function === undefined ? [] : [asked.function])],
     { execArgv: ['--import', 'tsx'] },
   )
   let last = { name: 'the start', trial: 0, at: Date.now() + 1000 * (STARTS_WITHIN - HANGS_AFTER) }

@@ -2,7 +2,7 @@
  * Writes src/catalogue/entries.json from the TSDoc of the public functions, and src/repl/signatures.json from their types. TypeDoc reads the sources; what is kept here is
  * only what help, formula sheet, explorer and the completeness test need.
  */
-import { existsSync, readdirSync, writeFileSync } from 'node:fs'
+import { existsSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import {
   Application,
@@ -16,7 +16,9 @@ import {
   type SomeType,
 } from 'typedoc'
 import type { CatalogueEntry, CatalogueField } from '../../src/catalogue/entry.js'
+import { type FoundProperty, findingProperties } from './finding-properties.js'
 import { signaturesOf } from './signatures.js'
+import { topics } from './topics.js'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const target = `${root}src/catalogue/entries.json`
@@ -50,14 +52,6 @@ export async function readProject(): Promise<ProjectReflection> {
   const project = await app.convert()
   if (project === undefined) throw new Error('TypeDoc could not read the sources')
   return project
-}
-
-/** Every folder with a public index. The catalogue describes itself too, but its data is what is being written. */
-export function topics(): string[] {
-  return readdirSync(`${root}src`, { withFileTypes: true })
-    .filter((entry) => entry.isDirectory() && existsSync(`${root}src/${entry.name}/index.ts`))
-    .map((entry) => entry.name)
-    .sort()
 }
 
 export function describe(project: ProjectReflection): CatalogueEntry[] {
@@ -154,19 +148,32 @@ function fields(
     shape,
   }
   if (shape !== 'other') return [own]
+  // A finding that is given back is one of many: all their properties are listed.
+  if (path === 'finding')
+    return [own, ...findingProperties(type).flatMap((one) => inner(`${path}.${one.name}`, one, optional, [type]))].map(
+      (field) => (field.shape === 'other' ? field : { range: 'any', ...field }),
+    )
   const properties = above.length < 3 ? propertiesOf(type) : undefined
   if (properties === undefined || properties.length === 0 || above.includes(properties)) return [own]
-  const inner = properties.flatMap((property) => {
-    const comment = property.comment ?? property.getSignature?.comment
-    return fields(
-      `${path}.${property.name}`,
-      property.type ?? property.getSignature?.type,
-      text(comment?.summary ?? []),
-      optional || property.flags.isOptional,
-      [...above, properties],
-    )
+  const all = properties.flatMap((property) => {
+    const found = {
+      type: property.type ?? property.getSignature?.type,
+      comment: property.comment ?? property.getSignature?.comment,
+      optional: property.flags.isOptional,
+    }
+    return inner(`${path}.${property.name}`, found, optional, [...above, properties])
   })
-  return path === '' ? inner : [own, ...inner]
+  return path === '' ? all : [own, ...all]
+}
+
+/** The fields of a property. */
+function inner(
+  path: string,
+  { type, comment, optional }: Omit<FoundProperty, 'name'>,
+  above: boolean,
+  within: readonly unknown[],
+): CatalogueField[] {
+  return fields(path, type, text(comment?.summary ?? []), above || optional, within)
 }
 
 function propertiesOf(type: SomeType | undefined): DeclarationReflection[] | undefined {

@@ -15,8 +15,9 @@ import { fences } from '../documentation/markdown.js'
 import { relatedOf } from '../documentation/related.js'
 import { nameGuides, PagesRouter, siteNavigation, themeFor } from '../documentation/theme.js'
 import { searchIndex } from '../search/build.js'
-import { topics as allTopics, BLOCK_TAGS } from './catalogue.js'
+import { BLOCK_TAGS } from './catalogue.js'
 import { equationOf } from './explorer.js'
+import { topics as allTopics } from './topics.js'
 import { byName, writeOut } from './written-out.js'
 
 const OPTIONS = {

@@ -7,7 +7,7 @@ import { fileURLToPath } from 'node:url'
 import type { CatalogueEntry } from '../../src/catalogue/entry.js'
 import { catalogue } from '../../src/catalogue/index.js'
 import * as quantity from '../../src/quantity/index.js'
-import { topics } from './catalogue.js'
+import { topics } from './topics.js'
 
 /** For a topic the names of `porewater/quantity` that its examples call. */
 export function unitsIn(topic: string, entries: readonly CatalogueEntry[] = catalogue): string[] {

@@ -5,6 +5,7 @@
  */
 import { appendFileSync, existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
+import { parseArgs } from 'node:util'
 import {
   carefulPerson,
   type FaultName,
@@ -19,11 +20,13 @@ import {
 } from 'porewater'
 
 const PAGE = fileURLToPath(new URL('../guides/rehearsal-table.md', import.meta.url))
-const words = process.argv.slice(2).filter((word) => !word.startsWith('--'))
+const { values, positionals: words } = parseArgs({
+  allowPositionals: true,
+  options: { pairs: { type: 'boolean' }, keep: { type: 'string' } },
+})
+const { pairs: inPairs = false, keep } = values
 const seeds = Number(words[0] ?? 3)
 const asked = (words[1] ?? '').split(',').filter((word) => word !== '')
-const inPairs = process.argv.includes('--pairs')
-const keep = process.argv.find((word) => word.startsWith('--keep='))?.slice('--keep='.length)
 const days = 7
 const scenes = (['stone-wool', 'coir-dust', 'sphagnum-peat-moss', 'pine-bark'] as const).map(rehearsalScene)
 
@@ -96,7 +99,9 @@ function rowOf(faults: readonly FaultName[]): { cells: string[]; ours: Rehearsal
   return { cells, ours, planner }
 }
 
-const rows = lists().map((faults) => {
+const asks = lists()
+if (asks.length === 0) throw new Error(`no fault has ${asked.join(' or ')} in its name`)
+const rows = asks.map((faults) => {
   const row = rowOf(faults)
   console.log(row.cells.join(' | '))
   return row

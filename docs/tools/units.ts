@@ -3,10 +3,11 @@
  * and the page of sources. `npm run units`. With `--check` it writes nothing and fails where a file of the tables differs; the others have
  * checks of their own.
  */
-import { execFileSync } from 'node:child_process'
+import { execFile } from 'node:child_process'
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { promisify } from 'node:util'
 import { FAMILIES } from '../../src/quantity/kinds.table.js'
 import { UNITS } from '../../src/quantity/units.table.js'
 import { GENERATED, generateUnits } from './units/generate.js'
@@ -30,7 +31,12 @@ if (process.argv.includes('--check')) {
     writeFileSync(join(root, path), code)
   }
   console.log(`${wanted.size} files, ${changed.length} written, ${stale.length} removed`)
-  // Each in a process of its own, which reads the sources as they are now.
-  for (const tool of ['catalogue', 'public-api', 'how-known'])
-    execFileSync(process.execPath, ['--import', 'tsx', `docs/tools/${tool}.ts`], { cwd: root, stdio: 'inherit' })
+  // Each in a process of its own, which reads the sources as they are now. The page of sources is written from the catalogue.
+  const write = async (tool: string) => {
+    const { stdout } = await promisify(execFile)(process.execPath, ['--import', 'tsx', `docs/tools/${tool}.ts`], {
+      cwd: root,
+    })
+    process.stdout.write(stdout)
+  }
+  await Promise.all([write('catalogue').then(() => write('how-known')), write('public-api')])
 }

@@ -10,6 +10,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { parseArgs } from 'node:util'
 import { checkCompiler, MODULES, writeUses } from './versions/compilers.js'
 import { installed, nodeOf, packed, run } from './versions/installed.js'
 import { differences, resultsUnder, writePrograms } from './versions/results.js'
@@ -29,8 +30,14 @@ const TESTS = [
   'tests/control',
 ]
 
-const quick = process.argv.includes('--quick')
-const [part, ...only] = process.argv.slice(2).filter((word) => !word.startsWith('--'))
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: { quick: { type: 'boolean', default: false } },
+})
+const { quick } = values
+const [part, ...only] = positionals
+const PARTS = [...Object.keys(COMPILERS), ...NODES]
+if (part !== undefined && !PARTS.includes(part)) throw new Error(`no part is called ${part}: give ${PARTS.join(', ')}`)
 const wants = (name: string) => part === undefined || part === name
 
 async function checkCompilers(folder: string): Promise<void> {

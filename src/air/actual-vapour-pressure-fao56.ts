@@ -25,9 +25,9 @@ export interface DayHumidity extends HumidityRange, DayTemperatures {}
  * meanSaturationVapourPressureFao56({ maxTemperature: celsius(24.5), minTemperature: celsius(15) }) // => 2.39
  */
 export function meanSaturationVapourPressureFao56(day: DayTemperatures): VapourPressure {
-  const { maxTemperature: highest, minTemperature: lowest } = optionsOf(day)
-  const sum = saturationVapourPressureFao56(highest) + saturationVapourPressureFao56(lowest)
-  notAbove('minTemperature', lowest, 'maxTemperature', highest)
+  const { maxTemperature: max, minTemperature: min } = optionsOf(day)
+  const sum = saturationVapourPressureFao56(max) + saturationVapourPressureFao56(min)
+  notAbove('minTemperature', min, 'maxTemperature', max)
   return (sum / 2) as VapourPressure
 }
 
@@ -44,12 +44,12 @@ export function meanSaturationVapourPressureFao56(day: DayTemperatures): VapourP
  * }) // => 1.70
  */
 export function actualVapourPressureFao56(day: DayHumidity): VapourPressure {
-  const most = numberIn(optionsOf(day).maxHumidity, RELATIVE_HUMIDITY, 'maxHumidity')
-  const least = numberIn(day.minHumidity, RELATIVE_HUMIDITY, 'minHumidity')
+  const max = numberIn(optionsOf(day).maxHumidity, RELATIVE_HUMIDITY, 'maxHumidity')
+  const min = numberIn(day.minHumidity, RELATIVE_HUMIDITY, 'minHumidity')
   const sum =
-    saturationVapourPressureFao56(day.minTemperature) * most + saturationVapourPressureFao56(day.maxTemperature) * least
+    saturationVapourPressureFao56(day.minTemperature) * max + saturationVapourPressureFao56(day.maxTemperature) * min
   notAbove('minTemperature', day.minTemperature, 'maxTemperature', day.maxTemperature)
-  notAbove('minHumidity', least, 'maxHumidity', most)
+  notAbove('minHumidity', min, 'maxHumidity', max)
   return (sum / 2) as VapourPressure
 }
 

@@ -1,3 +1,4 @@
+import { answerOf } from '../quantity/answer.js'
 import type {
   DailyLightIntegral,
   DailyRadiation,
@@ -73,8 +74,10 @@ export function dailyLightIntegral(light: ConstantLight): DailyLightIntegral {
  */
 export function photonFluxForDailyLight(light: WantedLight): PhotonFluxDensity {
   const { integral, photoperiod } = optionsOf(light)
-  return ((numberIn(integral, LIGHT_INTEGRAL, 'integral') * 1e6) /
-    numberIn(photoperiod, SOME_HOURS_OF_LIGHT, 'photoperiod')) as PhotonFluxDensity
+  return answerOf(
+    (numberIn(integral, LIGHT_INTEGRAL, 'integral') * 1e6) / numberIn(photoperiod, SOME_HOURS_OF_LIGHT, 'photoperiod'),
+    'photoperiod',
+  ) as PhotonFluxDensity
 }
 
 /**

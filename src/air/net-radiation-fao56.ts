@@ -70,10 +70,10 @@ export interface NetLongwaveInput extends ActualVapour, DayTemperatures {
  * }) // => 3.5
  */
 export function netLongwaveRadiationFao56(input: NetLongwaveInput): DailyNetRadiation {
-  const highest = numberIn(optionsOf(input).maxTemperature, AIR_TEMPERATURE, 'maxTemperature') + 273.16
-  const lowest = numberIn(input.minTemperature, AIR_TEMPERATURE, 'minTemperature') + 273.16
+  const max = numberIn(optionsOf(input).maxTemperature, AIR_TEMPERATURE, 'maxTemperature') + 273.16
+  const min = numberIn(input.minTemperature, AIR_TEMPERATURE, 'minTemperature') + 273.16
   const humidity = 0.34 - 0.14 * Math.sqrt(numberIn(input.actualVapourPressure, ACTUAL_VAPOUR, 'actualVapourPressure'))
   const cloud = 1.35 * Math.min(1, numberIn(input.relativeShortwave, RELATIVE_SHORTWAVE, 'relativeShortwave')) - 0.35
   notAbove('minTemperature', input.minTemperature, 'maxTemperature', input.maxTemperature)
-  return (((STEFAN_BOLTZMANN * (highest ** 4 + lowest ** 4)) / 2) * humidity * cloud) as DailyNetRadiation
+  return (((STEFAN_BOLTZMANN * (max ** 4 + min ** 4)) / 2) * humidity * cloud) as DailyNetRadiation
 }

@@ -1,3 +1,4 @@
+import { answerOf } from '../quantity/answer.js'
 import type {
   Illuminance,
   Irradiance,
@@ -69,8 +70,10 @@ export function photonFluxFromEnergy(input: ParEnergyInput): PhotonFluxDensity {
  */
 export function energyFromPhotonFlux(input: PhotonEnergyInput): Irradiance {
   const { photonFlux, photonYield } = optionsOf(input)
-  return (numberIn(photonFlux, PHOTON_FLUX, 'photonFlux') /
-    numberIn(photonYield, PHOTON_YIELD, 'photonYield')) as Irradiance
+  return answerOf(
+    numberIn(photonFlux, PHOTON_FLUX, 'photonFlux') / numberIn(photonYield, PHOTON_YIELD, 'photonYield'),
+    'photonYield',
+  ) as Irradiance
 }
 
 /**
@@ -123,5 +126,5 @@ export function photonFluxOfLamps(input: LampsInput): PhotonFluxDensity {
     numberIn(power, LAMP_POWER, 'power') *
     numberIn(photonYield, PHOTON_YIELD, 'photonYield') *
     numberIn(arriving ?? 1, SHARE_ON_CANOPY, 'arriving')
-  return (photons / numberIn(area, LIT_AREA, 'area')) as PhotonFluxDensity
+  return answerOf(photons / numberIn(area, LIT_AREA, 'area'), 'area') as PhotonFluxDensity
 }

@@ -1,3 +1,4 @@
+import { answerOf } from '../quantity/answer.js'
 import type { DailySoilHeat, Duration, Length, Temperature, TemperatureChange } from '../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../quantity/guard.js'
 import {
@@ -77,7 +78,10 @@ export function soilHeatOfWarmingFao56(warming: SoilWarming): DailySoilHeat {
   const { change, time, depth, heatCapacity } = optionsOf(warming)
   const perDay =
     numberIn(change, TEMPERATURE_CHANGE, 'change') / (numberIn(time, TIME_BETWEEN_TEMPERATURES, 'time') / 86400)
-  return (numberIn(heatCapacity ?? 2.1, HEAT_CAPACITY, 'heatCapacity') *
-    perDay *
-    (numberIn(depth, SOIL_DEPTH, 'depth') / 100)) as DailySoilHeat
+  return answerOf(
+    numberIn(heatCapacity ?? 2.1, HEAT_CAPACITY, 'heatCapacity') *
+      perDay *
+      (numberIn(depth, SOIL_DEPTH, 'depth') / 100),
+    'time',
+  ) as DailySoilHeat
 }

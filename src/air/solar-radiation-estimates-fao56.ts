@@ -1,3 +1,4 @@
+import { answerOf } from '../quantity/answer.js'
 import type { DailyRadiation, Duration } from '../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../quantity/guard.js'
 import { notAbove } from '../quantity/not-above.js'
@@ -102,5 +103,8 @@ export function sunshineFromSolarRadiationFao56(input: SunshineFromRadiationInpu
   const share =
     numberIn(optionsOf(input).solar, DAILY_SOLAR, 'solar') /
     numberIn(input.extraterrestrial, SOME_OUTSIDE_RADIATION, 'extraterrestrial')
-  return ((numberIn(input.dayLength, DAY_LENGTH, 'dayLength') * (share - 0.25)) / 0.5) as Duration
+  return answerOf(
+    (numberIn(input.dayLength, DAY_LENGTH, 'dayLength') * (share - 0.25)) / 0.5,
+    'extraterrestrial',
+  ) as Duration
 }

@@ -91,8 +91,8 @@ export function vapourPressureFromPsychrometerFao56(reading: PsychrometerReading
  * vapourPressureFromMaxHumidityFao56({ minTemperature: celsius(18), maxHumidity: percent(82) }) // => 1.692
  */
 export function vapourPressureFromMaxHumidityFao56(day: MaxHumidity): VapourPressure {
-  const { minTemperature: lowest, maxHumidity } = optionsOf(day)
-  return (saturationVapourPressureFao56(lowest) *
+  const { minTemperature: min, maxHumidity } = optionsOf(day)
+  return (saturationVapourPressureFao56(min) *
     numberIn(maxHumidity, RELATIVE_HUMIDITY, 'maxHumidity')) as VapourPressure
 }
 
@@ -123,7 +123,7 @@ export function vapourPressureFromMeanHumidityFao56(day: MeanHumidity): VapourPr
  * vapourPressureFromMinTemperatureFao56({ minTemperature: celsius(14.8), aridity: kelvinsOfChange(2) }) // => 1.48
  */
 export function vapourPressureFromMinTemperatureFao56(day: DewAtNight): VapourPressure {
-  const { minTemperature: lowest, aridity } = optionsOf(day)
-  saturationVapourPressureFao56(lowest)
-  return saturationVapourPressureFao56((lowest - numberIn(aridity ?? 0, ARIDITY, 'aridity')) as Temperature)
+  const { minTemperature: min, aridity } = optionsOf(day)
+  saturationVapourPressureFao56(min)
+  return saturationVapourPressureFao56((min - numberIn(aridity ?? 0, ARIDITY, 'aridity')) as Temperature)
 }

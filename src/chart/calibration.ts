@@ -39,15 +39,15 @@ export function chartCalibration(chart: CalibrationChart): string {
   requireObject(chart, 'chart')
   const { title, calibration, readingTitle, width = WIDTH } = chart
   requireObject(calibration, 'calibration')
-  const { min: lowest, max: highest } = calibration.span
+  const { min, max } = calibration.span
   const curve = (reading: number) => valueAt(calibration, reading)
-  const beyond = BEYOND * (highest - lowest)
+  const beyond = BEYOND * (max - min)
   // A root or a power of a negative reading does not exist.
-  const from = calibration.exponent === 1 ? lowest - beyond : Math.max(0, lowest - beyond)
-  const to = highest + beyond
+  const from = calibration.exponent === 1 ? min - beyond : Math.max(0, min - beyond)
+  const to = max + beyond
   const readings = calibration.samples.map(({ reading }) => reading as number)
   const residuals = calibration.samples.map((sample) => sample.waterContent - curve(sample.reading))
-  const worst = residuals.reduce((most, residual) => Math.max(most, Math.abs(residual)), 0.005)
+  const worst = residuals.reduce((worst, residual) => Math.max(worst, Math.abs(residual)), 0.005)
   const along = (a: number, b: number) => Array.from({ length: STEPS + 1 }, (_, i) => a + ((b - a) * i) / STEPS)
   const part = (name: string, x: readonly number[], look: number): PanelSeries => {
     return { name, x, y: x.map(curve), draw: 'line', look }
@@ -58,7 +58,7 @@ export function chartCalibration(chart: CalibrationChart): string {
     alternative: inWords(calibration, residuals),
     xTitle: readingTitle,
     xRange: [from, to],
-    spans: [{ name: 'calibrated', from: lowest, to: highest }],
+    spans: [{ name: 'calibrated', from: min, to: max }],
     panels: [
       {
         yTitle: 'water content, m³/m³',
@@ -70,9 +70,9 @@ export function chartCalibration(chart: CalibrationChart): string {
             draw: 'points',
             look: 3,
           },
-          part('calibration', along(lowest, highest), 0),
+          part('calibration', along(min, max), 0),
           // Both ends have one name; the missing value between them breaks the line.
-          part('extrapolated', [...along(from, lowest), Number.NaN, ...along(highest, to)], 1),
+          part('extrapolated', [...along(from, min), Number.NaN, ...along(max, to)], 1),
         ],
         ...(porosity === undefined ? {} : { rules: [{ name: 'porosity', y: porosity }] }),
         weight: 2.4,
@@ -97,6 +97,6 @@ function inWords(calibration: ProbeCalibration, residuals: readonly number[]): s
     statistics === undefined
       ? 'two samples, which any curve meets'
       : `root of the mean squared residual ${statistics.rmse.toFixed(4)} m³/m³${left === undefined ? '' : `, ${left.toFixed(4)} when each sample is left out in turn`}`
-  const worst = residuals.reduce((most, residual) => Math.max(most, Math.abs(residual)), 0)
+  const worst = residuals.reduce((max, residual) => Math.max(max, Math.abs(residual)), 0)
   return `${calibration.samples.length} samples, ${calibration.method}: ${quality}; largest residual ${worst.toFixed(4)} m³/m³. Calibrated from a reading of ${short(span.min)} to ${short(span.max)}, from ${span.driest.toFixed(3)} to ${span.wettest.toFixed(3)} m³/m³.`
 }

@@ -61,9 +61,8 @@ export function chartDryDown(chart: DryDownChart): string {
     throw new InputError('waterContent', `has ${there.length} readings`, 'give at least two, at rising times')
   const course = courseOf(fit, from, last, refillPoint)
   const reach = course.refill.known ? course.refill.time : Infinity
-  const longest =
-    Math.max(Number.isFinite(reach) ? reach : 0, chart.band?.latest ?? chart.band?.earliest ?? 0) || Infinity
-  const horizon = last + Math.min(longest * 1.15 + 0.05 * (last - from), FURTHEST * (last - from))
+  const max = Math.max(Number.isFinite(reach) ? reach : 0, chart.band?.latest ?? chart.band?.earliest ?? 0) || Infinity
+  const horizon = last + Math.min(max * 1.15 + 0.05 * (last - from), FURTHEST * (last - from))
   const end = Math.min(last + reach, horizon)
   const known = course.at !== undefined
   const series: PanelSeries[] = [{ ...readings, draw: 'points', look: 0 }]

@@ -7,7 +7,7 @@ const SIZE = 12
 const MARK = 32
 const APART = 16
 /** More rows than these would leave no room for the curves. */
-const MOST_ROWS = 4
+const MAX_ROWS = 4
 export const LEGEND_ROW = 18
 
 /** A name and how what it names is drawn. */
@@ -60,11 +60,11 @@ export function legendOf(panel: Panel, room: number, also: AlsoNamed): Legend {
       at = 0
       row += 1
     }
-    if (row === MOST_ROWS) break
+    if (row === MAX_ROWS) break
     items.push({ ...entry, left: at, row, room: wide })
     at += MARK + wide + APART
   }
-  return { items, rows: Math.min(row + 1, MOST_ROWS), left: shown.length - items.length }
+  return { items, rows: Math.min(row + 1, MAX_ROWS), left: shown.length - items.length }
 }
 
 export function drawLegend(legend: Legend, left: number, top: number, room: number): string {

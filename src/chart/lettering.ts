@@ -41,7 +41,7 @@ export function cutText(text: string, size: number, room: number): string {
 }
 
 /** The text in lines that fit; the last line is cut where the text is longer than all of them. */
-export function wrapText(text: string, size: number, room: number, most: number): string[] {
+export function wrapText(text: string, size: number, room: number, max: number): string[] {
   const lines: string[] = []
   let line = ''
   const words = text.split(/\s+/).filter((word) => word !== '')
@@ -49,7 +49,7 @@ export function wrapText(text: string, size: number, room: number, most: number)
     const word = words[i]!
     if (line === '' || textWidth(line, size) + textWidth(` ${word.slice(0, room)}`, size) <= room) {
       line = line === '' ? word : `${line} ${word}`
-    } else if (lines.length === most - 1) {
+    } else if (lines.length === max - 1) {
       return [...lines, cutText(`${line} ${words.slice(i).join(' ')}`, size, room)]
     } else {
       lines.push(line)

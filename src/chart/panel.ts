@@ -3,13 +3,13 @@ import { drawLegend, LEGEND_ROW, type Legend } from './legend.js'
 import { lettering, textWidth, wrapText } from './lettering.js'
 import { tickText } from './number-ticks.js'
 import type { Panel, PanelChart, PanelRule } from './panel-chart.js'
-import { drawable, drawSeries, LEAST, lookOf, type Scale } from './series.js'
+import { drawable, drawSeries, lookOf, MIN_SIZE, type Scale } from './series.js'
 import { element, escapeText, tidy } from './svg.js'
 
 /** Size of the names of rules. */
 export const RULE_SIZE = 12
 export const TOP_ROW = 16
-const MOST_TOP_ROWS = 4
+const MAX_TOP_ROWS = 4
 
 /** Where a panel lies in the picture, in px. */
 export interface PanelPlace {
@@ -147,7 +147,7 @@ export function namesOnTop(chart: PanelChart, x: Scale, left: number, right: num
     const middle = Math.min(Math.max(at, left + wide / 2), right - wide / 2)
     let row = 0
     while (taken.some(([a, b, r]) => r === row && middle - wide / 2 < b + 6 && middle + wide / 2 > a - 6)) row += 1
-    if (row >= MOST_TOP_ROWS) return []
+    if (row >= MAX_TOP_ROWS) return []
     taken.push([middle - wide / 2, middle + wide / 2, row])
     return [{ name, middle, row }]
   })
@@ -182,7 +182,7 @@ function extent(panel: Panel): [number, number] {
   if (low > high) return [0, 1]
   // A curve that is flat to the last digit would fill the axis with its rounding.
   const size = Math.max(Math.abs(low), Math.abs(high))
-  if (size < LEAST) return [-0.5, 0.5]
+  if (size < MIN_SIZE) return [-0.5, 0.5]
   if (high - low <= size * 1e-9) return [low - Math.abs(low) / 2, low + Math.abs(low) / 2]
   return [low, high]
 }

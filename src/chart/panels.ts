@@ -10,14 +10,14 @@ import { lettering, textWidth } from './lettering.js'
 import { logarithmicTicks, tickText } from './number-ticks.js'
 import { drawPanel, heightAxis, namesOnTop, RULE_SIZE, TOP_ROW } from './panel.js'
 import type { PanelChart } from './panel-chart.js'
-import { LEAST, type Scale } from './series.js'
+import { MIN_SIZE, type Scale } from './series.js'
 import { element, escapeText } from './svg.js'
 
 const MARGIN = { right: 24, bottom: 52, left: 84, narrow: 46 }
 const BETWEEN = 16
 /** From this width on names of rules stand beside the axes; in narrower pictures they stand in the legend. */
 const WIDE = 600
-const MOST_BESIDE = 132
+const MAX_BESIDE = 132
 
 /**
  * A picture of panels that stand above each other over one horizontal axis, as SVG text. The ready-made charts are built with it.
@@ -61,8 +61,8 @@ export function stackPanels(chart: PanelChart, above: number): string {
   if (panels.length === 0) throw new InputError('panels', 'there is none', 'give at least one panel')
   const [from, to] = chart.xRange
   const logarithmic = chart.xScale === 'logarithmic'
-  const least = Math.max(LEAST, 1e-12 * Math.max(Math.abs(from), Math.abs(to)))
-  if (!(to - from > least && Number.isFinite(to - from) && (!logarithmic || from > 0)))
+  const min = Math.max(MIN_SIZE, 1e-12 * Math.max(Math.abs(from), Math.abs(to)))
+  if (!(to - from > min && Number.isFinite(to - from) && (!logarithmic || from > 0)))
     throw new InputError(
       'xRange',
       `runs from ${from} to ${to}`,
@@ -87,7 +87,7 @@ export function stackPanels(chart: PanelChart, above: number): string {
   const x = (logarithmic ? scaleLog : scaleLinear)([from, to], [left, right])
   const ticks = chart.xTicks ?? (logarithmic ? logarithmicTicks(from, to) : numberTicks(from, to, right - left))
   const names = namesOnTop(chart, x, left, width - 8)
-  const rows = names.reduce((most, { row }) => Math.max(most, row + 1), 0)
+  const rows = names.reduce((max, { row }) => Math.max(max, row + 1), 0)
   const heads = legends.map(
     (legend, i) =>
       legend.rows * LEGEND_ROW +
@@ -121,7 +121,7 @@ export function stackPanels(chart: PanelChart, above: number): string {
 
 function roomBeside(panels: PanelChart['panels']): number {
   const names = panels.flatMap(({ rules }) => (rules ?? []).map(({ name }) => textWidth(name, RULE_SIZE)))
-  return names.some((wide) => wide > 0) ? Math.min(MOST_BESIDE, maxOf(names) + 12) : 0
+  return names.some((wide) => wide > 0) ? Math.min(MAX_BESIDE, maxOf(names) + 12) : 0
 }
 
 function topName(name: string, middle: number, y: number, width: number): string {

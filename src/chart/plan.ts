@@ -89,14 +89,14 @@ function inWords(
 ): string {
   const sum = (shots: readonly { millilitres: number }[]) =>
     Math.round(shots.reduce((total, { millilitres }) => total + millilitres, 0))
-  const lowest = plan.waterContent.reduce((a, b) => Math.min(a, b))
-  const highest = plan.waterContent.reduce((a, b) => Math.max(a, b))
+  const min = plan.waterContent.reduce((a, b) => Math.min(a, b))
+  const max = plan.waterContent.reduce((a, b) => Math.max(a, b))
   const outcome = given === undefined ? '' : ` ${given.length} shots given, ${sum(given)} mL.`
   const misses = difference?.y.filter(Number.isFinite) ?? []
-  const worst = misses.reduce((most, miss) => (Math.abs(miss) > Math.abs(most) ? miss : most), 0)
+  const worst = misses.reduce((worst, miss) => (Math.abs(miss) > Math.abs(worst) ? miss : worst), 0)
   const missed =
     misses.length === 0
       ? ''
       : ` Readings differ from the prediction by at most ${(worst * 100).toFixed(1)} percentage points.`
-  return `${planned.length} shots planned, ${sum(planned)} mL, of which ${(plan.drainFraction * 100).toFixed(0)} % should drain; predicted water content between ${lowest.toFixed(3)} and ${highest.toFixed(3)} m³/m³.${outcome}${missed}`
+  return `${planned.length} shots planned, ${sum(planned)} mL, of which ${(plan.drainFraction * 100).toFixed(0)} % should drain; predicted water content between ${min.toFixed(3)} and ${max.toFixed(3)} m³/m³.${outcome}${missed}`
 }

@@ -119,10 +119,10 @@ function spansOf({ faults }: RehearsalOutcome, from: number, to: number): PanelS
 }
 
 /** Where each alarm is raised first. */
-function marksOf({ alarms }: RehearsalOutcome, from: number, most: number): PanelMark[] {
+function marksOf({ alarms }: RehearsalOutcome, from: number, max: number): PanelMark[] {
   const first = new Map<string, number>()
   for (const { alarm, time } of alarms) if (!first.has(alarm)) first.set(alarm, time)
-  return [...first].slice(0, most).map(([name, time]) => ({ name: name.replace(/-/g, ' '), x: from + time }))
+  return [...first].slice(0, max).map(([name, time]) => ({ name: name.replace(/-/g, ' '), x: from + time }))
 }
 
 function inWords(outcome: RehearsalOutcome): string {

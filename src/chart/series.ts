@@ -8,7 +8,7 @@ import { type Place, thinBars, thinLine, thinPoints } from './thin.js'
 export type Scale = (value: number) => number
 
 /** A range smaller than this cannot be divided into ticks: the numbers of the language end soon after. */
-export const LEAST = 1e-290
+export const MIN_SIZE = 1e-290
 
 /** A number that a picture can hold: beyond this, differences overflow. */
 export function drawable(value: number | undefined): value is number {
@@ -23,7 +23,7 @@ export function lookOf(series: PanelSeries, place: number): number {
 
 /** More points than this are thinned to what the eye can tell apart. */
 const MANY = 2000
-const MOST_POINTS = 1500
+const MAX_POINTS = 1500
 
 /** A series as SVG text in px. */
 export function drawSeries(series: PanelSeries, look: number, x: Scale, y: Scale): string {
@@ -44,7 +44,7 @@ export function drawSeries(series: PanelSeries, look: number, x: Scale, y: Scale
     if (place !== undefined) there.push(place)
   }
   if (series.draw === 'points') {
-    const seen = there.length > MANY ? thinPoints(there, MOST_POINTS) : there
+    const seen = there.length > MANY ? thinPoints(there, MAX_POINTS) : there
     return seen.map(([px, py]) => marker(look, px, py)).join('')
   }
   if (series.draw === 'bars') return drawBars(series, look, there.length > MANY ? thinBars(there, y(0)) : there, x, y)

@@ -47,14 +47,14 @@ export function thinLine(count: number, placeOf: (i: number) => Place | undefine
 }
 
 /** Of points so close that they cover each other one, so many at most as a picture can hold; the first of each cell. */
-export function thinPoints(places: readonly Place[], most: number): readonly Place[] {
+export function thinPoints(places: readonly Place[], max: number): readonly Place[] {
   for (let cell = 1; ; cell *= 1.5) {
     const kept = new Map<number, Place>()
     for (const place of places) {
       const key = Math.floor(place[0] / cell) * 32768 + Math.floor(place[1] / cell)
       if (!kept.has(key)) kept.set(key, place)
     }
-    if (kept.size <= most) return [...kept.values()]
+    if (kept.size <= max) return [...kept.values()]
   }
 }
 

@@ -43,13 +43,13 @@ export function clock(local: number): string {
 }
 
 /** Spans longer than `longest` seconds between neighbouring readings, or between readings that are there. */
-export function gapsBetween(time: ArrayLike<number>, value: ArrayLike<number>, longest: number): [number, number][] {
+export function gapsBetween(time: ArrayLike<number>, value: ArrayLike<number>, max: number): [number, number][] {
   const gaps: [number, number][] = []
   let last = Number.NaN
   for (let i = 0; i < time.length; i++) {
     if (!Number.isFinite(value[i])) continue
     const now = time[i]!
-    if (now - last > longest) gaps.push([last, now])
+    if (now - last > max) gaps.push([last, now])
     last = now
   }
   return gaps

@@ -25,7 +25,15 @@ export {
   type RecordDiagnosis,
   type WatchedRecord,
 } from './diagnose-record.js'
-export type { Cause, CauseCode, CheckCode, Diagnosis, Evidence, UnknownReason } from './diagnosis/cause.js'
+export type {
+  Cause,
+  CauseCode,
+  CheckCode,
+  Diagnosis,
+  Evidence,
+  EvidenceCode,
+  UnknownReason,
+} from './diagnosis/cause.js'
 export type { WatchedReading, WatchZoneInput } from './diagnosis/input.js'
 export type { WatchZoneSettings } from './diagnosis/settings.js'
 export type { DarkHours } from './diagnosis/watched.js'

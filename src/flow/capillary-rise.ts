@@ -1,4 +1,5 @@
 import { rootBetween } from '../numerics/root.js'
+import { answerOf } from '../quantity/answer.js'
 import { SUCTION } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { Length, SuctionHead, WaterFlux } from '../quantity/generated/kinds.js'
@@ -101,15 +102,15 @@ export function capillaryFlux(column: LiftToHeight): WaterFlux {
   const suction = numberIn(column.suction, LIFTING_SUCTION, 'suction')
   if (suction <= height) return 0 as WaterFlux
   // With K at most K_s the integral is at most s / (1 + e / K_s), which bounds the flux from above.
-  const most = suction / height - 1
-  let least = most
-  while (riseTo(medium, least, suction) <= height) {
-    least /= 20
+  const max = suction / height - 1
+  let min = max
+  while (riseTo(medium, min, suction) <= height) {
+    min /= 20
     // A conductivity that is beyond the range of numbers lets nothing through.
-    if (least === 0) return 0 as WaterFlux
+    if (min === 0) return 0 as WaterFlux
   }
-  const share = rootBetween((e) => [riseTo(medium, e, suction) - height, Number.NaN], least, most * (1 + 1e-9))
-  return (10 * conductivity * share) as WaterFlux
+  const share = rootBetween((e) => [riseTo(medium, e, suction) - height, Number.NaN], min, max * (1 + 1e-9))
+  return answerOf(10 * conductivity * share, 'saturatedConductivity') as WaterFlux
 }
 
 /** The flux over the saturated conductivity. */

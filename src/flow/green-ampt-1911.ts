@@ -1,4 +1,5 @@
 import { inverseLogExcess, logExcess } from '../numerics/log-excess.js'
+import { answerOf, answersOf } from '../quantity/answer.js'
 import { InputError } from '../quantity/errors.js'
 import type { Duration, WaterDepth } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
@@ -39,7 +40,7 @@ export function infiltrationGreenAmpt1911(front: WettingFrontAtTime): Infiltrati
   const given = conductivity * (numberIn(front.time, TIME_OF_FRONT, 'time') / 3600)
   const depth = pull === 0 ? given : pull * inverseLogExcess(given / pull)
   if (depth === 0) throw new InputError('time', 'nothing has gone in after so short a time', 'give a longer one')
-  return infiltrationOf(depth, conductivity * (1 + pull / depth), rise)
+  return answersOf(infiltrationOf(depth, conductivity * (1 + pull / depth), rise), 'conductivity')
 }
 
 /**
@@ -60,5 +61,8 @@ export function timeGreenAmpt1911(front: WettingFrontOfDepth): Duration {
   requireObject(front, 'front')
   const { conductivity, pull } = checkFront(front)
   const depth = numberIn(front.infiltrated, INFILTRATED, 'infiltrated') / 10
-  return ((3600 * (pull === 0 ? depth : pull * logExcess(depth / pull))) / conductivity) as Duration
+  return answerOf(
+    (3600 * (pull === 0 ? depth : pull * logExcess(depth / pull))) / conductivity,
+    'conductivity',
+  ) as Duration
 }

@@ -1,4 +1,5 @@
 import { inverseLogExcess, logExcess } from '../numerics/log-excess.js'
+import { answersOf } from '../quantity/answer.js'
 import { ELAPSED } from '../quantity/domains.js'
 import type { ApplicationRate, Duration, Length, WaterDepth } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
@@ -56,12 +57,15 @@ export function pondingMeinLarson1973(front: WettingFrontUnderRate): Ponding {
   const rate = numberIn(front.applicationRate, APPLICATION_RATE, 'applicationRate') / 10
   if (rate <= conductivity) return { ponds: false, reason: 'medium-conducts-all' }
   const depth = (conductivity * pull) / (rate - conductivity)
-  return {
-    ponds: true,
-    time: ((3600 * depth) / rate) as Duration,
-    infiltrated: (10 * depth) as WaterDepth,
-    frontDepth: (depth / rise) as Length,
-  }
+  return answersOf(
+    {
+      ponds: true,
+      time: ((3600 * depth) / rate) as Duration,
+      infiltrated: (10 * depth) as WaterDepth,
+      frontDepth: (depth / rise) as Length,
+    },
+    'frontSuction',
+  )
 }
 
 /**

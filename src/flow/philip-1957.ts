@@ -1,3 +1,4 @@
+import { answerOf } from '../quantity/answer.js'
 import { ELAPSED } from '../quantity/domains.js'
 import type { Duration, HydraulicConductivity, Sorptivity, WaterDepth } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
@@ -28,7 +29,8 @@ export function infiltrationPhilip1957(surface: AbsorbingSurface): WaterDepth {
   requireObject(surface, 'surface')
   const hours = numberIn(surface.time, ELAPSED, 'time') / 3600
   const gravity = numberIn(surface.gravityTerm ?? 0, GRAVITY_TERM, 'gravityTerm')
-  return (10 *
-    (numberIn(surface.sorptivity, SORPTIVITY_OF_SURFACE, 'sorptivity') * Math.sqrt(hours) +
-      gravity * hours)) as WaterDepth
+  return answerOf(
+    10 * (numberIn(surface.sorptivity, SORPTIVITY_OF_SURFACE, 'sorptivity') * Math.sqrt(hours) + gravity * hours),
+    'sorptivity',
+  ) as WaterDepth
 }

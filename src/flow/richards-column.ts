@@ -7,6 +7,7 @@ import type { ColumnEnds } from './column/ends.js'
 import { type ColumnGrid, columnGrid } from './column/grid.js'
 import type { LayerMedium } from './column/layer-medium.js'
 import { mediumTable } from './column/medium-table.js'
+import { usualNodes } from './column/usual-nodes.js'
 import {
   AIR_DRY_SUCTION,
   BYPASS,
@@ -46,7 +47,10 @@ export interface RichardsSurroundings {
   readonly airDry?: SuctionHead
   /** How salt moves; without it none is followed. */
   readonly salt?: SaltInContainer
-  /** Heights at which the medium is followed, both ends included; 31 by default. Unit: 1. Range: integers [5, 5001]. */
+  /**
+   * Heights at which the medium is followed, both ends included; by default 31, and up to 61 where the conductivity falls steeply. Unit: 1.
+   * Range: integers [5, 5001].
+   */
   readonly nodes?: number
   /** Largest error of the water content that a step may make anywhere; 0.001 by default. Unit: m³/m³. Range: [1e-9, 0.01]. */
   readonly tolerance?: number
@@ -89,7 +93,7 @@ export function richardsColumn(layers: readonly ConductingLayer[], around: Richa
   const { roots, base = 'seepage', surface = 'shots' } = around
   const grid = columnGrid(
     layers.map(({ container }) => container),
-    wholeNumberIn(around.nodes ?? 31, NODES, 'nodes'),
+    wholeNumberIn(around.nodes ?? usualNodes(layers), NODES, 'nodes'),
   )
   const airDry = numberIn(around.airDry ?? 1e5, AIR_DRY_SUCTION, 'airDry')
   const ends: ColumnEnds = {

@@ -31,17 +31,17 @@ export function sinkOf(grid: ColumnGrid, roots: RootsInContainer | undefined): (
   const { h1, h2, h4 } = roots.limits
   return (demand) => {
     if (demand === 0) return undefined
-    const most = new Float64Array(heights.length)
+    const max = new Float64Array(heights.length)
     const [fromLower, fromUpper] = [lower.slice(), upper.slice()]
     for (let e = 0; e < lengths.length; e++) {
       fromLower[e]! *= demand / sum
       fromUpper[e]! *= demand / sum
-      most[e]! += fromLower[e]!
-      most[e + 1]! += fromUpper[e]!
+      max[e]! += fromLower[e]!
+      max[e + 1]! += fromUpper[e]!
     }
     // cm³/s over the surface as mm/d, in which the limits count.
     const h3 = feddesDryStart(roots.limits, (demand / grid.surface) * 864000)
-    return { fromLower, fromUpper, most, h1, h2, h3, h4 }
+    return { fromLower, fromUpper, most: max, h1, h2, h3, h4 }
   }
 }
 

@@ -1,4 +1,5 @@
 import { rootBetween } from '../numerics/root.js'
+import { answerOf } from '../quantity/answer.js'
 import { type Domain, domainWith } from '../quantity/domain.js'
 import { WATER_CONTENT } from '../quantity/domains.js'
 import type { Length } from '../quantity/generated/kinds.js'
@@ -7,7 +8,7 @@ import { oneOf } from '../quantity/one-of.js'
 import type { ColumnEquations } from './column/equations.js'
 import { follow, forget } from './column/history.js'
 import type { RichardsColumn } from './richards-column.js'
-import { type RichardsState, stateOf } from './richards-state.js'
+import { type RichardsState, stateOf, sumOf } from './richards-state.js'
 import type { RichardsFlow } from './richards-terms.js'
 
 /** Driest suction at the bottom of a container that a simulation can begin with. Unit: cm. */
@@ -36,6 +37,7 @@ export function richardsStarts(
     const held = equations.terms.water.slice()
     if (history !== undefined) follow(history, grid, suctions)
     const salts = salt === undefined ? undefined : held.map((water) => water * salt.startEC)
+    if (salts !== undefined) answerOf(sumOf(salts), 'startEC')
     return stateOf({ suctions, held, salt: salts }, equations)
   }
   const atRest = (bottom: number) => heights.map((height) => bottom + height)
@@ -65,10 +67,10 @@ function bottomOf(waterContent: number, grid: RichardsColumn['grid'], equations:
       equations,
     )
   const underWater = -heights[nodes - 1]!
-  const [min, most] = [heldOver(DRIEST)[0], heldOver(underWater)[0]]
+  const [min, max] = [heldOver(DRIEST)[0], heldOver(underWater)[0]]
   // Sums over cells round, and the limit stands in what a refusal says.
-  numberIn(waterContent, domainWith(WATER_CONTENT, { min, max: Math.round(most * DIGITS) / DIGITS }), 'waterContent')
-  const sought = Math.min(waterContent, most)
+  numberIn(waterContent, domainWith(WATER_CONTENT, { min, max: Math.round(max * DIGITS) / DIGITS }), 'waterContent')
+  const sought = Math.min(waterContent, max)
   return rootBetween(
     (bottom) => {
       const [held, slope] = heldOver(bottom)

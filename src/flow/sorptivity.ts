@@ -66,7 +66,7 @@ export function sorptivityPhilip1957(wetting: WettedMedium): Sorptivity {
 /** Whether a sorptivity leaves some flux where the suction is the initial one. */
 function isTooMuch(medium: ConductiveModel, from: number, to: number, sorptivity: number): boolean {
   const surface = sorptivity / 2
-  const least = 1e-11 * surface
+  const min = 1e-11 * surface
   const [, [, flux]] = followPair({
     slopes: (s, [phi, g]) => [
       medium.relativeConductivity(s as SuctionHead) / g,
@@ -76,10 +76,10 @@ function isTooMuch(medium: ConductiveModel, from: number, to: number, sorptivity
     to,
     start: [0, surface],
     tolerance: 1e-10,
-    scale: [1e-9, least],
-    ended: ([, g]) => g < least,
+    scale: [1e-9, min],
+    ended: ([, g]) => g < min,
   })
-  return flux >= least
+  return flux >= min
 }
 
 /**

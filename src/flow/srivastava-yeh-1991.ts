@@ -9,7 +9,7 @@ import { numberIn, requireObject } from '../quantity/guard.js'
 import { COLUMN_HEIGHT, DOWNWARD_FLUX, HEIGHT, SATURATED_CONDUCTIVITY } from './domains.js'
 import { type Bounded, type ExponentialColumn, steadyConductivity, steadyRounding } from './exponential-profile.js'
 import { conductivityByImages } from './srivastava-yeh-early.js'
-import { conductivityBySeries, MOST_ROOTS } from './srivastava-yeh-series.js'
+import { conductivityBySeries, MAX_ROOTS } from './srivastava-yeh-series.js'
 import type { PlaceOverWaterTable, SaturatedMedium } from './terms.js'
 
 /** A column of exponential medium over a water table, the flux through its surface, and where and when to look. */
@@ -87,7 +87,7 @@ function conductivityAt(column: ExponentialColumn, height: number, time: number)
   if (value > 0 && error <= 1e-9 * value) return value
   throw new ConvergenceError(
     'series of Srivastava and Yeh',
-    MOST_ROOTS,
+    MAX_ROOTS,
     error,
     'the medium is all but dry there; look lower, earlier or later',
   )

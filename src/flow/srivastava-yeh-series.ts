@@ -2,7 +2,7 @@ import { rootBetween } from '../numerics/root.js'
 import { type Bounded, type ExponentialColumn, steadyConductivity, steadyRounding } from './exponential-profile.js'
 
 /** Later than about a hundredth of the square of the height, far fewer roots leave nothing of the digits to be wrong. */
-export const MOST_ROOTS = 60
+export const MAX_ROOTS = 60
 
 /**
  * Relative conductivity by the series of Srivastava and Yeh (1991), with a bound of what the roots left out and rounding can
@@ -13,7 +13,7 @@ export function conductivityBySeries(column: ExponentialColumn, height: number, 
   let sum = 0
   let magnitude = 0
   let left = Infinity
-  for (let n = 1; n <= MOST_ROOTS && left > 1e-17 * magnitude; n++) {
+  for (let n = 1; n <= MAX_ROOTS && left > 1e-17 * magnitude; n++) {
     // tan(y) = -2 y / top has one root y in each half period below nπ.
     const y = rootBetween(
       (y) => [y - n * Math.PI + Math.atan2(2 * y, top), 1 + (2 * top) / (top * top + 4 * y * y)],

@@ -79,7 +79,12 @@ export {
   type RootZoneOrganism,
   rootTemperatureBand,
 } from './root-zone/root-temperature-band.js'
-export type { BandFinding, RootZoneBand } from './root-zone/root-zone-bands.js'
+export type {
+  BandFinding,
+  RootTemperatureBandName,
+  RootZoneBand,
+  RootZoneBandName,
+} from './root-zone/root-zone-bands.js'
 export {
   type DrainFractionInput,
   drainFraction,

@@ -8,7 +8,7 @@ export type CholeskyFactor = { readonly lower: number[][] } | { readonly depende
  * Cholesky factor of a symmetric matrix. A pivot at or below `smallest` times its diagonal counts as dependent: nothing but
  * rounding is left of that row.
  */
-export function choleskyFactor(matrix: Rows, smallest = 0): CholeskyFactor {
+export function choleskyFactor(matrix: Rows, min = 0): CholeskyFactor {
   const lower: number[][] = []
   for (let i = 0; i < matrix.length; i++) {
     const row: number[] = []
@@ -17,7 +17,7 @@ export function choleskyFactor(matrix: Rows, smallest = 0): CholeskyFactor {
       const other = j === i ? row : lower[j]!
       for (let k = 0; k < j; k++) left -= row[k]! * other[k]!
       if (j < i) row.push(left / at(lower, j, j))
-      else if (left > smallest * at(matrix, i, i)) row.push(Math.sqrt(left))
+      else if (left > min * at(matrix, i, i)) row.push(Math.sqrt(left))
       else return { dependent: i }
     }
     lower.push(row)

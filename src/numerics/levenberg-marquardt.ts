@@ -28,7 +28,7 @@ export interface LeastSquaresMinimum {
   readonly iterations: number
 }
 
-const MOST_ITERATIONS = 300
+const MAX_ITERATIONS = 300
 
 /**
  * The method of Levenberg (1944) and Marquardt (1963) in a box. A parameter at an end of the box is left out of the step while
@@ -44,7 +44,7 @@ export function nonlinearLeastSquares(problem: LeastSquares): LeastSquaresMinimu
   const negligible = cost * 1e-28
   let next = new Float64Array(count)
   let damping = 1e-3
-  for (let iterations = 0; iterations < MOST_ITERATIONS; iterations++) {
+  for (let iterations = 0; iterations < MAX_ITERATIONS; iterations++) {
     const columns = derivatives(problem, p, at)
     const slope = columns.map((column) => dot(column, at))
     const curvature = columns.map((a) => columns.map((b) => dot(a, b)))
@@ -72,7 +72,7 @@ export function nonlinearLeastSquares(problem: LeastSquares): LeastSquaresMinimu
     }
   }
   const miss = Math.sqrt(cost / count)
-  throw new ConvergenceError('least squares', MOST_ITERATIONS, miss, 'start nearer, or fit fewer parameters')
+  throw new ConvergenceError('least squares', MAX_ITERATIONS, miss, 'start nearer, or fit fewer parameters')
 }
 
 /** Those that no end of the box holds while the slope presses them outwards. */

@@ -1,6 +1,6 @@
 /** How much a simplex may differ, as a share of its first size, when the search ends. */
 const SETTLED = 1e-6
-const MOST = 600
+const MAX = 600
 
 /**
  * The least value of a function of some numbers by the downhill simplex of Nelder and Mead (1965), The Computer Journal 7:308-313: for
@@ -28,7 +28,7 @@ function descend(f: (x: readonly number[]) => number, start: readonly number[], 
     corners.push(point(start.map((value, i) => (i === j ? value + sizes[i]! : value))))
   })
   const n = start.length
-  for (let count = 0; count < MOST; count++) {
+  for (let count = 0; count < MAX; count++) {
     corners.sort((a, b) => a.value - b.value)
     const [first, last] = [corners[0]!, corners[n]!]
     if (start.every((_, j) => corners.every(({ at }) => apart(at, first.at, j) <= SETTLED * sizes[j]!))) break

@@ -57,7 +57,7 @@ export function applyCalibrationToSeries(series: ReadingSeries): SeriesCounts {
       'make it as long as the readings',
     )
   const { exponent, porosity = 1 } = calibration
-  const { min: lowest, max: highest } = calibration.span
+  const { min, max } = calibration.span
   const refusals: Refused[] = []
   let [missing, belowSpan, aboveSpan, impossible, refused] = [0, 0, 0, 0, 0]
   let i = convertPlain(calibration, readings, output, 0)
@@ -70,8 +70,8 @@ export function applyCalibrationToSeries(series: ReadingSeries): SeriesCounts {
       output[i] = Number.NaN
       refused++
     } else {
-      if (reading < lowest) belowSpan++
-      else if (reading > highest) aboveSpan++
+      if (reading < min) belowSpan++
+      else if (reading > max) aboveSpan++
       if (!(value >= 0 && value <= porosity)) impossible++
     }
     i = convertPlain(calibration, readings, output, i + 1)
@@ -85,7 +85,7 @@ export function applyCalibrationToSeries(series: ReadingSeries): SeriesCounts {
  * comparisons, which NaN does not.
  */
 function convertPlain(calibration: ProbeCalibration, readings: Float64Array, output: Float64Array, start: number) {
-  const { min: lowest, max: highest } = calibration.span
+  const { min, max } = calibration.span
   const full: number = calibration.porosity ?? 1
   const rows = readings.length
   let i = start
@@ -95,7 +95,7 @@ function convertPlain(calibration: ProbeCalibration, readings: Float64Array, out
     for (; i < rows; i++) {
       const x = readings[i]!
       const value = ((c3 * x + c2) * x + c1) * x + c0
-      if (!(x >= lowest && x <= highest && value >= 0 && value <= full)) return i
+      if (!(x >= min && x <= max && value >= 0 && value <= full)) return i
       output[i] = value
     }
     return i
@@ -103,7 +103,7 @@ function convertPlain(calibration: ProbeCalibration, readings: Float64Array, out
   for (; i < rows; i++) {
     const reading = readings[i]!
     const value = valueAt(calibration, reading)
-    if (!(reading >= lowest && reading <= highest && value >= 0 && value <= full)) return i
+    if (!(reading >= min && reading <= max && value >= 0 && value <= full)) return i
     output[i] = value
   }
   return i

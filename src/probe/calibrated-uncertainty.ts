@@ -1,3 +1,4 @@
+import { answersOf } from '../quantity/answer.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
@@ -74,12 +75,15 @@ export function calibratedUncertainty(input: UncertainReading): CalibratedUncert
   const fromReading = noise === 0 ? 0 : Math.abs(slopeOf(calibration, r)) * noise
   if (fromReading - fromReading !== 0)
     throw new InputError('reading', `the curve is vertical at ${r}`, 'ask at a reading above zero')
-  return {
-    waterContent: valueAt(calibration, r) as WaterContent,
-    standardUncertainty: Math.sqrt(variance + statistics.residualSd ** 2 + fromReading ** 2),
-    fromCoefficients: Math.sqrt(variance),
-    fromScatter: statistics.residualSd,
-    fromReading,
-    degreesOfFreedom: freedom,
-  }
+  return answersOf(
+    {
+      waterContent: valueAt(calibration, r) as WaterContent,
+      standardUncertainty: Math.sqrt(variance + statistics.residualSd ** 2 + fromReading ** 2),
+      fromCoefficients: Math.sqrt(variance),
+      fromScatter: statistics.residualSd,
+      fromReading,
+      degreesOfFreedom: freedom,
+    },
+    'readingSd',
+  )
 }

@@ -107,8 +107,8 @@ export function checkPlacement(input: PlacementInput): PlacementCheck {
   const objects = (input.objects ?? []).map((object) => ({ ...object, body: bodyOf(object) }))
   for (const [i, { kind }] of objects.entries()) oneOf(kind, KINDS, `objects[${i}].kind`)
   const conflicts: PlacementConflict[] = []
-  const add: Add = (code, probe, to, distance, by = needed - distance, least = needed) =>
-    conflicts.push({ code, level: 'caution', probe, to, ...lengths({ distance, needed: least, by }) })
+  const add: Add = (code, probe, to, distance, by = needed - distance, min = needed) =>
+    conflicts.push({ code, level: 'caution', probe, to, ...lengths({ distance, needed: min, by }) })
   probes.forEach((probe, i) => {
     const { name, body } = probe
     againstWalls(name, body, walls, needed, add)

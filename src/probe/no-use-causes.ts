@@ -34,20 +34,20 @@ export function wholeRows(
 export function causeOf(list: Float64Array, kept: readonly number[], reference: number | undefined): Cause {
   const values = kept.map((i) => list[i]!)
   const mean = values.reduce((total, value) => total + value, 0) / values.length
-  const [lowest, highest] = [
+  const [min, max] = [
     values.reduce((a, b) => Math.min(a, b), Infinity),
     values.reduce((a, b) => Math.max(a, b), -Infinity),
   ]
-  return { values, reference: reference ?? mean, min: lowest, max: highest }
+  return { values, reference: reference ?? mean, min, max }
 }
 
 /** Refuses a cause that hardly moved: nothing could be told of it. */
-export function refuseNarrow(name: string, cause: Cause | undefined, least: number, unit: string): void {
-  if (cause === undefined || cause.max - cause.min >= least) return
+export function refuseNarrow(name: string, cause: Cause | undefined, min: number, unit: string): void {
+  if (cause === undefined || cause.max - cause.min >= min) return
   throw new InputError(
     name,
     `spread over only ${(cause.max - cause.min).toPrecision(2)} ${unit}`,
-    `record until they have spread over ${least} ${unit}, for example through a warm day and a cool night`,
+    `record until they have spread over ${min} ${unit}, for example through a warm day and a cool night`,
   )
 }
 

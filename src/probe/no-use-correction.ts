@@ -55,7 +55,7 @@ const NAMES = ['temperatures', 'bulkECs', 'hours']
 const SLOPE_UNITS = ['m³/m³ per K', 'm³/m³ per dS/m']
 
 /** Common practice, no source: less than this tells nothing. */
-const LEAST = { rows: 24, kelvins: 3, decisiemens: 0.2 }
+const MIN = { rows: 24, kelvins: 3, decisiemens: 0.2 }
 
 /**
  * How temperature, and if wanted salt, move the water content that a probe gives, from a period in which the water itself did not
@@ -80,13 +80,13 @@ export function fitNoUseCorrection(period: NoUsePeriod): NoUseCorrection {
   const reference = numberIn(period.referenceTemperature ?? 25, REFERENCE_TEMPERATURE, 'referenceTemperature')
   const given = [period.temperatures, period.bulkECs, period.hours]
   const kept = wholeRows(period.waterContents, given, NAMES)
-  if (kept.length < LEAST.rows)
+  if (kept.length < MIN.rows)
     throw new InputError('waterContents', `has ${kept.length} whole rows`, 'record a day or more without use')
   const causes = given.map((list, k) =>
     list === undefined ? undefined : causeOf(list, kept, k === 0 ? reference : undefined),
   )
-  refuseNarrow('temperatures', causes[0], LEAST.kelvins, 'K')
-  refuseNarrow('bulkECs', causes[1], LEAST.decisiemens, 'dS/m')
+  refuseNarrow('temperatures', causes[0], MIN.kelvins, 'K')
+  refuseNarrow('bulkECs', causes[1], MIN.decisiemens, 'dS/m')
   const used = causes.filter((cause) => cause !== undefined)
   refuseTogether(
     used,

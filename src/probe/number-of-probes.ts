@@ -27,7 +27,7 @@ export interface ProbeCount {
 }
 
 /** Beyond this number nobody installs probes; the answer would be to accept a wider interval. */
-const MOST = 1e6
+const MAX = 1e6
 
 /**
  * Number of probes whose mean lies within a wanted distance of the mean of the zone.
@@ -51,7 +51,7 @@ export function numberOfProbes(input: ProbeCountInput): ProbeCount {
   const p = numberIn(confidence, CONFIDENCE, 'confidence')
   const z = normalTailInverse(Math.log((1 - p) / 2))
   const needed = (n: number) => (studentTwoSided(p, n - 1) * ratio) ** 2
-  if ((z * ratio) ** 2 > MOST)
+  if ((z * ratio) ** 2 > MAX)
     throw new InputError('halfWidth', 'would need more than a million probes', 'accept a wider interval')
   // What is needed falls as n grows, so that the smallest n that is enough can be halved out.
   let [low, high] = [1, 2]

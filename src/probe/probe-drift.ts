@@ -1,3 +1,4 @@
+import { answersOf } from '../quantity/answer.js'
 import { RAW_READING } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterContentChange } from '../quantity/generated/kinds.js'
@@ -84,19 +85,19 @@ export function probeDrift(input: DriftInput): ProbeDrift {
   const offset = n1 - gain * t1
   const findings: ProbeFinding[] = []
   if (Math.abs(gain - 1) > 0.1) findings.push(otherGain(gain))
-  if (calibration === undefined) return { offset, gain, findings }
-  const { min: lowest, max: highest } = calibration.span
+  if (calibration === undefined) return answersOf({ offset, gain, findings }, 'now')
+  const { min, max } = calibration.span
   let maxError = 0
   // The error has no simple largest place for every form of curve; 33 places over the span are close enough to judge by.
   for (let i = 0; i <= 32; i++) {
-    const then = lowest + ((highest - lowest) * i) / 32
+    const then = min + ((max - min) * i) / 32
     const now = gain * then + offset
     // A root or a power has no value below zero; the drift is then judged where it has one.
     const error = Math.abs(valueAt(calibration, now) - valueAt(calibration, then))
     if (error > maxError) maxError = error
   }
   if (maxError > limit) findings.push(drifted(maxError, limit))
-  return { offset, gain, maxError, findings }
+  return answersOf({ offset, gain, maxError, findings }, 'now')
 }
 
 /**

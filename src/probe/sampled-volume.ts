@@ -1,3 +1,4 @@
+import { answerOf } from '../quantity/answer.js'
 import type { Area, Length, Volume } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
 import { ROD_LENGTH, SAMPLED_AREA } from './domains.js'
@@ -25,7 +26,8 @@ export interface SampledRods {
 export function sampledVolume(rods: SampledRods): Volume {
   requireObject(rods, 'rods')
   const { rodLength, sampledArea } = rods
-  return (10 *
-    numberIn(rodLength, ROD_LENGTH, 'rodLength') *
-    numberIn(sampledArea, SAMPLED_AREA, 'sampledArea')) as Volume
+  return answerOf(
+    10 * numberIn(rodLength, ROD_LENGTH, 'rodLength') * numberIn(sampledArea, SAMPLED_AREA, 'sampledArea'),
+    'rodLength',
+  ) as Volume
 }

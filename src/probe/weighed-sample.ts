@@ -1,4 +1,5 @@
 import { WATER_DENSITY } from '../medium/domains.js'
+import { answersOf } from '../quantity/answer.js'
 import { domainWith } from '../quantity/domain.js'
 import { SCALE_MASS } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
@@ -144,5 +145,5 @@ export function constantMass(masses: SuccessiveMasses): MassChange {
   const { previousMass, lastMass, limit = CONSTANT } = masses
   const [before, last] = [numberIn(previousMass, SOME_MASS, 'previousMass'), numberIn(lastMass, SOME_MASS, 'lastMass')]
   const change = Math.abs(before - last) / last
-  return { change, constant: change <= numberIn(limit, CHANGE_LIMIT, 'limit') }
+  return answersOf({ change, constant: change <= numberIn(limit, CHANGE_LIMIT, 'limit') }, 'lastMass')
 }

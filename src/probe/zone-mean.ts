@@ -35,7 +35,7 @@ export interface ZoneMean {
 }
 
 /** A probe is named when it is this many robust standard deviations, and at least this much water content, from the median. */
-const APART = { deviations: 3, least: 0.05 }
+const APART = { deviations: 3, min: 0.05 }
 
 /**
  * Mean water content of a zone from probes that stand for different shares of it, with a spread that one bad probe cannot hide.
@@ -75,7 +75,7 @@ export function zoneMean(input: ZoneInput): ZoneMean {
   const median = weightedMedian(reporting)
   const distances = reporting.map((probe) => ({ ...probe, value: Math.abs(probe.value - median) }))
   const robustSpread = 1.4826 * weightedMedian(distances)
-  const far = Math.max(APART.deviations * robustSpread, APART.least)
+  const far = Math.max(APART.deviations * robustSpread, APART.min)
   const distant = distances.filter(({ value }) => value > far)
   const apart = distant.map(({ name }) => name)
   const coverage = weight / total(all)

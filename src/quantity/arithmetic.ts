@@ -1,3 +1,4 @@
+import { answerOf } from '../quantity/answer.js'
 import { DomainError } from './errors.js'
 import { requireList } from './guard.js'
 import type { Additive, OneKind } from './kind.js'
@@ -55,7 +56,7 @@ export function scale<Q extends Additive>(amount: Q, factor: number): Q {
       hint: 'scale by a finite number',
     })
   }
-  return (amount * factor) as Q
+  return answerOf(amount * factor, 'factor') as Q
 }
 
 /**

@@ -124,8 +124,8 @@ export function fitExponentialDryDown(input: DryDownInput): ExponentialDryDown {
   const share = t.map((one) => (one - origin) / length)
   const best = bestTimeConstant(share, x)
   // Rounding must not decide: below this no two courses can be told apart.
-  const least = n * 1e-20
-  const gain = n * Math.log(Math.max(best.lineRest, least) / Math.max(best.rest, least)) - Math.log(n)
+  const min = n * 1e-20
+  const gain = n * Math.log(Math.max(best.lineRest, min) / Math.max(best.rest, min)) - Math.log(n)
   if (!(best.slope > 0)) return { known: false, reason: 'not-falling' }
   if (!(gain > 6)) return { known: false, reason: 'no-bend' }
   if (best.atEnd) return { known: false, reason: 'no-time-constant' }

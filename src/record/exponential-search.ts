@@ -20,11 +20,11 @@ export function bestTimeConstant(t: readonly number[], x: readonly number[]): Ex
   const restAt = (log: number) => line(t, x, Math.exp(log)).rest
   const steps = 60
   let best = 0
-  let least = Infinity
+  let min = Infinity
   for (let k = 0; k <= steps; k++) {
     const rest = restAt(FROM + ((TO - FROM) * k) / steps)
-    if (rest < least) {
-      least = rest
+    if (rest < min) {
+      min = rest
       best = k
     }
   }

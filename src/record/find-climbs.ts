@@ -36,7 +36,7 @@ export interface FindClimbsInput extends WaterContentSeries {
 export function findClimbs(input: FindClimbsInput): ClimbFinding[] {
   requireObject(input, 'input')
   const { time, waterContent, dryDowns, minRise } = input
-  const least = numberIn(minRise, MIN_CLIMB, 'minRise')
+  const min = numberIn(minRise, MIN_CLIMB, 'minRise')
   equalLengths(time, waterContent)
   requireRows(dryDowns, 'dryDowns')
   return dryDowns.flatMap(({ first, last }, k) => {
@@ -47,14 +47,14 @@ export function findClimbs(input: FindClimbsInput): ClimbFinding[] {
         `runs from ${first} to ${last} of ${time.length} readings`,
         'find them in the same series',
       )
-    if (largestRise(waterContent, first, last) < least) return []
-    const climb = largestClimb(time, waterContent, first, last)
-    return climb.rise >= least ? [{ code: 'climbs-between-shots', level: 'caution', ...climb } as const] : []
+    if (maxRise(waterContent, first, last) < min) return []
+    const climb = maxClimb(time, waterContent, first, last)
+    return climb.rise >= min ? [{ code: 'climbs-between-shots', level: 'caution', ...climb } as const] : []
   })
 }
 
 /** The largest rise from any reading to a later one: the mean of half an hour cannot climb by more. */
-function largestRise(waterContent: ArrayLike<number>, first: number, last: number): number {
+function maxRise(waterContent: ArrayLike<number>, first: number, last: number): number {
   let [low, rise] = [Infinity, 0]
   for (let i = first; i <= last; i++) {
     const x = waterContent[i]!
@@ -64,7 +64,7 @@ function largestRise(waterContent: ArrayLike<number>, first: number, last: numbe
   return rise
 }
 
-function largestClimb(time: ArrayLike<number>, waterContent: ArrayLike<number>, first: number, last: number) {
+function maxClimb(time: ArrayLike<number>, waterContent: ArrayLike<number>, first: number, last: number) {
   const recent: RecentPoint[] = []
   let [low, lowTime] = [Infinity, 0]
   let best = { start: 0, end: 0, rise: 0 }

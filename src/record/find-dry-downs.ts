@@ -68,12 +68,12 @@ export function dryStretches(input: FindDryDownsInput): DryStretch[] {
   const { time, waterContent, shots, light, ...limits } = input
   const settle = numberIn(limits.settle, SETTLE_TIME, 'settle')
   const maxStep = numberIn(limits.maxStep, MAX_STEP, 'maxStep') as Duration
-  const shortest = numberIn(limits.minDuration, MIN_DRY_DOWN, 'minDuration')
+  const min = numberIn(limits.minDuration, MIN_DRY_DOWN, 'minDuration')
   requireRows(shots, 'shots')
   const periods = checkedPeriods(light ?? [])
   const found: DryStretch[] = []
   const close = (first: number, last: number, regime: DryStretch['regime'], readings: number) => {
-    if (readings < 3 || time[last]! - time[first]! < shortest) return
+    if (readings < 3 || time[last]! - time[first]! < min) return
     found.push({ first, last, start: time[first]!, end: time[last]!, regime })
   }
   let s = 0

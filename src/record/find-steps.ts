@@ -48,7 +48,7 @@ export interface FoundStep extends ReadingTime {
 export function findSteps(input: FindStepsInput): FoundStep[] {
   requireObject(input, 'input')
   const { time, waterContent, shots, ...limits } = input
-  const least = numberIn(limits.minChange, MIN_STEP, 'minChange')
+  const min = numberIn(limits.minChange, MIN_STEP, 'minChange')
   const side = wholeNumberIn(limits.side, READINGS_ON_EACH_SIDE, 'side')
   const maxStep = numberIn(limits.maxStep, MAX_STEP, 'maxStep') as Duration
   requireRows(shots, 'shots')
@@ -63,10 +63,10 @@ export function findSteps(input: FindStepsInput): FoundStep[] {
       while (s < shots.length && shots[s]!.peakIndex < index) s++
       if (s < shots.length && index > shots[s]!.startIndex) continue
       const jump = waterContent[index]! - waterContent[rows[k - 1]!]!
-      if (Math.abs(jump) < least / 2) continue
+      if (Math.abs(jump) < min / 2) continue
       const [before, after] = [medianOf(waterContent, rows, k - side, k), medianOf(waterContent, rows, k, k + side)]
       const change = after - before
-      if (Math.abs(change) < least || Math.sign(change) !== Math.sign(jump)) continue
+      if (Math.abs(change) < min || Math.sign(change) !== Math.sign(jump)) continue
       const step: FoundStep = {
         index,
         time: time[index]!,

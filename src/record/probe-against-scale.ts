@@ -1,3 +1,4 @@
+import { answersOf } from '../quantity/answer.js'
 import { SCALE_MASS, SUBSTRATE } from '../quantity/domains.js'
 import type { Mass, Volume, WaterContent, WaterContentChange } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
@@ -53,5 +54,8 @@ export function probeAgainstScale(input: ProbeAgainstScaleInput): ProbeAgainstSc
       numberIn(input.waterContentBefore, PROBE_CONTENT, 'contentBefore')) *
     volume
   const difference = seen - weighed
-  return { weighed, seen, difference, waterContentDifference: (difference / volume) as WaterContentChange }
+  return answersOf(
+    { weighed, seen, difference, waterContentDifference: (difference / volume) as WaterContentChange },
+    'substrateVolume',
+  )
 }

@@ -2,6 +2,7 @@
 export type RecordFinding =
   | {
       readonly code: 'falls-away' | 'rises-away'
+      /** How much it matters. */
       readonly level: 'caution'
       /** Name of the probe. */
       readonly about: string

@@ -1,5 +1,5 @@
 /** Values that are remembered, at most: some 3 kB of JSON. */
-export const MOST_REPEATS = 96
+export const MAX_REPEATS = 96
 
 /** What later readings can still repeat, oldest first: values with how many readings they stand for. */
 export type Repeats = readonly (readonly [value: number, times: number])[]
@@ -45,7 +45,7 @@ export function addRepeat(repeats: RepeatNumbers, x: number, { tolerance, failAf
     repeats[first + 1] = more
   }
   forget(repeats, first)
-  if (repeats.length > 2 * MOST_REPEATS) thin(repeats)
+  if (repeats.length > 2 * MAX_REPEATS) thin(repeats)
 }
 
 /** Lets go of the oldest numbers. */
@@ -58,13 +58,13 @@ function forget(repeats: RepeatNumbers, count: number): void {
 /** Joins the two nearest of the values above the newest, or of those below it, in the place and with the value of the older. */
 function thin(repeats: RepeatNumbers): void {
   const newest = repeats.length - 2
-  let [least, gone, into] = [Infinity, newest, newest]
+  let [min, gone, into] = [Infinity, newest, newest]
   let [above, below] = [newest, newest]
   for (let k = newest - 2; k >= 0; k -= 2) {
     const up = repeats[k]! > repeats[newest]!
     const nearer = up ? above : below
     const apart = Math.abs(repeats[k]! - repeats[nearer]!)
-    if (nearer < newest && apart < least) [least, gone, into] = [apart, nearer, k]
+    if (nearer < newest && apart < min) [min, gone, into] = [apart, nearer, k]
     if (up) above = k
     else below = k
   }

@@ -63,9 +63,9 @@ export function saltDrift(input: SaltDriftInput): SaltDrift {
       levelPerDay: level.slope,
       drainPerDay: drain.slope,
     })
-  let highest = -Infinity
-  for (let i = 0; i < plateau.length; i++) if (!Number.isNaN(plateau[i])) highest = Math.max(highest, plateau[i]!)
-  if (highest > capacity) findings.push({ code: 'above-capacity', level: 'caution', max: highest, capacity })
+  let max = -Infinity
+  for (let i = 0; i < plateau.length; i++) if (!Number.isNaN(plateau[i])) max = Math.max(max, plateau[i]!)
+  if (max > capacity) findings.push({ code: 'above-capacity', level: 'caution', max, capacity })
   return {
     levelPerDay: level.slope,
     levelError: level.error,

@@ -61,9 +61,9 @@ export function changeOfSlope(input: DryDownInput): SlopeChange {
   const after = rest.map((r, k) => r - best.bend * (hinge[k]! - best.mean - best.tilt * (t[k]! - meanT)))
   const left = after.reduce((sum, r) => sum + r * r, 0)
   // Rounding must not decide: below this no two courses can be told apart.
-  const least = n * 1e-20
+  const min = n * 1e-20
   const independent = n * independentShare(after, left)
-  const gain = independent * Math.log(Math.max(squares, least) / Math.max(left, least)) - 2 * Math.log(n)
+  const gain = independent * Math.log(Math.max(squares, min) / Math.max(left, min)) - 2 * Math.log(n)
   if (!(gain > 10)) return { known: false, reason: 'no-change' }
   const slopeBefore = line.slopePerHour - best.bend * best.tilt
   const slopeAfter = slopeBefore + best.bend
@@ -107,7 +107,7 @@ function bestBreak(t: readonly number[], rest: readonly number[], meanT: number,
   const n = t.length
   const spread = t.reduce((sum, one) => sum + (one - meanT) ** 2, 0)
   let [count, sumT, sumTT, sumR, sumTR] = [0, 0, 0, 0, 0]
-  let most = -1
+  let max = -1
   let best: Break = { at: edge, bend: 0, mean: 0, tilt: 0 }
   for (let k = n - 1; k >= edge; k--) {
     const at = t[k]!
@@ -118,8 +118,8 @@ function bestBreak(t: readonly number[], rest: readonly number[], meanT: number,
       const tilt = (sumTT - at * sumT - meanT * h1) / spread
       const own = h2 - h1 * mean - tilt * tilt * spread
       const shared = sumTR - at * sumR
-      if (own > 0 && (shared * shared) / own > most) {
-        most = (shared * shared) / own
+      if (own > 0 && (shared * shared) / own > max) {
+        max = (shared * shared) / own
         best = { at: k, bend: shared / own, mean, tilt }
       }
     }

@@ -40,7 +40,7 @@ export interface RecordSegment {
 export function splitRecord(input: SplitRecordInput): RecordSegment[] {
   requireObject(input, 'input')
   const { time, value, maxStep } = input
-  const longest = numberIn(maxStep, MAX_STEP, 'maxStep')
+  const max = numberIn(maxStep, MAX_STEP, 'maxStep')
   equalLengths(time, value)
   const segments: RecordSegment[] = []
   let first = -1
@@ -53,7 +53,7 @@ export function splitRecord(input: SplitRecordInput): RecordSegment[] {
     const now = time[i]!
     if (Number.isNaN(value[i]) || Number.isNaN(now)) continue
     const step = first < 0 ? 0 : now - time[last]!
-    if (first < 0 || !(step > 0) || step > longest) {
+    if (first < 0 || !(step > 0) || step > max) {
       close()
       first = i
       readings = 0

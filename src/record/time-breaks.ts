@@ -39,7 +39,7 @@ export interface TimeBreak {
 export function findTimeBreaks(input: TimeBreaksInput): TimeBreak[] {
   requireObject(input, 'input')
   const expected = numberIn(input.expectedStep, EXPECTED_STEP, 'expectedStep')
-  const longest = maxGap(input)
+  const max = maxGap(input)
   const { time, value } = input
   requireList(time, 'time')
   if (value !== undefined) equalLengths(time, value)
@@ -49,7 +49,7 @@ export function findTimeBreaks(input: TimeBreaksInput): TimeBreak[] {
     if (value !== undefined && Number.isNaN(value[index])) continue
     if (before >= 0) {
       const step = time[index]! - time[before]!
-      if (!(step > 0 && step <= longest)) seams.push(seamAt(index, step, expected))
+      if (!(step > 0 && step <= max)) seams.push(seamAt(index, step, expected))
     }
     before = index
   }

@@ -4,7 +4,7 @@ import { keptReading } from './kept-reading.js'
 import { type KeptReading, NO_READINGS, type ReadingWatchState, readingSearch } from './reading-state.js'
 import { type QualityLimits, readingTests } from './reading-tests.js'
 import { restoredSpread } from './recent-spread.js'
-import { MOST_REPEATS, pairsOf } from './repeats.js'
+import { MAX_REPEATS, pairsOf } from './repeats.js'
 import { type StateReader, stateReader } from './restore-state.js'
 import type { ReadingTime } from './terms.js'
 
@@ -88,7 +88,7 @@ function restoredReadingWatch(kept: unknown): ReadingWatchState {
     count: reader.count('count'),
     before: reader.insideOrNull('before', reading),
     waiting: reader.insideOrNull('waiting', reading),
-    repeats: reader.list('repeats', MOST_REPEATS, (entry) => [entry.number('0'), entry.count('1')] as const),
+    repeats: reader.list('repeats', MAX_REPEATS, (entry) => [entry.number('0'), entry.count('1')] as const),
     spread: reader.inside('spread', restoredSpread),
     stuck: reader.word('stuck', [true, false]),
   }

@@ -1,3 +1,4 @@
+import { answersOf } from '../quantity/answer.js'
 import { numberIn, requireList, requireObject, wholeNumberIn } from '../quantity/guard.js'
 import { HOUR_DEVIATION, READINGS_OF_HOUR, SERIES_READING } from './domains.js'
 import { QUALITY } from './flags.js'
@@ -40,7 +41,7 @@ export function wmoStepConsistency(input: WmoStepInput): WmoStep {
     Math.abs(value - numberIn(input.before, SERIES_READING, 'before')) +
     Math.abs(value - numberIn(input.after, SERIES_READING, 'after'))
   const limit = 4 * numberIn(input.deviation, HOUR_DEVIATION, 'deviation')
-  return { distance, limit, consistent: distance <= limit }
+  return answersOf({ distance, limit, consistent: distance <= limit }, 'deviation')
 }
 
 /** A series whose steps are tested against its own past. */

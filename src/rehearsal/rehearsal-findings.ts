@@ -26,16 +26,16 @@ export function findingsOf(
 /** What the controller did that it must not. */
 function beyondLimits(outcome: Omit<RehearsalOutcome, 'findings'>, limits: CheckedLimits): RehearsalFinding[] {
   const findings: RehearsalFinding[] = []
-  const most = limits.maxPerDay
+  const max = limits.maxPerDay
   const slack = 1 + 1e-9
-  if (outcome.worstDay > most * slack)
-    findings.push({ code: 'beyond-limit-of-day', level: 'danger', volume: outcome.worstDay, limit: most })
-  else if (outcome.worstDayInAll > most * slack)
+  if (outcome.worstDay > max * slack)
+    findings.push({ code: 'beyond-limit-of-day', level: 'danger', volume: outcome.worstDay, limit: max })
+  else if (outcome.worstDayInAll > max * slack)
     findings.push({
       code: 'beyond-limit-of-day-against-will',
       level: 'danger',
       volume: outcome.worstDayInAll,
-      limit: most,
+      limit: max,
     })
   if (outcome.maxOpening > limits.maxRunTime + 1e-6)
     findings.push({

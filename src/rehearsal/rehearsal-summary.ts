@@ -70,18 +70,18 @@ export interface Run {
 export function summaryOf(faults: readonly FaultName[], runs: readonly Run[]): RehearsalSummary {
   const sum = (of: (run: Run) => number) => runs.reduce((total, run) => total + of(run), 0)
   const mean = (of: (run: Run) => number) => sum(of) / runs.length
-  const worst = (of: (run: Run) => number) => runs.reduce((most, run) => (of(run) > of(most) ? run : most))
+  const worst = (of: (run: Run) => number) => runs.reduce((max, run) => (of(run) > of(max) ? run : max))
   const placeOf = ({ outcome, place }: Run): RunPlace => ({ scene: place, seed: outcome.seed })
   const dayShare = ({ outcome, scene }: Run) => outcome.worstDay / scene.limits.maxPerDay
   const inAll = ({ outcome, scene }: Run) => outcome.worstDayInAll / scene.limits.maxPerDay
-  const longest = ({ outcome, scene }: Run) => outcome.maxOpening / scene.limits.maxRunTime
+  const openingShare = ({ outcome, scene }: Run) => outcome.maxOpening / scene.limits.maxRunTime
   const stress = ({ outcome }: Run) => outcome.stressTime
   return {
     faults,
     runs: runs.length,
     worstDayShare: dayShare(worst(dayShare)),
     worstDayShareInAll: inAll(worst(inAll)),
-    maxOpeningShare: longest(worst(longest)),
+    maxOpeningShare: openingShare(worst(openingShare)),
     outsideHoursByOwnClock: sum(({ outcome }) => outcome.outsideHoursByOwnClock),
     outsideHours: sum(({ outcome }) => outcome.outsideHours),
     outsideByBothClocks: sum(

@@ -73,8 +73,8 @@ export function foundText(words: string, columns = 100): string {
   return [...lines, ...more].join('\n')
 }
 
-function cut(text: string, longest: number): string {
-  return text.length <= longest ? text : `${text.slice(0, longest - 3).replace(/\s+\S*$/, '')} ...`
+function cut(text: string, max: number): string {
+  return text.length <= max ? text : `${text.slice(0, max - 3).replace(/\s+\S*$/, '')} ...`
 }
 
 function fieldText(field: CatalogueField): string {

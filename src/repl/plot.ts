@@ -95,10 +95,10 @@ function scaleOf(known: readonly number[], log: boolean): Scale {
       `has a value of ${numberWithUnit(low, undefined)}`,
       'only values above zero have a logarithm',
     )
-  const [least, most] = log ? levels(Math.log(low), Math.log(high)) : levels(low, high)
+  const [min, max] = log ? levels(Math.log(low), Math.log(high)) : levels(low, high)
   return {
-    place: (value) => ((log ? Math.log(value) : value) - least) / (most - least),
-    value: (place) => (log ? Math.exp(least + place * (most - least)) : least + place * (most - least)),
+    place: (value) => ((log ? Math.log(value) : value) - min) / (max - min),
+    value: (place) => (log ? Math.exp(min + place * (max - min)) : min + place * (max - min)),
   }
 }
 

@@ -32,8 +32,7 @@ function checkHeads(entry: CatalogueEntry, heads: readonly CatalogueField[], giv
     if (properties.length === 0) continue
     if (typeof value !== 'object' || value === null || value instanceof Measured)
       throw new InputError(entry.name, 'takes its arguments by name', `it is called as ${callForm(entry)}`)
-    // A finding is given back as it was found: beside what each has, it has the numbers of its code.
-    if (isPlainObject(value) && head.path !== 'finding') checkProperties(entry, properties, value)
+    if (isPlainObject(value)) checkProperties(entry, properties, value)
   }
 }
 

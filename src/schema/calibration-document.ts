@@ -7,7 +7,7 @@ import { checked, numberField, quantityField, wordField } from './field.js'
 import { findingField } from './finding-field.js'
 import { choiceField, objectField, type UnknownKeys } from './object-field.js'
 
-const MOST_SAMPLES = 10_000
+const MAX_SAMPLES = 10_000
 
 const finite = (quantity: string, unit = '1') =>
   numberField({ quantity, unit, min: -Infinity, max: Infinity, ends: '()', hint: 'give a finite number' })
@@ -25,7 +25,7 @@ export function calibrationSchema(unknownKeys: UnknownKeys) {
       form: choiceField('the curve', ['line', 'square-root', 'power', 'quadratic', 'cubic', 'monotone-cubic']),
       exponent: numberField(domainWith(CALIBRATION_EXPONENT, { quantity: 'power to which the reading is raised' })),
       coefficients: z.array(finite('coefficient', 'm³/m³ per power of the reading')).max(4),
-      knots: z.array(knot(unknownKeys)).max(MOST_SAMPLES),
+      knots: z.array(knot(unknownKeys)).max(MAX_SAMPLES),
       span: span(unknownKeys),
       porosity: quantityField('Porosity', 'porosity of the medium', POROSITY).optional(),
       samples: z
@@ -38,7 +38,7 @@ export function calibrationSchema(unknownKeys: UnknownKeys) {
             unknownKeys,
           ),
         )
-        .max(MOST_SAMPLES),
+        .max(MAX_SAMPLES),
       statistics: statistics(unknownKeys).optional(),
       findings: z.array(findingField(unknownKeys)).max(1000),
     },

@@ -54,29 +54,27 @@ export function remedyForCell(cell: string, { decimalMark }: NumberForm): string
  * numbers of three digits, as 998, 1.002 stand for 998 and 1002.
  */
 export function maybeThousands(cells: Iterable<string>, mark: '.' | ','): boolean {
-  let [marked, whole] = [0, 0]
+  let [marked, whole] = [false, false]
   for (const cell of cells) {
-    if (/^[+\-−]?\d{3}$/.test(cell)) whole++
-    else if (cell.includes(mark)) {
+    if (cell.includes(mark)) {
       if (!/^[+\-−]?[1-9]\d{0,2}[.,]\d{3}$/.test(cell)) return false
-      marked++
-    }
+      marked = true
+    } else whole ||= /^[+\-−]?\d{3}$/.test(cell)
   }
-  return marked > 0 && whole > 0
+  return marked && whole
 }
 
 /** Which decimal mark the cells of a table have; undefined where they could be read in both ways. */
 export function decimalMarkOf(cells: Iterable<string>): '.' | ',' | undefined {
-  let [points, commas, sureCommas] = [0, 0, 0]
+  let [points, commas, sureCommas] = [false, false, false]
   for (const cell of cells) {
-    if (/^[+\-−]?\d*\.\d+(e[+-]?\d+)?$/i.test(cell)) points++
-    else if (/^[+\-−]?\d*,\d+(e[+-]?\d+)?$/i.test(cell)) {
-      commas++
+    if (cell.includes(',')) {
+      if (!/^[+\-−]?\d*,\d+(e[+-]?\d+)?$/i.test(cell)) continue
+      commas = true
       // 1,234 may be a thousand or one and a bit; 0,234 and 1,23 cannot be a thousand.
-      if (!/^[+\-−]?[1-9]\d{0,2},\d{3}$/.test(cell)) sureCommas++
-    }
+      sureCommas ||= !/^[+\-−]?[1-9]\d{0,2},\d{3}$/.test(cell)
+    } else points ||= /^[+\-−]?\d*\.\d+(e[+-]?\d+)?$/i.test(cell)
   }
-  if (commas === 0) return '.'
-  if (points === 0 && sureCommas > 0) return ','
-  return undefined
+  if (!commas) return '.'
+  return sureCommas && !points ? ',' : undefined
 }

@@ -29,8 +29,8 @@ export type ContainerDocument = { readonly version: 1; readonly name?: string } 
 )
 
 /** Parts that a stack may have. */
-const MOST_PARTS = 20
-const MOST_SECTIONS = 1000
+const MAX_PARTS = 20
+const MAX_SECTIONS = 1000
 const length = (about: string) => quantityField('Length', about, EXTENT)
 
 const SHAPES = {
@@ -58,11 +58,11 @@ const SHAPES = {
     heights: z
       .array(quantityField('Length', 'height above the bottom', HEIGHT))
       .min(2)
-      .max(MOST_SECTIONS),
+      .max(MAX_SECTIONS),
     areas: z
       .array(quantityField('Area', 'area of the section', SECTION_AREA))
       .min(2)
-      .max(MOST_SECTIONS),
+      .max(MAX_SECTIONS),
   }),
 } as const
 
@@ -84,7 +84,7 @@ export function containerSchema(unknownKeys: UnknownKeys) {
   const whole = NAMES.map((name) => objectField({ ...head, shape: z.literal(name), ...SHAPES[name]() }, unknownKeys))
   const part = z.discriminatedUnion('shape', parts as unknown as [(typeof parts)[number]], error)
   const stack = objectField(
-    { ...head, shape: z.literal('stack'), parts: z.array(part).min(1).max(MOST_PARTS) },
+    { ...head, shape: z.literal('stack'), parts: z.array(part).min(1).max(MAX_PARTS) },
     unknownKeys,
   )
   return z

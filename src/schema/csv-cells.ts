@@ -29,7 +29,8 @@ export interface Reader {
 export function formOf({ what, header, rows, options }: Reader, places: Places): NumberForm {
   const { decimalMark, missing = MISSING_WORDS, sentinels = SENTINELS } = options
   function* cells() {
-    for (const { fields } of rows) for (const at of Object.values(places.columns)) yield fields[at]!.trim()
+    for (const at of Object.values(places.columns))
+      for (const { fields } of rows) if (/[.,]/.test(fields[at]!)) yield fields[at]!.trim()
   }
   const mark = decimalMark ?? decimalMarkOf(cells())
   if (mark === undefined)
@@ -52,13 +53,15 @@ export function formOf({ what, header, rows, options }: Reader, places: Places):
 /** Refuses a column that reads 998, then 1.002: the mark may part thousands. */
 function refuseThousands({ what, header, rows }: Reader, places: Places, mark: '.' | ','): void {
   for (const at of Object.values(places.columns)) {
-    const cells = rows.map(({ fields }) => fields[at]!.trim())
-    if (!maybeThousands(cells, mark)) continue
-    const i = cells.findIndex((cell) => cell.includes(mark))
+    function* cells() {
+      for (const { fields } of rows) yield fields[at]!.trim()
+    }
+    if (!maybeThousands(cells(), mark)) continue
+    const row = rows.find(({ fields }) => fields[at]!.includes(mark))!
     throw refusal(
       what,
-      cellPath(rows[i]!, header, at),
-      shownValue(cells[i]!),
+      cellPath(row, header, at),
+      shownValue(row.fields[at]!.trim()),
       'may be a thousand, because the column has whole numbers of three digits beside it',
       'one decimal mark',
       'leave thousands separators out, or set decimalMark',
@@ -68,7 +71,10 @@ function refuseThousands({ what, header, rows }: Reader, places: Places, mark: '
 
 /** The times of the rows in universal time, and in which order they stand. */
 export function timesOf({ what, header, rows, options }: Reader, places: Places) {
-  const cells = rows.map(({ fields }) => places.time.map((at) => fields[at]!.trim()).join(' '))
+  const [day, hour] = places.time as [number, number?]
+  const cells = rows.map(({ fields }) =>
+    hour === undefined ? fields[day]!.trim() : `${fields[day]!.trim()} ${fields[hour]!.trim()}`,
+  )
   const order = options.dateOrder ?? dateOrderOf(cells)
   const clock = options.clock ?? []
   const times = cells.map((cell, i) => {
@@ -101,6 +107,9 @@ function cellPath({ line }: CsvRecord, header: CsvRecord, at: number): string {
   return `line ${line}, column ${at + 1} (${(header.fields[at] ?? '').trim()})`
 }
 
+/** So many different cells of a column are remembered with their numbers. */
+const MOST_KNOWN = 4096
+
 /** The numbers of a column in the unit of its kind. */
 export function columnOf(
   { what, header, rows, options }: Reader,
@@ -110,8 +119,8 @@ export function columnOf(
 ): Float64Array {
   const { kind, unit } = options.columns[name]!
   const path = (i: number) => cellPath(rows[i]!, header, at)
-  const values = Float64Array.from(rows, ({ fields }, i) => {
-    const cell = fields[at]!.trim()
+  const read = (field: string, i: number) => {
+    const cell = field.trim()
     const value = numberOfCell(cell, form)
     if (value === undefined)
       throw refusal(
@@ -123,7 +132,19 @@ export function columnOf(
         remedyForCell(cell, form),
       )
     return value
-  })
+  }
+  const values = new Float64Array(rows.length)
+  // Loggers write few different numbers: each is read once.
+  const known = new Map<string, number>()
+  for (let i = 0; i < rows.length; i++) {
+    const field = rows[i]!.fields[at]!
+    let value = known.get(field)
+    if (value === undefined) {
+      value = read(field, i)
+      if (known.size < MOST_KNOWN) known.set(field, value)
+    }
+    values[i] = value
+  }
   if (kind === undefined) return values
   refuseWrongShare(what, values, kind, unit, path)
   if (unit === undefined || unit === unitOfNumbers(kind)) return values

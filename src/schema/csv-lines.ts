@@ -20,11 +20,8 @@ export function csvRecords(text: string, separator: string): CsvRecord[] {
     const end = endOfLine(text, at)
     const whole = text.slice(at, end)
     if (!whole.includes('"')) {
-      records.push({
-        line,
-        fields: whole.split(separator),
-        ...(isLoneReturn(text, end) && { loneReturn: true as const }),
-      })
+      const fields = whole.split(separator)
+      records.push(isLoneReturn(text, end) ? { line, fields, loneReturn: true } : { line, fields })
       at = afterLine(text, end)
       line++
       continue

@@ -5,7 +5,7 @@ import type { KindName } from '../text/generated/kind-types.js'
 import { KINDS } from '../text/generated/kinds.js'
 import type { CsvRecord } from './csv-lines.js'
 import type { CsvSeriesOptions } from './csv-series-options.js'
-import { type DocumentProblem, MOST_PROBLEMS, shownValue } from './document-error.js'
+import { type DocumentProblem, MAX_PROBLEMS, shownValue } from './document-error.js'
 import { refusal } from './hostile-input.js'
 import { SEPARATORS } from './table-form.js'
 
@@ -65,7 +65,7 @@ export function wholeRows(
   return rows.filter((row) => {
     const { line, fields, fault } = row
     if (fault === undefined && fields.length === width && row !== cut) return true
-    if (problems.length < MOST_PROBLEMS)
+    if (problems.length < MAX_PROBLEMS)
       problems.push({
         path: `line ${line}`,
         value: '',

@@ -2,7 +2,7 @@ import { csvRecords } from './csv-lines.js'
 import { refusal } from './hostile-input.js'
 
 /** No table of this package has more columns. */
-const MOST_COLUMNS = 100
+const MAX_COLUMNS = 100
 
 /**
  * The fields of a CSV text, row by row, exactly as RFC 4180 writes them: commas, double quotes doubled inside quotes, nothing outside
@@ -16,8 +16,8 @@ export function csvRows(what: string, text: string): string[][] {
   return records.map(({ fields, fault, loneReturn }, i) => {
     if (loneReturn) throw bad(i + 1, 'ends at a lone carriage return', 'end rows by CR LF')
     if (fault !== undefined) throw bad(i + 1, fault.problem, fault.hint)
-    if (fields.length > MOST_COLUMNS)
-      throw bad(i + 1, `has more than ${MOST_COLUMNS} fields`, 'check the separator and the row ends')
+    if (fields.length > MAX_COLUMNS)
+      throw bad(i + 1, `has more than ${MAX_COLUMNS} fields`, 'check the separator and the row ends')
     if (fields.length !== width)
       throw bad(i + 1, `has ${fields.length} fields, the first row ${width}`, 'give every row as many')
     return [...fields]

@@ -15,7 +15,7 @@ export interface DocumentProblem {
 }
 
 /** No message lists more problems than this; the rest is counted. */
-const MOST_LISTED = 5
+const MAX_LISTED = 5
 
 /**
  * A document, a pack or a table that cannot be used, with everything that is wrong with it.
@@ -26,7 +26,7 @@ export class DocumentError extends InputError {
   readonly problems: readonly DocumentProblem[]
   constructor(what: string, problems: readonly [DocumentProblem, ...DocumentProblem[]]) {
     const [first, ...others] = problems
-    const more = others.slice(0, MOST_LISTED - 1).map((one) => `; ${sentence(one)}`)
+    const more = others.slice(0, MAX_LISTED - 1).map((one) => `; ${sentence(one)}`)
     const rest = problems.length - 1 - more.length
     super(
       first.path === '' ? what : `${what}, ${first.path}`,
@@ -46,7 +46,7 @@ function phrase({ value, problem, expected }: DocumentProblem): string {
 }
 
 /** Problems kept of one document. */
-export const MOST_PROBLEMS = 100
+export const MAX_PROBLEMS = 100
 
 /** A value as a few characters, whatever it is. */
 export function shownValue(value: unknown): string {

@@ -9,7 +9,7 @@ import { parseQuantity } from '../text/parse.js'
 import { textPattern } from './text-pattern.js'
 
 /** Numbers beyond this are no amount of anything that a grower measures, but a fault or an attack. */
-const LARGEST = 1e12
+const MAX = 1e12
 
 /** What a check of this package tells of a value. */
 export interface FieldFault {
@@ -68,22 +68,22 @@ export function numberField<N extends number = number>(span: Domain, whole = fal
 }
 
 /** A short text. */
-export function wordField(about: string, longest = 200) {
+export function wordField(about: string, max = 200) {
   return z
-    .string({ error: () => `text of at most ${longest} characters` })
-    .max(longest)
+    .string({ error: () => `text of at most ${max} characters` })
+    .max(max)
     .meta({ description: about })
 }
 
 /** A list of numbers in one unit; `null` or NaN stands for a missing one where that is allowed. Read into an array of doubles. */
-export function seriesField(span: Domain, missing: boolean, most: number) {
-  const expected = `a list of at most ${most} numbers in ${spanText(span)}${missing ? ', null where one is missing' : ''}`
+export function seriesField(span: Domain, missing: boolean, max: number) {
+  const expected = `a list of at most ${max} numbers in ${spanText(span)}${missing ? ', null where one is missing' : ''}`
   return z
     .union([z.array(z.unknown()), z.instanceof(Float64Array)], { error: () => expected })
     .transform((list, context) => {
       const numbers = new Float64Array(list.length)
       checked(context, expected, () => {
-        if (list.length > most) throw new RangeFault(`has ${list.length} entries`)
+        if (list.length > max) throw new RangeFault(`has ${list.length} entries`)
         for (let i = 0; i < list.length; i++) {
           const entry = list[i]
           if (missing && (entry === null || Number.isNaN(entry))) numbers[i] = Number.NaN
@@ -95,31 +95,27 @@ export function seriesField(span: Domain, missing: boolean, most: number) {
       })
       return numbers
     })
-    .meta({ description: `${span.quantity}; ${expected}`, override: seriesSchema(span, missing, most) })
+    .meta({ description: `${span.quantity}; ${expected}`, override: seriesSchema(span, missing, max) })
 }
 
 /** The JSON Schema of a list, which the reader sees as an array of doubles. */
-function seriesSchema(span: Domain, missing: boolean, most: number) {
+function seriesSchema(span: Domain, missing: boolean, max: number) {
   const number = { type: 'number', ...limitsOf(span) }
-  return { type: 'array', maxItems: most, items: missing ? { anyOf: [number, { type: 'null' }] } : number }
+  return { type: 'array', maxItems: max, items: missing ? { anyOf: [number, { type: 'null' }] } : number }
 }
 
 class RangeFault extends Error {}
 
 function inList(entry: number, i: number, span: Domain): number {
   const fits = (entry > span.min && entry < span.max) || isClosedEnd(entry, span)
-  if (fits && Math.abs(entry) <= LARGEST) return entry
+  if (fits && Math.abs(entry) <= MAX) return entry
   throw new RangeFault(`has at [${i}] ${entry}`)
 }
 
 /** The number, if anything that a grower measures can be so large. */
 export function bounded<N extends number>(value: N): N {
-  if (Math.abs(value) > LARGEST)
-    throw new InputError(
-      'value',
-      `is beyond ${LARGEST}, which no such quantity reaches`,
-      'check the number and its unit',
-    )
+  if (Math.abs(value) > MAX)
+    throw new InputError('value', `is beyond ${MAX}, which no such quantity reaches`, 'check the number and its unit')
   return value
 }
 

@@ -1,21 +1,21 @@
 import { wholeNumberIn } from '../quantity/guard.js'
 import { DocumentError, shownValue } from './document-error.js'
-import { MOST_CHARACTERS } from './domains.js'
+import { MAX_CHARACTERS } from './domains.js'
 
 /** Objects inside objects that a document of this package can have. */
 const DEEPEST = 16
 /** Values in one document, list entries included. */
-const MOST_VALUES = 5_000_000
-const LONGEST_TEXT = 2000
-const LONGEST_KEY = 200
+const MAX_VALUES = 5_000_000
+const MAX_TEXT = 2000
+const MAX_KEY = 200
 /** Names through which a document could reach into the program that reads it. */
 const UNSAFE: readonly string[] = ['__proto__', 'prototype', 'constructor']
 /** Characters of a text that is read unless the caller allows more. */
 const CHARACTERS_BY_DEFAULT = 8_000_000
 
 /** Refuses a text that is longer than the caller accepts. */
-export function limitedText(what: string, text: unknown, most: number = CHARACTERS_BY_DEFAULT): string {
-  const limit = wholeNumberIn(most, MOST_CHARACTERS, 'most')
+export function limitedText(what: string, text: unknown, max: number = CHARACTERS_BY_DEFAULT): string {
+  const limit = wholeNumberIn(max, MAX_CHARACTERS, 'maxCharacters')
   if (typeof text !== 'string')
     throw refusal(what, '', shownValue(text), `is not text but ${typeof text}`, 'text', 'pass the text of the document')
   if (text.length > limit)
@@ -61,7 +61,7 @@ function isKey(text: string, from: number): boolean {
 }
 
 function checkTwice(what: string, quoted: string, keys: Set<string> | undefined): void {
-  if (quoted.length > 6 * LONGEST_KEY + 2) return // Too long for any key; it is refused with the data.
+  if (quoted.length > 6 * MAX_KEY + 2) return // Too long for any key; it is refused with the data.
   // The same key may be spelled with escapes.
   const key = quoted.includes('\\') ? unescaped(quoted) : quoted.slice(1, -1)
   if (keys?.has(key))
@@ -94,8 +94,8 @@ export function refuseHostile(what: string, data: unknown): void {
     const numbers = value instanceof Float64Array || value instanceof Uint8Array
     const keys = numbers || Array.isArray(value) ? [] : plainKeys(what, value, path)
     count += numbers || Array.isArray(value) ? value.length : keys.length
-    if (count > MOST_VALUES)
-      throw refusal(what, path, '', `has more than ${MOST_VALUES} values`, 'a smaller document', 'split it')
+    if (count > MAX_VALUES)
+      throw refusal(what, path, '', `has more than ${MAX_VALUES} values`, 'a smaller document', 'split it')
     if (numbers) continue
     if (Array.isArray(value)) {
       for (let i = 0; i < value.length; i++) {
@@ -131,27 +131,20 @@ function plainKeys(what: string, value: object, path: string): string[] {
   for (const key of keys) {
     if (UNSAFE.includes(key))
       throw refusal(what, path, '', `has a key "${key}"`, 'no such key', 'remove it; it has no meaning in a document')
-    if (key.length > LONGEST_KEY)
-      throw refusal(
-        what,
-        path,
-        '',
-        `has a key of ${key.length} characters`,
-        `keys of at most ${LONGEST_KEY}`,
-        'shorten it',
-      )
+    if (key.length > MAX_KEY)
+      throw refusal(what, path, '', `has a key of ${key.length} characters`, `keys of at most ${MAX_KEY}`, 'shorten it')
   }
   return keys
 }
 
 function checkLeaf(what: string, value: unknown, path: string): void {
-  if (typeof value === 'string' && value.length > LONGEST_TEXT)
+  if (typeof value === 'string' && value.length > MAX_TEXT)
     throw refusal(
       what,
       path,
       shownValue(value),
       `has ${value.length} characters`,
-      `at most ${LONGEST_TEXT} characters`,
+      `at most ${MAX_TEXT} characters`,
       'shorten the text',
     )
   if (typeof value === 'function' || typeof value === 'symbol' || typeof value === 'bigint')

@@ -46,7 +46,7 @@ export interface RecordDocument extends ReadingOrigin {
   readonly quality?: Uint8Array
 }
 
-const MOST_ROWS = 1_000_000
+const MAX_ROWS = 1_000_000
 
 const kindField = () =>
   choiceField('what is measured', ['RawReading', ...Object.keys(KINDS)] as ['RawReading', ...KindName[]])
@@ -107,9 +107,9 @@ export function recordSchema(unknownKeys: UnknownKeys) {
       version: z.literal(1),
       source: sourceField(),
       kind: kindField(),
-      time: seriesField(INSTANT, false, MOST_ROWS),
-      value: seriesField(DOCUMENT_READING, true, MOST_ROWS),
-      quality: z.union([z.array(z.number()).max(MOST_ROWS), z.instanceof(Uint8Array)]).optional(),
+      time: seriesField(INSTANT, false, MAX_ROWS),
+      value: seriesField(DOCUMENT_READING, true, MAX_ROWS),
+      quality: z.union([z.array(z.number()).max(MAX_ROWS), z.instanceof(Uint8Array)]).optional(),
     },
     unknownKeys,
   ).transform((record, context) =>

@@ -3,7 +3,7 @@ import { requireList, requireObject } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
 import type { KindName } from '../text/generated/kind-types.js'
 import { KINDS } from '../text/generated/kinds.js'
-import { DocumentError, type DocumentProblem, MOST_PROBLEMS } from './document-error.js'
+import { DocumentError, type DocumentProblem, MAX_PROBLEMS } from './document-error.js'
 import type { RecordDocument } from './probe-documents.js'
 import { problemFrom } from './problem-from.js'
 import { checkReading, type TidyReading } from './tidy-reading.js'
@@ -32,7 +32,7 @@ export function recordsFromReadings(readings: readonly TidyReading[]): RecordDoc
   const groups = new Map<string, TidyReading[]>()
   const problems: DocumentProblem[] = []
   readings.forEach((reading, i) => {
-    if (problems.length >= MOST_PROBLEMS) return
+    if (problems.length >= MAX_PROBLEMS) return
     problemFrom(problems, `[${i}]`, '', () => {
       const { source, kind } = checkReading(reading)
       const key = `${kind} ${source}`

@@ -1,10 +1,10 @@
 import type { Instant } from '../quantity/calendar.js'
 import { requireObject } from '../quantity/guard.js'
-import { DocumentError, type DocumentProblem, MOST_PROBLEMS, shownValue } from './document-error.js'
+import { DocumentError, type DocumentProblem, MAX_PROBLEMS, shownValue } from './document-error.js'
 import { jsonData, limitedText, refusal, refuseHostile } from './hostile-input.js'
 import { hasOnlyBases, senmlFields } from './senml-fields.js'
 import {
-  LEAST_ABSOLUTE_TIME,
+  MIN_ABSOLUTE_TIME,
   type ResolvedSenmlRecord,
   SENML_NAME,
   SENML_VERSION,
@@ -19,7 +19,7 @@ export interface SenmlOptions extends ReadingLimit {
 }
 
 const WHAT = 'SenML pack'
-const LONGEST_NAME = 500
+const MAX_NAME = 500
 
 /**
  * The records of a SenML pack, each with its full name, unit and absolute time.
@@ -47,7 +47,7 @@ export function resolveSenml(pack: unknown, options: SenmlOptions = {}): Resolve
   const problems: DocumentProblem[] = []
   const resolved: ResolvedSenmlRecord[] = []
   let base: SenmlRecord = {}
-  for (let i = 0; i < data.length && problems.length < MOST_PROBLEMS; i++) {
+  for (let i = 0; i < data.length && problems.length < MAX_PROBLEMS; i++) {
     const { record, problems: wrong } = senmlFields(data[i], i)
     for (const one of wrong) problems.push(one)
     if (record.bver !== undefined && i > 0 && record.bver !== (base.bver ?? SENML_VERSION))
@@ -82,7 +82,7 @@ function resolvedFrom(
   now: Instant | undefined,
 ): ResolvedSenmlRecord | DocumentProblem {
   const n = (base.bn ?? '') + (record.n ?? '')
-  if (!SENML_NAME.test(n) || n.length > LONGEST_NAME)
+  if (!SENML_NAME.test(n) || n.length > MAX_NAME)
     return {
       path: 'n',
       value: shownValue(n),
@@ -91,7 +91,7 @@ function resolvedFrom(
       hint: 'give every record a name, by itself or with a base name',
     }
   const told = (base.bt ?? 0) + (record.t ?? 0)
-  if (told < LEAST_ABSOLUTE_TIME && now === undefined)
+  if (told < MIN_ABSOLUTE_TIME && now === undefined)
     return {
       path: 't',
       value: String(told),
@@ -122,7 +122,7 @@ function resolvedFrom(
     ...(vb !== undefined && { vb }),
     ...(vd !== undefined && { vd }),
     ...(s !== undefined && { s }),
-    t: told < LEAST_ABSOLUTE_TIME ? (now as number) + told : told,
+    t: told < MIN_ABSOLUTE_TIME ? (now as number) + told : told,
     ...(ut !== undefined && { ut }),
     ...(version !== SENML_VERSION && { bver: version }),
   }

@@ -1,5 +1,5 @@
 import type { CsvRecord } from './csv-lines.js'
-import { type DocumentProblem, MOST_PROBLEMS } from './document-error.js'
+import { type DocumentProblem, MAX_PROBLEMS } from './document-error.js'
 
 /** Rows in the order of time, without those that have no time or say again what another one says. */
 export function inOrder(
@@ -8,7 +8,13 @@ export function inOrder(
   columns: readonly Float64Array[],
   problems: DocumentProblem[],
 ) {
-  const timed = Array.from(time.keys()).filter((i) => !Number.isNaN(time[i]))
+  const timed: number[] = []
+  let rising = true
+  for (let i = 0; i < time.length; i++) {
+    if (Number.isNaN(time[i])) continue
+    rising &&= timed.length === 0 || time[timed[timed.length - 1]!]! <= time[i]!
+    timed.push(i)
+  }
   const timeless = time.length - timed.length
   const tell = teller(rows, problems)
   // A row of nothing but gaps at a time that the clock left out is what some loggers write there: counted, not told.
@@ -17,7 +23,7 @@ export function inOrder(
     if (Number.isNaN(time[i]) && !empty(i))
       tell(i, 'shows a time that the clock left out, or showed twice in a table without order', 'check the clock')
   // The sort is stable: of two rows with one time the first in the table stays first.
-  const order = timed.sort((a, b) => time[a]! - time[b]!)
+  const order = rising ? timed : timed.sort((a, b) => time[a]! - time[b]!)
   const keep: number[] = []
   let [doubled, conflicting] = [0, 0]
   for (const i of order) {
@@ -34,18 +40,24 @@ export function inOrder(
     }
   }
   return {
-    time: Float64Array.from(keep, (i) => time[i]!),
-    columns: columns.map((column) => Float64Array.from(keep, (i) => column[i]!)),
+    time: picked(time, keep),
+    columns: columns.map((column) => picked(column, keep)),
     timeless,
     doubled,
     conflicting,
   }
 }
 
+function picked(column: Float64Array, keep: readonly number[]): Float64Array {
+  const values = new Float64Array(keep.length)
+  for (let k = 0; k < keep.length; k++) values[k] = column[keep[k]!]!
+  return values
+}
+
 /** Tells a problem of a row by its line, as long as there is room for it. */
 function teller(rows: readonly CsvRecord[], problems: DocumentProblem[]) {
   return (i: number, problem: string, hint: string) => {
-    if (problems.length < MOST_PROBLEMS)
+    if (problems.length < MAX_PROBLEMS)
       problems.push({ path: `line ${rows[i]!.line}`, value: '', problem, expected: '', hint })
   }
 }

@@ -1,10 +1,10 @@
 import type * as z from 'zod'
-import { type DocumentProblem, MOST_PROBLEMS, pathText, shownValue } from './document-error.js'
+import { type DocumentProblem, MAX_PROBLEMS, pathText, shownValue } from './document-error.js'
 import type { FieldFault } from './field.js'
 
 /** What the schema library found, in the words of this package. */
 export function problemsOf(issues: readonly z.core.$ZodIssue[], data: unknown): DocumentProblem[] {
-  return issues.slice(0, MOST_PROBLEMS).flatMap((issue) => problemsOfIssue(issue, data))
+  return issues.slice(0, MAX_PROBLEMS).flatMap((issue) => problemsOfIssue(issue, data))
 }
 
 function problemsOfIssue(issue: z.core.$ZodIssue, data: unknown): DocumentProblem[] {
@@ -12,7 +12,7 @@ function problemsOfIssue(issue: z.core.$ZodIssue, data: unknown): DocumentProble
   const value = valueAt(data, issue.path)
   const shown = shownValue(value)
   if (issue.code === 'unrecognized_keys') {
-    const keys = issue.keys.slice(0, MOST_PROBLEMS)
+    const keys = issue.keys.slice(0, MAX_PROBLEMS)
     return keys.map((key) => ({
       path: pathText([...issue.path, key]),
       value: shownValue(valueAt(value, [key])),

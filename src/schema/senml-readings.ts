@@ -1,7 +1,7 @@
 import { instant } from '../quantity/calendar.js'
 import { InputError } from '../quantity/errors.js'
 import { requireObject, requireRows } from '../quantity/guard.js'
-import { DocumentError, type DocumentProblem, MOST_PROBLEMS, shownValue } from './document-error.js'
+import { DocumentError, type DocumentProblem, MAX_PROBLEMS, shownValue } from './document-error.js'
 import { problemFrom } from './problem-from.js'
 import { type ResolvedSenmlRecord, SENML_NAME, type SenmlRecord } from './senml-record.js'
 import { fromSenmlUnit, inSenmlUnit } from './senml-units.js'
@@ -56,7 +56,7 @@ export function readingsFromSenml(records: readonly ResolvedSenmlRecord[], kinds
   records.forEach((record, i) => {
     const kind = kindOf(record.n, kinds)
     if (kind === undefined || record.v === undefined) others.push(record)
-    else if (problems.length < MOST_PROBLEMS) {
+    else if (problems.length < MAX_PROBLEMS) {
       const { v, u, t, n } = record
       const path = `[${i}]`
       problemFrom(problems, path, shownValue(v), () => {
@@ -93,7 +93,7 @@ export function senmlFromReadings(readings: readonly TidyReading[], sending: Sen
   const records: SenmlRecord[] = []
   const begin = readings.find((reading) => !Number.isNaN(reading.value))?.time ?? 0
   readings.forEach((reading, i) => {
-    if (Number.isNaN(reading.value) || problems.length >= MOST_PROBLEMS) return
+    if (Number.isNaN(reading.value) || problems.length >= MAX_PROBLEMS) return
     problemFrom(problems, `[${i}]`, shownValue(reading.source), () => {
       const { time, source, kind, value } = checkReading(reading)
       const n = source.startsWith(baseName) ? source.slice(baseName.length) : source

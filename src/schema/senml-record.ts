@@ -34,6 +34,6 @@ export const SENML_VERSION = 10
 /** That version with the feature of secondary units of RFC 9100: 10 + 2^4. */
 export const SENML_VERSION_SECONDARY_UNITS = 26
 /** Times below this are counted from now: RFC 8428, section 4.5.3. */
-export const LEAST_ABSOLUTE_TIME = 2 ** 28
+export const MIN_ABSOLUTE_TIME = 2 ** 28
 /** Names of RFC 8428, section 4.5.1. */
 export const SENML_NAME = /^[A-Za-z0-9][A-Za-z0-9\-:./_]*$/

@@ -1,3 +1,4 @@
+import { dayOfCivilDate } from '../numerics/civil-date.js'
 import type { LocalOffset } from '../record/local-time.js'
 import { utcFromLocal } from '../record/local-time.js'
 
@@ -43,7 +44,7 @@ export function timeOfCell(cell: string, order: DateOrder | undefined): CellTime
 export function dateOrderOf(cells: Iterable<string>): DateOrder | undefined {
   let [dayFirst, monthFirst] = [false, false]
   for (const cell of cells) {
-    const match = SLASHES.exec(cell)
+    const match = cell.includes('/') ? SLASHES.exec(cell) : null
     if (match === null) continue
     if (Number(match[1]) > 12) dayFirst = true
     if (Number(match[2]) > 12) monthFirst = true
@@ -70,13 +71,14 @@ function clockReading(
   day: string | undefined,
   [hour = '0', minute = '0', second = '0', part = '']: readonly (string | undefined)[],
 ): number | undefined {
-  const date = new Date(0)
-  date.setUTCFullYear(Number(year), Number(month) - 1, Number(day))
-  if (date.getUTCMonth() !== Number(month) - 1 || date.getUTCDate() !== Number(day)) return undefined
+  const [y, mm, dd] = [Number(year), Number(month), Number(day)]
+  const first = dayOfCivilDate(y, mm, 1)
+  const days = mm === 12 ? 31 : dayOfCivilDate(y, mm + 1, 1) - first
+  if (mm < 1 || mm > 12 || dd < 1 || dd > days) return undefined
   const [h, m, s] = [Number(hour), Number(minute), Number(second)]
   // 24:00 is the midnight at the end of a day: ISO 8601.
   if (h > 24 || m > 59 || s > 59 || (h === 24 && (m > 0 || s > 0))) return undefined
-  return date.getTime() / 1000 + h * 3600 + m * 60 + s + (part === '' ? 0 : Number(`0.${part}`))
+  return (first + dd - 1) * 86400 + h * 3600 + m * 60 + s + (part === '' ? 0 : Number(`0.${part}`))
 }
 
 function secondsOfZone(zone: string): number | undefined {
@@ -99,6 +101,8 @@ export interface OrderedTimes {
  */
 export function orderedTimes(times: readonly CellTime[], clock: readonly LocalOffset[]): OrderedTimes {
   const inUtc = (rows: readonly CellTime[]) => {
+    if (!rows.some((one) => 'local' in one))
+      return Float64Array.from(rows as readonly { readonly utc: number }[], ({ utc }) => utc)
     const local = utcFromLocal({
       local: rows.map((one) => ('local' in one ? one.local : Number.NaN)),
       offsets: clock.length > 0 ? clock : [{ from: 0, ahead: 0 }],

@@ -4,7 +4,7 @@ import { requireList, requireObject } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
 import { KINDS } from '../text/generated/kinds.js'
 import { csvLine, csvRows } from './csv.js'
-import { DocumentError, type DocumentProblem, MOST_PROBLEMS } from './document-error.js'
+import { DocumentError, type DocumentProblem, MAX_PROBLEMS } from './document-error.js'
 import { unitOfNumbers } from './field.js'
 import { limitedText, refusal } from './hostile-input.js'
 import { instantFromText, textFromInstant } from './instant-text.js'
@@ -70,7 +70,7 @@ export function readingsFromTidyCsv(text: string, options: TableOptions = {}): T
     problemFrom(wrong, `row ${i + 2}`, '', () => readings.push(readingOf((name) => row[column(name)] ?? '')))
     if (wrong.length === 0) return
     refusedRows.push(i + 2)
-    if (problems.length < MOST_PROBLEMS) problems.push(...wrong)
+    if (problems.length < MAX_PROBLEMS) problems.push(...wrong)
   })
   return { readings, rows: rows.length, refused: refusedRows.length, refusedRows, problems }
 }
@@ -93,7 +93,7 @@ export function tidyCsvFromReadings(readings: readonly TidyReading[]): string {
   const problems: DocumentProblem[] = []
   const lines = [csvLine(COLUMNS)]
   readings.forEach((reading, i) => {
-    if (problems.length >= MOST_PROBLEMS) return
+    if (problems.length >= MAX_PROBLEMS) return
     problemFrom(problems, `[${i}]`, '', () => {
       const { time, source, kind, value, quality } = checkReading(reading)
       const number = Number.isNaN(value) ? '' : String(value)

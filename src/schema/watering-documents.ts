@@ -1,6 +1,5 @@
 import * as z from 'zod'
 import { BYPASS, DRAIN_LAG, MIN_WATER_CONTENT } from '../flow/domains.js'
-import { waterStore } from '../flow/water-store.js'
 import { LIGHT_THRESHOLD } from '../irrigation/domains.js'
 import { type DayPlan, type PlannedShot, SHOT_REASONS } from '../irrigation/plan/day-plan.js'
 import { PLAN_CAUSES, PLAN_FINDING_CODES } from '../irrigation/plan/plan-finding.js'
@@ -52,8 +51,8 @@ export type PlanDocument = { readonly version: 1 } & DayPlan
 /** What a plan for a day has to respect. */
 export type PlanRequestDocument = { readonly version: 1 } & DayPlanRequest
 
-const MOST_STEPS = 100_000
-const MOST_SHOTS = 10_000
+const MAX_STEPS = 100_000
+const MAX_SHOTS = 10_000
 
 /** A quantity of a request, in the range and with the hint of the plan's own argument. */
 function planned<K extends KindName>(kind: K, name: keyof typeof PLAN_DOMAINS, about: string) {
@@ -130,7 +129,7 @@ export function planSchema(unknownKeys: UnknownKeys) {
   return objectField(
     {
       version: z.literal(1),
-      shots: z.array(objectField(shotShape(), unknownKeys)).max(MOST_SHOTS),
+      shots: z.array(objectField(shotShape(), unknownKeys)).max(MAX_SHOTS),
       time: plainList(steps(INSTANT, 'end of each step')),
       waterContent: plainList(steps(WATER_CONTENT, 'predicted water content')),
       drain: plainList(steps(DRAINED, 'predicted drain in each step')),
@@ -140,7 +139,7 @@ export function planSchema(unknownKeys: UnknownKeys) {
       drainFraction: numberField<DrainFraction>(PREDICTED_SHARE),
       shotDrainFraction: numberField<DrainFraction>(PREDICTED_SHARE),
       overnightDryDown: quantityField('WaterContentChange', 'predicted fall overnight'),
-      findings: z.array(objectField(findingShape(), unknownKeys)).max(MOST_SHOTS),
+      findings: z.array(objectField(findingShape(), unknownKeys)).max(MAX_SHOTS),
       caution: wordField('what must hold before anything acts on it', 1000),
     },
     unknownKeys,
@@ -159,7 +158,7 @@ function plainList(series: ReturnType<typeof seriesField>) {
 }
 
 function steps(domain: Domain, quantity: string) {
-  return seriesField(domainWith(domain, { quantity }), false, MOST_STEPS)
+  return seriesField(domainWith(domain, { quantity }), false, MAX_STEPS)
 }
 
 function triggerField(unknownKeys: UnknownKeys) {
@@ -174,7 +173,7 @@ function triggerField(unknownKeys: UnknownKeys) {
       unknownKeys,
     ),
     objectField(
-      { by: z.literal('clock'), times: z.array(instantField('when a shot begins')).max(MOST_SHOTS) },
+      { by: z.literal('clock'), times: z.array(instantField('when a shot begins')).max(MAX_SHOTS) },
       unknownKeys,
     ),
   ])
@@ -213,7 +212,7 @@ export function planRequestSchema(unknownKeys: UnknownKeys) {
   ).transform((request, context) =>
     checked(context, 'a request that can be planned', () => {
       const plain = request as unknown as PlanRequestDocument
-      checkPlanRequest(plain, waterStore(plain.container))
+      checkPlanRequest(plain)
       return request
     }),
   )

@@ -44,8 +44,8 @@ import { choiceField, objectField, type UnknownKeys } from './object-field.js'
 /** A zone with the version of its form. */
 export type ZoneDocument = { readonly version: 1 } & Zone
 
-const MOST_PROBES = 1000
-const MOST_CHANGES = 1000
+const MAX_PROBES = 1000
+const MAX_CHANGES = 1000
 
 /** The schema of a zone. What passes it can be reviewed. */
 export function zoneSchema(unknownKeys: UnknownKeys) {
@@ -65,7 +65,7 @@ export function zoneSchema(unknownKeys: UnknownKeys) {
       plantDensity: quantityField('PlantDensity', 'plants on a square metre of growing area', PLANT_DENSITY),
       cropCoefficient: quantityField('CropCoefficient', 'crop by reference evapotranspiration'),
       emitters: emittersField(unknownKeys),
-      probes: z.array(probeField(unknownKeys)).max(MOST_PROBES),
+      probes: z.array(probeField(unknownKeys)).max(MAX_PROBES),
       place: placeField(unknownKeys),
       lamps: lampsField(unknownKeys).optional(),
       readingStep: quantityField('Duration', 'time between two readings', READING_STEP),
@@ -158,7 +158,7 @@ function placeField(unknownKeys: UnknownKeys) {
     {
       latitude: quantityField('Latitude', 'latitude, north positive', SITE_LATITUDE),
       elevation: quantityField('Elevation', 'height above sea level', SITE_ELEVATION),
-      clock: z.array(change).max(MOST_CHANGES),
+      clock: z.array(change).max(MAX_CHANGES),
     },
     unknownKeys,
   )

@@ -4,11 +4,11 @@ import type { TextKind } from './text-kind.js'
 import { rootOf, type Spellings } from './unit-form.js'
 
 /** No unit is written with more characters than this; what is longer is not searched for. */
-const LONGEST = 24
+const MAX = 24
 
 /** What was probably meant by a unit that a kind does not have, in words; empty if nothing is near. */
 export function nearUnit(text: string, about: TextKind): string {
-  if (text.length > LONGEST) return ''
+  if (text.length > MAX) return ''
   const meant = nearest(text, about, allSpellings())
   if (meant) return `; did you mean ${meant}?`
   // A kind that is written in this unit first, if there is one.
@@ -22,12 +22,12 @@ function nearest(text: string, { units }: TextKind, { letters, words }: Spelling
   const root = rootOf(text)
   const symbols = units.map((unit) => unit.shown)
   let best: string | undefined
-  let least = text.length < 4 ? 1 : text.length < 7 ? 2 : 3
+  let min = text.length < 4 ? 1 : text.length < 7 ? 2 : 3
   const names = [...Object.entries({ ...words, ...letters }), ...symbols.map((one) => [one, one])]
   for (const [name = '', symbol = ''] of names) {
-    if (!symbols.includes(symbol) || Math.abs(root.length - name.length) >= least) continue
+    if (!symbols.includes(symbol) || Math.abs(root.length - name.length) >= min) continue
     const far = distance(root, rootOf(name))
-    if (far < least) [best, least] = [symbol, far]
+    if (far < min) [best, min] = [symbol, far]
   }
   return best
 }

@@ -7,7 +7,7 @@ import { keptNumber, type TextKind, type TextUnit } from './text-kind.js'
 import { unitNamed } from './unit-named.js'
 
 /** No quantity is written with more characters than this. */
-const LONGEST = 80
+const MAX = 80
 
 /**
  * A quantity from text such as `150 mL`, `0.5 gph`, `68 °F`, `15 %`, `1 h 30 min` or `pF 2`, as a number in the canonical unit of its kind.
@@ -35,7 +35,7 @@ const LONGEST = 80
 export function parseQuantity<K extends KindName>(text: string, kind: K): KindTypes[K] {
   const about = kindNamed(kind)
   if (typeof text !== 'string') throw refusal(kind, about, String(typeof text), 'is not text')
-  const written = text.length > LONGEST ? '' : text.normalize('NFC').replace(/−/g, '-').trim()
+  const written = text.length > MAX ? '' : text.normalize('NFC').replace(/−/g, '-').trim()
   const suction = kind === 'SuctionHead' ? /^pF\s*([+-]?(?:\d+\.?\d*|\.\d+))$/.exec(written) : null
   if (suction) return about.make(10 ** Number(suction[1])) as KindTypes[K]
   const parts = about.compound ? written.match(PARTS) : null
@@ -74,7 +74,7 @@ function unitOf(unit: string, kind: KindName, about: TextKind, text: string): Te
 
 function refusal(kind: KindName, about: TextKind, text: string, problem: string): InputError {
   const accepted = about.units.map((unit) => (unit.shown === '1' ? 'no unit' : unit.shown)).join(', ')
-  const short = text.length > LONGEST ? `${text.slice(0, LONGEST)}...` : text
+  const short = text.length > MAX ? `${text.slice(0, MAX)}...` : text
   return new InputError(
     `${kind} from text`,
     `"${short}" ${problem}`,

@@ -67,17 +67,17 @@ export function compareAnswers(
   drained: boolean | undefined,
 ): { readonly findings: ZoneFinding[]; readonly deaf: ReadonlyMap<string, ShotAnswers> } {
   const judged = answers.map(({ answers: one }) => one.seen + one.withoutRise.length)
-  const shots = judged.reduce((most, one) => Math.max(most, one), 0)
+  const shots = judged.reduce((max, one) => Math.max(max, one), 0)
   // A shot at a gap speaks neither for a probe nor against it.
   const seen = answers.map(({ answers: one }, p) => one.seen + shots - judged[p]!)
-  const most = seen.reduce((a, b) => Math.max(a, b), 0)
-  if (answers.length > 0 && shots >= 2 && most === 0)
+  const maxSeen = seen.reduce((a, b) => Math.max(a, b), 0)
+  if (answers.length > 0 && shots >= 2 && maxSeen === 0)
     return {
       findings: [
         drained === true ? { code: 'bypass', level: 'caution', shots } : { code: 'no-water', level: 'danger', shots },
       ],
       deaf: new Map(),
     }
-  const few = shots < 3 ? [] : answers.filter((_, p) => 2 * seen[p]! < most)
+  const few = shots < 3 ? [] : answers.filter((_, p) => 2 * seen[p]! < maxSeen)
   return { findings: [], deaf: new Map(few.map((one) => [one.name, one.answers])) }
 }

@@ -10,7 +10,7 @@ import type { ZoneWindow } from './zone-window.js'
 
 /** Time after a shot in which drain is not taken for use, and the shortest stretch that is looked at. */
 const SETTLE = 2400
-const SHORTEST = 3600
+const MIN = 3600
 /** Rises of so many times the least rise of a shot are a climb, falls of so many a step. */
 const CLIMB = 2
 const STEP = 4
@@ -32,14 +32,14 @@ export function betweenShots(
   const dryDowns = dryStretches({
     ...series,
     settle: Math.max(SETTLE, Math.min(86400, zone.readingStep)) as Duration,
-    minDuration: SHORTEST as Duration,
+    minDuration: MIN as Duration,
   })
-  const least = (times: number) => Math.min(1, times * zone.limits.minRise) as WaterContentChange
+  const min = (times: number) => Math.min(1, times * zone.limits.minRise) as WaterContentChange
   const late = dryDowns.filter(({ end }) => end >= day.from)
-  const climbs = findClimbs({ time, waterContent, dryDowns: late, minRise: least(CLIMB) })
+  const climbs = findClimbs({ time, waterContent, dryDowns: late, minRise: min(CLIMB) })
   // The readings on both sides of a step are taken for spikes: they are bridged.
   const bridged = Math.min(86400, BRIDGED * zone.readingStep) as Duration
-  const steps = findSteps({ ...series, maxStep: bridged, minChange: least(STEP), side: SIDE })
+  const steps = findSteps({ ...series, maxStep: bridged, minChange: min(STEP), side: SIDE })
   return [
     ...climbs
       // What the valve gave meanwhile explains a climb, also where no shot shows.

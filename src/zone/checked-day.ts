@@ -9,7 +9,7 @@ import {
   checkLimits,
   type Ends,
   EPOCH,
-  MOST,
+  MAX,
   numbersOf,
 } from './checked-results.js'
 import { LIGHT_STEP } from './light-of-day.js'
@@ -20,7 +20,7 @@ import type { ZoneDay } from './zone-day.js'
 
 const HINT = 'give the day as reviewZone or followZone made it, of the same zone'
 /** A container cannot use more than so many fillings of its medium in a day. */
-const MOST_FILLS = 50
+const MAX_FILLS = 50
 const SHARE = [0, 1] as const
 /** Temperatures that a root zone can have. Unit: °C. */
 const ROOT = [-5, 60] as const
@@ -30,32 +30,44 @@ export function checkDay(zone: Zone, day: ZoneDay): ZoneDay {
   requireObject(day, 'day')
   const reader = stateReader(day, 'day', HINT)
   const local = restoredDay(zone, reader)
-  const most = MOST_FILLS * zone.container.substrateVolume
-  const litres: Ends = [-most, most]
+  const max = MAX_FILLS * zone.container.substrateVolume
+  const litres: Ends = [-max, max]
   const names = zone.probes.map(({ name }) => name)
   reader.word('zone', [zone.name])
   reader.count('readings')
+  if (reader.kept.underWay !== undefined) reader.inside('underWay', (rest) => checkUnderWay(rest, local, litres))
   reader.inside('light', (light) => checkLight(light, local))
   checkKnown(reader, 'medium', numbersOf(['porosity', 'containerCapacity', 'airFilledPorosity'], SHARE))
   if (reader.list('probes', names.length, (probe) => checkProbeDay(probe, names, litres)).length !== names.length)
     reader.refuse('probes', `are not the ${names.length} of the zone`)
-  reader.list('gaps', MOST, (gap) => {
+  reader.list('gaps', MAX, (gap) => {
     gap.word('probe', names)
     numbersOf(['from', 'to'], EPOCH)(gap)
   })
   checkKnown(reader, 'shotFree', numbersOf(['from', 'to'], EPOCH))
   checkKnown(reader, 'level', checkLevel)
   reader.inside('balance', (balance) => checkBalance(balance, litres))
-  reader.numbers('openings', MOST, local.from, local.to)
+  reader.numbers('openings', MAX, local.from, local.to)
   checkKnown(reader, 'climate', (climate) => {
     numbersOf(['referenceET', 'cropET', 'perPlant', 'perContainer'])(climate)
     checkFindings(climate)
   })
-  if (reader.kept.expectedRadiation !== undefined) reader.number('expectedRadiation', 0, 1e4)
+  checkRadiation(reader)
   checkForeseenUse(reader, 'nextUse', litres)
   checkKnown(reader, 'rootTemperature', numbersOf(['min', 'max', 'mean'], ROOT))
   checkFindings(reader)
   return day
+}
+
+function checkUnderWay(rest: StateReader, { from, to }: LocalDay, litres: Ends): void {
+  rest.number('at', from, to)
+  checkRadiation(rest)
+  checkForeseenUse(rest, 'use', litres)
+  checkKnownNumber(rest, 'usedLately', litres)
+}
+
+function checkRadiation(reader: StateReader): void {
+  if (reader.kept.expectedRadiation !== undefined) reader.number('expectedRadiation', 0, 1e4)
 }
 
 function checkLevel(level: StateReader): void {
@@ -65,7 +77,7 @@ function checkLevel(level: StateReader): void {
 }
 
 function checkFindings(reader: StateReader): void {
-  reader.list('findings', MOST, (finding) => checkFinding(finding.kept, HINT, true))
+  reader.list('findings', MAX, (finding) => checkFinding(finding.kept, HINT, true))
 }
 
 function checkLight(light: StateReader, { from, to }: LocalDay): void {

@@ -2,7 +2,7 @@ import { InputError } from '../quantity/errors.js'
 import { stateReader } from '../record/restore-state.js'
 import { checkNumbers, checkText, EPOCH } from './checked-results.js'
 import type { DayDifference } from './day-differences.js'
-import type { ZoneFindingCode } from './zone-finding.js'
+import { OFF_TARGET, type ZoneFindingCode } from './zone-finding.js'
 
 /** The numbers that the sentence of a finding names; `times` is a list of them, and `probe` a name. */
 const NUMBERS: Readonly<Record<ZoneFindingCode | DayDifference['code'], string>> = {
@@ -49,7 +49,8 @@ export function checkFinding(finding: unknown, hint = 'give it as it was found',
     throw new InputError('finding.code', `"${String(code).slice(0, 30)}" is none of a zone`, hint)
   for (const field of NUMBERS[code as ZoneFindingCode].split(' ').filter((one) => one !== '')) {
     if (field === 'times') checkNumbers(reader, field, EPOCH)
-    else if (field === 'probe' || field === 'band') checkText(reader, field)
+    else if (field === 'probe') checkText(reader, field)
+    else if (field === 'band') reader.word(field, OFF_TARGET)
     else if (field === 'extreme') reader.word(field, ['lowest', 'highest'])
     else if (field === 'weather') reader.inside(field, (weather) => checkText(weather, 'code'))
     else reader.number(field)

@@ -10,7 +10,7 @@ import {
   type Ends,
   EPOCH,
   isKnown,
-  MOST,
+  MAX,
   numbersOf,
   WATER,
 } from './checked-results.js'
@@ -23,7 +23,7 @@ export function checkProbeDay(probe: StateReader, names: readonly string[], litr
   })
   probe.count('extrapolated')
   checkKnown(probe, 'range', numbersOf(['min', 'max'], WATER))
-  probe.list('shots', MOST, (shot) => {
+  probe.list('shots', MAX, (shot) => {
     numbersOf(['start', 'peak'], EPOCH)(shot)
     checkNumber(shot, 'rise', WATER)
   })

@@ -1,7 +1,7 @@
 import { requireObject } from '../quantity/guard.js'
 import { type StateReader, stateReader } from '../record/restore-state.js'
 import { checkFinding } from './checked-finding.js'
-import { checkNumber, checkText, EPOCH, isKnown, MOST } from './checked-results.js'
+import { checkNumber, checkText, EPOCH, isKnown, MAX } from './checked-results.js'
 import type { DayDiagnosis } from './diagnose-day.js'
 import type { Known } from './known.js'
 import type { ProposedDay } from './propose-day.js'
@@ -26,15 +26,15 @@ function checkProposedDay(day: StateReader): void {
   if (day.kept.expectedRadiation !== undefined) day.number('expectedRadiation')
   if (day.kept.useBand90 !== undefined && day.numbers('useBand90', 2).length !== 2)
     day.refuse('useBand90', 'has not two ends')
-  day.list('shots', MOST, (shot) => {
+  day.list('shots', MAX, (shot) => {
     checkNumber(shot, 'time', EPOCH)
     for (const field of ['volume', 'perEmitter', 'runTime']) shot.number(field, 0)
     shot.number('waterContent', -1, 2)
     checkText(shot, 'reason')
   })
-  for (const field of ['time', 'waterContent']) day.numbers(field, MOST)
-  day.list('compromises', MOST, (finding) => checkText(finding, 'code'))
-  day.list('differences', MOST, (finding) => checkFinding(finding.kept, HINT))
+  for (const field of ['time', 'waterContent']) day.numbers(field, MAX)
+  day.list('compromises', MAX, (finding) => checkText(finding, 'code'))
+  day.list('differences', MAX, (finding) => checkFinding(finding.kept, HINT))
 }
 
 /** The same of a diagnosis. */
@@ -45,10 +45,10 @@ export function checkDiagnosis(diagnosis: Known<DayDiagnosis>): Known<DayDiagnos
     reader.inside('value', (value) => {
       value.number('from')
       value.inside('diagnosis', (found) => {
-        found.list('causes', MOST, (cause) => checkText(cause, 'code'))
-        found.list('cannotTell', MOST, (one) => [checkText(one, 'code'), checkText(one, 'reason')])
+        found.list('causes', MAX, (cause) => checkText(cause, 'code'))
+        found.list('cannotTell', MAX, (one) => [checkText(one, 'code'), checkText(one, 'reason')])
       })
-      value.list('told', MOST, (one) => {
+      value.list('told', MAX, (one) => {
         checkNumber(one, 'time', EPOCH)
         one.inside('cause', (cause) => checkText(cause, 'code'))
       })

@@ -5,7 +5,7 @@ export const WATER = [-1, 2] as const
 /** Moments; milliseconds are none. */
 export const EPOCH = [-1e11, 1e11] as const
 /** Entries of a day: no more than one a second. */
-export const MOST = 86400
+export const MAX = 86400
 
 /** Least and most of a number, both of them allowed. */
 export type Ends = readonly [min: number, max: number]
@@ -18,7 +18,7 @@ export function checkNumber(reader: StateReader, field: string, [min, max]: Ends
 }
 
 export function checkNumbers(reader: StateReader, field: string, [min, max]: Ends = ANY): readonly number[] {
-  return reader.numbers(field, MOST, min, max)
+  return reader.numbers(field, MAX, min, max)
 }
 
 export function checkText(reader: StateReader, field: string): void {

@@ -69,6 +69,6 @@ export function differencesOf(day: ZoneDay, proposed: Proposed): DayDifference[]
 function shotTimes(day: ZoneDay): readonly number[] | undefined {
   if (day.openings.length > 0) return day.openings
   const seen = day.probes.filter((probe) => probe.used).map((probe) => probe.shots.map(({ start }) => start))
-  const most = seen.reduce((a, b) => (b.length > a.length ? b : a), [])
-  return seen.length > 0 ? most : undefined
+  const fullest = seen.reduce((a, b) => (b.length > a.length ? b : a), [])
+  return seen.length > 0 ? fullest : undefined
 }

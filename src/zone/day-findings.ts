@@ -6,7 +6,7 @@ import type { Known } from './known.js'
 import type { Candidate } from './probe-days.js'
 import type { WaterBalance } from './water-balance.js'
 import type { ProbeDay, RootZoneTemperature } from './zone-day.js'
-import type { ZoneFinding } from './zone-finding.js'
+import { OFF_TARGET, type ZoneFinding } from './zone-finding.js'
 import type { MediumAtRest } from './zone-levels.js'
 import type { ZoneMemory } from './zone-memory.js'
 
@@ -88,6 +88,7 @@ export function rootFindings(root: Known<RootZoneTemperature>): ZoneFinding[] {
       organism: 'fruiting-vegetables',
     })
     const level = findings[0]?.level ?? 'note'
-    return band === 'target' ? [] : [{ code: 'root-zone-temperature', level, band, extreme, value }]
+    const off = OFF_TARGET.find((one) => one === band)
+    return off === undefined ? [] : [{ code: 'root-zone-temperature', level, band: off, extreme, value }]
   })
 }

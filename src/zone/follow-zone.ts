@@ -96,7 +96,7 @@ export function followZone(zone: Zone): ZoneFollower {
     },
     finish: (state) => {
       const [last, ended] = settled(checked, state)
-      return [...ended, ...closed(checked, last).days]
+      return [...ended, ...closed(checked, last, false).days]
     },
     restore: (kept) => restoredFollow(checked, kept),
   }
@@ -169,7 +169,7 @@ function admitted(zone: Zone, state: ZoneFollowState, row: Row): Step {
 
 /** Ends the day that is under way and begins that of a moment. */
 function turned(zone: Zone, state: ZoneFollowState, now: number): Step {
-  const { days, memory } = closed(zone, state)
+  const { days, memory } = closed(zone, state, true)
   const day = localDayOf(zone.place.clock, now)
   const begin = day.from - LOOK_BACK
   return [
@@ -187,8 +187,12 @@ function turned(zone: Zone, state: ZoneFollowState, now: number): Step {
   ]
 }
 
-/** The review of the day that is under way; a day without a reading has none. */
-function closed(zone: Zone, state: ZoneFollowState): { days: readonly ZoneDay[]; memory: ZoneMemory } {
+/** The review of the day, after a later reading has come or while it is under way; a day without a reading has none. */
+function closed(
+  zone: Zone,
+  state: ZoneFollowState,
+  laterReading: boolean,
+): { days: readonly ZoneDay[]; memory: ZoneMemory } {
   const { day, memory } = state
   if (day === null || !(lastTime(state.reading) >= day.from)) return { days: [], memory }
   const [reading, climate] = [allRows(state.reading), allRows(state.climate)]
@@ -215,7 +219,7 @@ function closed(zone: Zone, state: ZoneFollowState): { days: readonly ZoneDay[];
     forecast: { time: column(forecast, 0), day: column(forecast, 1), irradiance: column(forecast, 2) },
     outOfOrder: Float64Array.from(state.outOfOrder),
   }
-  const found = reviewWindow(zone, windowOf(columns, day), memory)
+  const found = reviewWindow(zone, windowOf(zone, columns, day, laterReading), memory)
   return { days: [found.day], memory: found.memory }
 }
 

@@ -2,6 +2,7 @@ export type { ShotAnswers } from './answers-to-shots.js'
 export type { ClimateDemand } from './climate-demand.js'
 export type { DayDifference } from './day-differences.js'
 export { type DayDiagnosis, type DiagnoseDayInput, diagnoseDay } from './diagnose-day.js'
+export type { ExpectedUse } from './expected-use.js'
 export { type ExplainedZone, explainZoneFinding } from './explain-zone-finding.js'
 export type { HeldEntry, ZoneFollowState } from './follow-state.js'
 export { entriesOfRecord, followZone, type ZoneFollower } from './follow-zone.js'
@@ -26,6 +27,7 @@ export type {
   ZonePlace,
 } from './zone.js'
 export type {
+  DayUnderWay,
   DrainedLevel,
   ProbeDay,
   ReadingGap,
@@ -34,8 +36,8 @@ export type {
   ZoneDay,
   ZoneLevel,
 } from './zone-day.js'
-export type { ZoneFinding, ZoneFindingCode } from './zone-finding.js'
+export type { OffTargetBand, ZoneFinding, ZoneFindingCode } from './zone-finding.js'
 export type { LevelLimits, MediumAtRest } from './zone-levels.js'
 export type { SaltDay, ZoneMemory } from './zone-memory.js'
-export type { OwnZoneReason, ZoneReason } from './zone-reason.js'
+export type { OwnZoneReason, ZoneReason, ZoneRecordReason } from './zone-reason.js'
 export type { Missable, ZoneClimate, ZoneEntry, ZoneForecast, ZoneRecord, ZoneWatering } from './zone-record.js'

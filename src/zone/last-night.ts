@@ -32,7 +32,7 @@ export interface NightDryDown {
 }
 
 /** Shorter stretches are pauses between shots, no night. */
-const SHORTEST = 10800
+const MIN = 10800
 /** Time after a shot in which drain is not taken for use. */
 const SETTLE = 2400
 
@@ -61,9 +61,9 @@ export function longestShotFree(
     end = Number.isNaN(end) ? shot.to : Math.max(end, shot.to)
   }
   // A longer stretch whose beginning nobody saw: the night began before the record.
-  const longest = best === undefined ? 0 : best.to - best.from
-  if (unseen > longest) return unknown('last-shot-not-in-record')
-  if (best === undefined || longest < SHORTEST) return unknown('no-long-stretch-without-shots')
+  const max = best === undefined ? 0 : best.to - best.from
+  if (unseen > max) return unknown('last-shot-not-in-record')
+  if (best === undefined || max < MIN) return unknown('no-long-stretch-without-shots')
   return known(best)
 }
 

@@ -1,6 +1,6 @@
-import type { LocalDay } from './local-day.js'
+import { type LocalDay, localDayOf } from './local-day.js'
 import type { Zone } from './zone.js'
-import type { ClimateColumns } from './zone-window.js'
+import type { ClimateColumns, ZoneWindow } from './zone-window.js'
 
 /** Steps in which the light of a day is kept, and in which the next day is planned. */
 export const LIGHT_STEP = 600
@@ -19,10 +19,10 @@ export interface DayLight {
   readonly course: readonly number[]
 }
 
-/** The light of a day from the measured radiation and the lamps. */
-export function lightOfDay(zone: Zone, climate: ClimateColumns, day: LocalDay): DayLight {
+/** The light of a day from the measured radiation and the lamps; what is still to come of a day under way is taken from the day before. */
+export function lightOfDay(zone: Zone, { climate, day, now }: ZoneWindow): DayLight {
   const steps = Math.round((day.to - day.from) / LIGHT_STEP)
-  const sun = measuredCourse(climate, day, steps)
+  const sun = now === undefined ? measuredCourse(climate, day, steps) : courseSoFar(zone, climate, day, now)
   const lamps = zone.lamps === undefined ? undefined : lampCourse(zone, day, steps)
   if (sun === undefined && lamps === undefined) return assumedLight(day, steps)
   const course = Array.from({ length: steps }, (_, i) => (sun?.[i] ?? 0) + (lamps?.[i] ?? 0))
@@ -41,7 +41,25 @@ function wraps({ lamps }: Zone): boolean {
   return lamps !== undefined && lamps.off < lamps.on
 }
 
+/** The course of a day up to its last reading, and that of the day before from there on. */
+function courseSoFar(zone: Zone, climate: ClimateColumns, day: LocalDay, now: number): number[] | undefined {
+  const before = localDayOf(zone.place.clock, day.from - 1)
+  const whole = measuredCourse(climate, before, Math.round((before.to - before.from) / LIGHT_STEP))
+  const done = Math.ceil((now - day.from) / LIGHT_STEP)
+  if (whole === undefined) return undefined
+  const soFar = measuredSteps(climate, day, done)
+  const steps = Math.round((day.to - day.from) / LIGHT_STEP)
+  return Array.from({ length: steps }, (_, i) =>
+    soFar.covered > 0.8 * done && i < done ? soFar.course[i]! : whole[Math.min(i, whole.length - 1)]!,
+  )
+}
+
 function measuredCourse(climate: ClimateColumns, day: LocalDay, steps: number): number[] | undefined {
+  const { course, covered } = measuredSteps(climate, day, steps)
+  return covered > 0.8 * steps && course.some((light) => light > DARK) ? course : undefined
+}
+
+function measuredSteps(climate: ClimateColumns, day: LocalDay, steps: number): { course: number[]; covered: number } {
   const sums = new Array<number>(steps).fill(0)
   const counts = new Array<number>(steps).fill(0)
   let covered = 0
@@ -64,7 +82,7 @@ function measuredCourse(climate: ClimateColumns, day: LocalDay, steps: number): 
     if (since < 6) covered++
     return since < 6 ? held : 0
   })
-  return covered > 0.8 * steps && course.some((light) => light > DARK) ? course : undefined
+  return { course, covered }
 }
 
 function lampCourse(zone: Zone, day: LocalDay, steps: number): number[] {

@@ -73,7 +73,7 @@ function judge(
   const findings: ZoneFinding[] = [...compared.findings]
   const first = checked.map((probe, p): Candidate => {
     const { name, waterContent, weight } = probe
-    const last = lateLevel(zone, window.time, waterContent, window.day)
+    const last = lateLevel(zone, window, waterContent)
     const deaf = compared.deaf.get(name)
     const against = findingAgainst(probe, deaf, last)
     if (against !== undefined) findings.push(against)
@@ -118,18 +118,22 @@ function rangeOf({ day, time }: ZoneWindow, { waterContent }: CheckedProbe): Pro
 }
 
 /** Stretches of the day, of at least half an hour and two missing readings, without a reading that can be trusted. */
-export function gapsOf(zone: Zone, { day, time }: ZoneWindow, { name, waterContent }: CheckedProbe): ReadingGap[] {
+export function gapsOf(
+  zone: Zone,
+  { day, time, now: end = day.to }: ZoneWindow,
+  { name, waterContent }: CheckedProbe,
+): ReadingGap[] {
   const gaps: ReadingGap[] = []
-  const longest = Math.max(1800, 2.5 * zone.readingStep)
+  const max = Math.max(1800, 2.5 * zone.readingStep)
   let last = day.from
   const look = (now: number) => {
-    if (now - last > longest) gaps.push({ probe: name, from: last, to: now })
+    if (now - last > max) gaps.push({ probe: name, from: last, to: now })
   }
   for (let i = firstAt(time, day.from); i < time.length; i++) {
     if (Number.isNaN(waterContent[i])) continue
     look(time[i]!)
     last = time[i]!
   }
-  look(day.to)
+  look(end)
   return gaps
 }

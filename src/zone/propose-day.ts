@@ -9,30 +9,23 @@ import { requireObject } from '../quantity/guard.js'
 import { checkDay } from './checked-day.js'
 import { checkZone } from './checked-zone.js'
 import { type DayDifference, differencesOf } from './day-differences.js'
+import { type ExpectedUse, expectedUse } from './expected-use.js'
 import { type Known, known, unknown } from './known.js'
 import { LIGHT_STEP } from './light-of-day.js'
-import { type LocalDay, localDayOf } from './local-day.js'
 import type { OfZoneDay } from './terms.js'
+import { nextDay, restOfDay, type TimeToPlan } from './time-to-plan.js'
 import type { Zone } from './zone.js'
 import type { ZoneDay, ZoneLevel } from './zone-day.js'
 
-/** What is proposed for a day, and what is expected to come of it: plain data. */
-export interface ProposedDay {
+/** What is proposed for a day or for the rest of one, and what is expected to come of it: plain data. */
+export interface ProposedDay extends ExpectedUse {
   /** Local date. */
   readonly date: string
-  /** Water that the plants of a container are expected to use. Unit: L. */
-  readonly expectedUse: number
-  /** What that rests on: what was learned from the days so far, or the last day alone. */
-  readonly useFrom: 'days-so-far' | 'water-balance' | 'climate'
-  /** Holds nine of ten outcomes, where it was learned; the smaller use first. Unit: L. */
-  readonly useBand90?: readonly [number, number]
-  /** Mean radiation that it was foreseen with, lamps included, where a forecast was given. Unit: W/m². */
-  readonly expectedRadiation?: number
   /** Where the light over the day comes from: that of the reviewed day. */
   readonly lightFrom: ZoneDay['light']['source']
   /** The openings of the valve; `explainIrrigationFinding` says why each is given. */
   readonly shots: readonly PlannedShot[]
-  /** Water given. Unit: L. */
+  /** Water of these shots, without what was given before. Unit: L. */
   readonly given: number
   /** Water that should drain. Unit: L. */
   readonly drained: number
@@ -44,11 +37,11 @@ export interface ProposedDay {
   readonly waterContent: readonly number[]
   /** What was wanted and cannot be had; `explainIrrigationFinding` has the words. */
   readonly compromises: readonly PlanFinding[]
-  /** What is different from the reviewed day. */
+  /** What is different from the reviewed day; nothing where the rest of that day is proposed. */
   readonly differences: readonly DayDifference[]
 }
 
-/** A reviewed day, from which the next is proposed. */
+/** A reviewed day, from which the next is proposed, or the rest of it while it is under way. */
 export interface ProposeDayInput extends OfZoneDay {}
 
 /** Share of the use that light does not drive. */
@@ -58,13 +51,15 @@ const BYPASS = 0.1 as Share
 const DRAIN_LAG = 900 as Duration
 
 /**
- * Proposes the shots of the next day of a zone, within the limits of its set-up, from the review of a day.
+ * Proposes the shots of the next day of a zone, within the limits of its set-up, from the review of a day; while that day is under way, the
+ * shots of the rest of it, beside what was given on it by the log of openings.
  *
  * A proposal is advice and not an order. Whatever opens a valve must hold limits of its own: a maximum run time, a daily maximum, a leak
  * check, and a safe state when readings are missing. Without a probe that can be trusted nothing is proposed.
  *
  * @procedure Expects the use that the days so far have taught, until seven are known that of the day by its water balance or else by its
- * climate, with the light of the day; plans shots from the level at its end with `planDay`; compares them with those of the day.
+ * climate, with the light of the day; plans shots from the level at its end with `planDay`; compares them with those of the day. While the day is
+ * under way, what was given counts against the limit of the day, the valve rests after its last opening, and the last 24 hours stand for the day.
  * @returns The proposal with what differs from the day, or the reason why there is none.
  * @throws `DomainError` for a number of the zone outside its range, `InputError` for parts that contradict each other, or a day that was changed
  *   since its review.
@@ -100,45 +95,31 @@ export function proposeDay(input: ProposeDayInput): Known<ProposedDay> {
   if (!day.level.known) return day.level
   const use = expectedUse(day)
   if (use === undefined) return unknown('use-not-known')
-  const next = localDayOf(zone.place.clock, day.to)
-  return planned(zone, day, day.level.value, next, use)
+  const planning = day.underWay === undefined ? nextDay(zone, day) : restOfDay(zone, day, day.underWay)
+  return planning.known ? planned(zone, day, day.level.value, planning.value, use) : planning
 }
 
-type ExpectedUse = Pick<ProposedDay, 'expectedUse' | 'useFrom' | 'useBand90' | 'expectedRadiation'>
-
-/** The use to expect: what the days so far have taught; until then that of the water balance, or of the climate where its drain cannot be believed. */
-function expectedUse({ balance, climate, findings, nextUse, expectedRadiation }: ZoneDay): ExpectedUse | undefined {
-  if (nextUse.known && nextUse.use > 0)
-    return {
-      expectedUse: nextUse.use,
-      useFrom: 'days-so-far',
-      useBand90: [nextUse.band90[0], nextUse.band90[1]],
-      ...(expectedRadiation !== undefined && { expectedRadiation }),
-    }
-  const silent = findings.some(({ code }) => code === 'drain-gauge-silent')
-  const measured = balance.use.known && balance.use.value > 0 ? balance.use.value : undefined
-  if (measured !== undefined && !(silent && climate.known)) return { expectedUse: measured, useFrom: 'water-balance' }
-  return climate.known ? { expectedUse: climate.value.perContainer, useFrom: 'climate' } : undefined
-}
-
-function planned(zone: Zone, day: ZoneDay, level: ZoneLevel, next: LocalDay, use: ExpectedUse): Known<ProposedDay> {
+function planned(zone: Zone, day: ZoneDay, level: ZoneLevel, next: TimeToPlan, use: ExpectedUse): Known<ProposedDay> {
   const { light } = day
   const steps = Math.round((next.to - next.from) / LIGHT_STEP)
   // The same hour of the local clock has the same light; a day of 25 hours repeats its last hour.
   const course = Array.from({ length: steps }, (_, i) => light.course[Math.min(i, light.course.length - 1)]!)
   const shift = next.from - day.from
-  const firstShot = light.dawn + shift + zone.limits.firstShotAfterLight
+  const dawn = light.dawn + shift + zone.limits.firstShotAfterLight
+  const firstShot = Math.max(dawn, next.earliest)
   const lastShot = Math.min(light.dusk + shift - zone.limits.lastShotBeforeDark, next.to - LIGHT_STEP)
   if (firstShot > lastShot) return unknown('no-time-for-shots')
+  const begun = Math.ceil((next.begin - next.from) / LIGHT_STEP)
   const found = attempt(() =>
     planDay({
-      start: next.from as Instant,
+      start: (next.from + begun * LIGHT_STEP) as Instant,
       step: LIGHT_STEP as Duration,
-      demand: demandCourse({ total: use.expectedUse as Volume, light: course, evenShare: EVEN_SHARE }),
+      demand: demandCourse({ total: use.expectedUse as Volume, light: course, evenShare: EVEN_SHARE }).subarray(begun),
       ...levelsToPlan(zone, level),
       firstShot: firstShot as Instant,
       lastShot: lastShot as Instant,
       ...limitsToPlan(zone),
+      maxPerDay: Math.max(0, zone.limits.maxPerDay - next.given) as Volume,
       trigger: { by: 'level' },
     }),
   )
@@ -156,7 +137,7 @@ function planned(zone: Zone, day: ZoneDay, level: ZoneLevel, next: LocalDay, use
     waterContent: Array.from(plan.waterContent),
     compromises: plan.findings,
   }
-  return known({ ...proposal, differences: differencesOf(day, proposal) })
+  return known({ ...proposal, differences: day.underWay === undefined ? differencesOf(day, proposal) : [] })
 }
 
 function levelsToPlan({ container, limits }: Zone, level: ZoneLevel) {
@@ -184,7 +165,6 @@ function limitsToPlan({ emitters, limits }: Zone) {
     minRunTime: limits.minRunTime,
     maxRunTime: limits.maxRunTime,
     minRest: limits.minRest,
-    maxPerDay: limits.maxPerDay,
     ...(limits.maxPerShot !== undefined && { maxPerShot: limits.maxPerShot }),
   }
 }

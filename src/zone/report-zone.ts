@@ -67,7 +67,10 @@ export function reportZone(input: ReportZoneInput): ReportSection[] {
   const at = (time: number) => wallClock(zone.place.clock, time)
   return [
     { title: 'What was read', lines: readLines(day, at) },
-    { title: 'What the probes say', lines: [nightLine(day, at), ...day.probes.flatMap((one) => probeLines(one, at))] },
+    {
+      title: 'What the probes say',
+      lines: [nightLine(day, at), ...day.probes.flatMap((one) => probeLines(day, one, at))],
+    },
     { title: 'What the container holds', lines: containerLines(zone, day) },
     { title: 'Feed and drain', lines: balanceLines(zone, day) },
     { title: 'Demand', lines: demandLines(zone, day) },
@@ -76,7 +79,10 @@ export function reportZone(input: ReportZoneInput): ReportSection[] {
     ...(input.diagnosis === undefined
       ? []
       : [{ title: 'What may be wrong', lines: causeLines(checkDiagnosis(input.diagnosis), at) }]),
-    { title: 'Proposal for the next day', lines: proposalLines(zone, day, proposal, at) },
+    {
+      title: `Proposal for the ${day.underWay === undefined ? 'next day' : 'rest of the day'}`,
+      lines: proposalLines(zone, day, proposal, at),
+    },
     { title: 'Before you act on it', lines: CAUTIONS },
   ]
 }
@@ -87,9 +93,9 @@ const CAUTIONS: readonly string[] = [
   'Keep electricity away from water: extra-low voltage at the plants, a residual-current device, and a licensed electrician for the rest. Acids and concentrated fertiliser burn: goggles, gloves, acid into water. Drain carries nutrients: discharge or reuse it as local law says.',
 ]
 
-function readLines({ readings, probes, gaps, to }: ZoneDay, at: Clock): string[] {
+function readLines({ readings, probes, gaps, to, underWay }: ZoneDay, at: Clock): string[] {
   return [
-    `${counted(readings, 'row')} on the day.`,
+    `${counted(readings, 'row')} on the day${underWay === undefined ? '' : `, the last at ${at(underWay.at)}: it is not over`}.`,
     ...probes.map(({ name, counts, extrapolated }) => {
       const outside = extrapolated > 0 ? `; ${counted(extrapolated, 'reading')} outside the calibrated span` : ''
       const good = counts.pass + counts.notEvaluated
@@ -107,7 +113,13 @@ function nightLine({ openings, shotFree }: ZoneDay, at: Clock): string {
   return `${log}Longest stretch without a shot: ${told(shotFree, ({ from, to }) => `from ${at(from)} to ${at(to)}, ${((to - from) / 3600).toFixed(1)} h`)}.`
 }
 
+/** When the level is that of the zone. */
+function standing({ underWay }: ZoneDay, at: Clock): string {
+  return underWay === undefined ? 'the day ended' : `by ${at(underWay.at)} it stood`
+}
+
 function probeLines(
+  day: ZoneDay,
   { name, range, shots, answers, drainedLevel, limits, night, last, used, refill }: ProbeDay,
   at: Clock,
 ): string[] {
@@ -131,7 +143,7 @@ function probeLines(
   if (!limits.known || !last.known) return lines
   const above = last.value - limits.value.refillPoint
   lines.push(
-    `  Its own refill point is ${asPercent(limits.value.refillPoint)}; the day ended at ${asPercent(last.value)}, ${points(above)} ${above < 0 ? 'below' : 'above'} it.`,
+    `  Its own refill point is ${asPercent(limits.value.refillPoint)}; ${standing(day, at)} at ${asPercent(last.value)}, ${points(above)} ${above < 0 ? 'below' : 'above'} it.`,
   )
   if (above >= 0) lines.push(`  If nobody waters it reaches that point ${refillText(refill)}.`)
   return lines
@@ -179,23 +191,32 @@ function findingLines({ place }: Zone, { findings }: ZoneDay): string[] {
   return findings.map((one) => `${words[one.level]}: ${explainZoneFinding(one, place.clock).message}.`)
 }
 
-function proposalLines(zone: Zone, { level }: ZoneDay, proposal: Known<ProposedDay>, at: Clock): string[] {
-  const levels = `Level of the zone: ${told(level, ({ mean, limits, from }) => `full point ${asPercent(limits.fullPoint)} (${spelt(from)}), refill point ${asPercent(limits.refillPoint)}; the day ended at ${asPercent(mean)}`)}.`
+function proposalLines(zone: Zone, day: ZoneDay, proposal: Known<ProposedDay>, at: Clock): string[] {
+  const { level, underWay, balance } = day
+  const levels = `Level of the zone: ${told(level, ({ mean, limits, from }) => `full point ${asPercent(limits.fullPoint)} (${spelt(from)}), refill point ${asPercent(limits.refillPoint)}; ${standing(day, at)} at ${asPercent(mean)}`)}.`
   if (!proposal.known) return [levels, `No proposal: ${explainZoneFinding({ code: proposal.reason }).message}.`]
   const plan = proposal.value
   const run = (seconds: number) =>
     `${Math.floor(Math.round(seconds) / 60)} min ${String(Math.round(seconds) % 60).padStart(2, '0')} s`
+  const light =
+    underWay === undefined
+      ? `light as on this day (${spelt(plan.lightFrom)})`
+      : `light after ${at(underWay.at)} as on the day before (${spelt(plan.lightFrom)})`
+  const before =
+    underWay === undefined ? '' : ` beside ${asLitres(balance.given.known ? balance.given.value : 0)} given before,`
   const changes = plan.differences.map((finding) => explainZoneFinding(finding, zone.place.clock).message)
   return [
     levels,
-    `Expected use ${asLitres(plan.expectedUse)} a container, from the ${spelt(plan.useFrom)}${plan.expectedRadiation === undefined ? '' : ` and an expected radiation of ${plan.expectedRadiation.toFixed(0)} W/m²`}${plan.useBand90 ? ` (nine of ten days between ${asLitres(plan.useBand90[0])} and ${asLitres(plan.useBand90[1])})` : ' of this day'}; light as on this day (${spelt(plan.lightFrom)}).`,
-    `${counted(plan.shots.length, 'shot')}, ${asLitres(plan.given)} together, of at most ${zone.limits.maxPerDay} L a day; ${asPercent(plan.drainFraction)} of it should drain (asked: ${asPercent(zone.limits.drainFraction)}).`,
+    `Expected use ${asLitres(plan.expectedUse)} a container, from the ${spelt(plan.useFrom)}${plan.expectedRadiation === undefined ? '' : ` and an expected radiation of ${plan.expectedRadiation.toFixed(0)} W/m²`}${plan.useBand90 ? ` (nine of ten days between ${asLitres(plan.useBand90[0])} and ${asLitres(plan.useBand90[1])})` : underWay === undefined ? ' of this day' : ' of the 24 hours before'}; ${light}.`,
+    `${counted(plan.shots.length, 'shot')}, ${asLitres(plan.given)} together,${before} of at most ${zone.limits.maxPerDay} L a day; ${asPercent(plan.drainFraction)} of it should drain (asked: ${asPercent(zone.limits.drainFraction)}).`,
     ...plan.shots.map((shot, i) => {
       const volumes = `${(1000 * shot.volume).toFixed(0).padStart(5)} mL (${(1000 * shot.perEmitter).toFixed(0)} mL an emitter)`
       const why = explainIrrigationFinding({ code: shot.reason, waterContent: shot.waterContent }).message
       return `  ${String(i + 1).padStart(2)}. ${at(shot.time)}  ${volumes}, valve open ${run(shot.runTime)}: ${why}`
     }),
     ...plan.compromises.map((one) => `Cannot all be had: ${explainIrrigationFinding(one).message}.`),
-    `Different from this day: ${changes.length === 0 ? 'nothing' : changes.join('; ')}.`,
+    ...(underWay === undefined
+      ? [`Different from this day: ${changes.length === 0 ? 'nothing' : changes.join('; ')}.`]
+      : []),
   ]
 }

@@ -3,6 +3,7 @@ import { isIn, openingsOf } from './answers-to-shots.js'
 import { betweenShots } from './between-shots.js'
 import { climateDemand } from './climate-demand.js'
 import { answerFindings, balanceFindings, levelFindings, rootFindings } from './day-findings.js'
+import { dayUnderWay, demandTime } from './day-under-way.js'
 import { expectedRadiation } from './expected-radiation.js'
 import { type Known, known, unknown } from './known.js'
 import { learnUse } from './learn.js'
@@ -35,21 +36,21 @@ function partsOfDay(zone: Zone, window: ZoneWindow, memory: ZoneMemory) {
   const openings = openingsOf(zone, window.watering)
   const medium = mediumAtRest(zone)
   const seen = probesOfDay(zone, window, memory, openings, medium)
-  const balance = waterBalance(
-    zone,
-    window,
-    seen.checked.filter((probe) => seen.limits.has(probe.name)),
-  )
-  const climate = climateDemand(zone, window.climate, day)
-  const light = lightOfDay(zone, window.climate, day)
+  const counting = seen.checked.filter((probe) => seen.limits.has(probe.name))
+  const balance = waterBalance(zone, window, counting)
+  const climate = climateDemand(zone, window.climate, demandTime(window))
+  const light = lightOfDay(zone, window)
   const rootTemperature = rootZone(window)
-  const balanced = balanceFindings(balance, climate, memory, day.to)
+  // Half a day has no balance: its first shots need not drain.
+  const balanced = window.now === undefined ? balanceFindings(balance, climate, memory, day.to) : []
   const believed = !balanced.some(({ code }) => NOT_LEARNED.includes(code))
   const expected = (wanted: LocalDay) => expectedRadiation(zone, window.forecast, light, wanted)
-  const use = learnUse(memory.use, balance, light, believed, expected(day))
+  const today = expected(day)
+  const underWay = dayUnderWay(zone, window, counting, memory, today)
+  const use = underWay === undefined ? learnUse(memory.use, balance, light, believed, today) : memory.use
   const tomorrow = expected(localDayOf(zone.place.clock, day.to))
   const salt = withSaltDay(memory.salt, balance, seen.levels, day.to)
-  return { openings, medium, seen, balance, climate, light, rootTemperature, balanced, use, tomorrow, salt }
+  return { openings, medium, seen, balance, climate, light, rootTemperature, balanced, underWay, use, tomorrow, salt }
 }
 
 function dayOf(zone: Zone, window: ZoneWindow, parts: Reviewed): ZoneDay {
@@ -62,6 +63,7 @@ function dayOf(zone: Zone, window: ZoneWindow, parts: Reviewed): ZoneDay {
     from: day.from,
     to: day.to,
     readings: window.time.length - firstAt(window.time, day.from),
+    ...(parts.underWay !== undefined && { underWay: parts.underWay }),
     light: parts.light,
     medium: parts.medium,
     probes: seen.probes,

@@ -79,7 +79,7 @@ export function reviewZone(input: ReviewZoneInput): ZoneReview {
   while (i < columns.time.length) {
     const day = localDayOf(clock, columns.time[i]!)
     if (last !== undefined && day.from > last.from) break
-    const found = reviewWindow(zone, windowOf(columns, day), memory)
+    const found = reviewWindow(zone, windowOf(zone, columns, day), memory)
     days.push(found.day)
     memory = found.memory
     i = firstAt(columns.time, day.to)
@@ -129,7 +129,7 @@ export function reviewDay(input: ReviewDayInput): { readonly day: ZoneDay; reado
   const zone = checkZone(input.zone)
   const day = dayOfDate(zone, input.date)
   const memory = input.memory === undefined ? noMemory() : restoredMemory(zone, input.memory)
-  return reviewWindow(zone, windowOf(columnsOfRecord(zone, input.record), day), memory)
+  return reviewWindow(zone, windowOf(zone, columnsOfRecord(zone, input.record), day), memory)
 }
 
 /** The local day of a date in a zone. */

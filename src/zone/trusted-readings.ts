@@ -45,7 +45,7 @@ export interface TrustedReadings {
 export function trustedReadings(input: Omit<ReviewDayInput, 'memory'>): TrustedReadings {
   requireObject(input, 'input')
   const zone = checkZone(input.zone)
-  const window = windowOf(columnsOfRecord(zone, input.record), dayOfDate(zone, input.date))
+  const window = windowOf(zone, columnsOfRecord(zone, input.record), dayOfDate(zone, input.date))
   const plain = (column: Float64Array): Missable[] => Array.from(column, (x) => (Number.isNaN(x) ? null : x))
   return {
     time: Array.from(window.time),

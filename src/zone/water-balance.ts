@@ -1,10 +1,9 @@
 import { medianInPlace } from '../numerics/select.js'
 import type { CheckedProbe } from './check-probe.js'
 import { type Known, known, unknown } from './known.js'
-import type { LocalDay } from './local-day.js'
 import type { Zone } from './zone.js'
 import type { ZoneReason } from './zone-reason.js'
-import { firstAt, type WateringColumns, type ZoneWindow } from './zone-window.js'
+import { firstAt, lateHours, type WateringColumns, type ZoneWindow } from './zone-window.js'
 
 /** Water of one container on a day. What is not known is not zero. */
 export interface WaterBalance {
@@ -26,16 +25,21 @@ export interface WaterBalance {
   readonly use: Known<number>
 }
 
-/** The water balance of a day, with the change of storage from the probes that are not left out. */
-export function waterBalance(zone: Zone, window: ZoneWindow, probes: readonly CheckedProbe[]): WaterBalance {
+/** The water balance of a day, with the change of storage from the probes that are not left out; its beginning is the hour around midnight. */
+export function waterBalance(
+  zone: Zone,
+  window: ZoneWindow,
+  probes: readonly CheckedProbe[],
+  begin?: readonly [before: number, after: number],
+): WaterBalance {
   const { day, watering } = window
   const [a, b] = [firstAt(watering.time, day.from), firstAt(watering.time, day.to)]
   const entries = b - a
   const reason = watering.time.length === 0 ? 'no-watering-log' : entries === 0 ? 'no-entry-on-this-day' : undefined
-  const most = MOST_FILLS * zone.container.substrateVolume
-  const given = sumOf(watering.given, a, b, most, reason, 'given-not-logged')
-  const drained = sumOf(watering.drained, a, b, most, reason, 'drain-not-logged')
-  const change = storedChange(zone, window, probes)
+  const max = MAX_FILLS * zone.container.substrateVolume
+  const given = sumOf(watering.given, a, b, max, reason, 'given-not-logged')
+  const drained = sumOf(watering.drained, a, b, max, reason, 'drain-not-logged')
+  const change = window.now === undefined ? storedChange(zone, window, probes, begin) : unknown('day-not-over')
   const stored = change.known ? known(change.value * zone.container.substrateVolume) : change
   return {
     entries,
@@ -59,13 +63,13 @@ function useOf(given: Known<number>, drained: Known<number>, stored: Known<numbe
 }
 
 /** A day never gives or drains so many times the volume of the medium, but millilitres taken for litres do. */
-const MOST_FILLS = 50
+const MAX_FILLS = 50
 
 function sumOf(
   column: Float64Array,
   a: number,
   b: number,
-  most: number,
+  max: number,
   reason: ZoneReason | undefined,
   missing: ZoneReason,
 ): Known<number> {
@@ -73,7 +77,7 @@ function sumOf(
   let sum = 0
   for (let i = a; i < b; i++) sum += column[i]!
   if (Number.isNaN(sum)) return unknown(missing)
-  return sum >= 0 && sum <= most ? known(sum) : unknown('log-impossible')
+  return sum >= 0 && sum <= max ? known(sum) : unknown('log-impossible')
 }
 
 /** Volume-weighted mean of a conductivity, over the entries that have both. */
@@ -95,11 +99,17 @@ function weightedEC(
 }
 
 /** By how much the water content changed from the beginning to the end of the day, mean of the probes by their weight. */
-function storedChange(zone: Zone, { day, time }: ZoneWindow, probes: readonly CheckedProbe[]): Known<number> {
+function storedChange(
+  zone: Zone,
+  { day, time }: ZoneWindow,
+  probes: readonly CheckedProbe[],
+  begin?: readonly [number, number],
+): Known<number> {
   const near = Math.max(1800, zone.readingStep)
+  const [before, after] = begin ?? [-near, near]
   let [sum, weight] = [0, 0]
   for (const probe of probes) {
-    const first = levelBetween(time, probe.waterContent, day.from - near, day.from + near)
+    const first = levelBetween(time, probe.waterContent, day.from + before, day.from + after)
     const last = levelBetween(time, probe.waterContent, day.to - 2 * near, day.to)
     if (first === undefined || last === undefined) continue
     sum += probe.weight * (last - first)
@@ -116,16 +126,12 @@ function levelBetween(time: Float64Array, waterContent: Float64Array, from: numb
   return there.length === 0 ? undefined : medianInPlace(Float64Array.from(there))
 }
 
-/** The last three good readings of the late hours of a day, their median. */
-export function lateLevel(
-  zone: Zone,
-  time: Float64Array,
-  waterContent: Float64Array,
-  day: LocalDay,
-): number | undefined {
-  const from = firstAt(time, day.to - Math.max(3 * 3600, 3 * zone.readingStep))
+/** The last three good readings of the late hours of a day, or of the last half hour of one that is under way; their median. */
+export function lateLevel(zone: Zone, { day, time, now }: ZoneWindow, waterContent: Float64Array): number | undefined {
+  const begin = now === undefined ? day.to - lateHours(zone) : now - Math.max(1800, 3 * zone.readingStep)
+  const from = firstAt(time, begin)
   const there: number[] = []
-  for (let i = firstAt(time, day.to) - 1; i >= from && there.length < 3; i--)
+  for (let i = time.length - 1; i >= from && there.length < 3; i--)
     if (!Number.isNaN(waterContent[i])) there.push(waterContent[i]!)
   return there.length === 0 ? undefined : medianInPlace(Float64Array.from(there))
 }

@@ -49,7 +49,7 @@ export interface ProbeDay {
   /** Its own limits. */
   readonly limits: Known<LevelLimits>
   readonly night: Known<NightDryDown>
-  /** Median of the last three good readings of the day. Unit: m³/m³. */
+  /** Median of the last three good readings of the day: within three hours of its end, or half an hour before the last row of one that is under way. Unit: m³/m³. */
   readonly last: Known<number>
   /** When it reaches its own refill point if nobody waters, from its last reading on, with bands that hold. */
   readonly refill: TimeUntilLevel | { readonly known: false; readonly reason: 'not-used' }
@@ -78,7 +78,7 @@ export interface RootZoneTemperature {
   readonly mean: number
 }
 
-/** The zone as a whole at the end of the day, from the probes that count, each shifted by its own level. */
+/** The zone as a whole at the end of the day, or at the last reading of one that is under way, from the probes that count, each shifted by its own level. */
 export interface ZoneLevel {
   /** Mean water content. Unit: m³/m³. */
   readonly mean: number
@@ -87,6 +87,18 @@ export interface ZoneLevel {
   readonly limits: LevelLimits
   /** Where the full point comes from. */
   readonly from: 'level-after-drain' | 'container-capacity'
+}
+
+/** What is known of a day that is not over: its last reading is more than three hours before its end, and no later one has come. */
+export interface DayUnderWay {
+  /** Its last reading: what is later has not happened yet. Unit: s. */
+  readonly at: number
+  /** Radiation that was expected for this day, lamps included, where a forecast was given. Unit: W/m². */
+  readonly expectedRadiation?: number
+  /** Water that a container should use on this day, learned from the days before it, with bands that hold. Unit: L. */
+  readonly use: WaterUseOfNextDay
+  /** Water that a container used in the 24 hours before its last reading. Unit: L. */
+  readonly usedLately: Known<number>
 }
 
 /** One local day of a zone: plain data. */
@@ -100,6 +112,8 @@ export interface ZoneDay {
   readonly to: number
   /** Rows of readings on the day. Unit: 1. */
   readonly readings: number
+  /** What is known of the day while it is not over; absent once it is. Its light after the last reading is that of the day before, its climate that of the 24 hours before. */
+  readonly underWay?: DayUnderWay
   readonly light: DayLight
   readonly medium: Known<MediumAtRest>
   readonly probes: readonly ProbeDay[]

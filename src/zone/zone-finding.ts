@@ -2,8 +2,15 @@ import type { WeatherAssumption } from '../demand/reference/weather-assumption.j
 import type { WeatherFinding } from '../demand/reference/weather-doubts.js'
 
 /** What one finding of a zone is about, with its numbers. `explainZoneFinding` puts it into words. */
-export type ZoneFinding = { readonly level: 'note' | 'caution' | 'danger' } & (
-  | { readonly code: 'no-readings'; readonly probe: string }
+export type ZoneFinding = {
+  /** How much it matters. */
+  readonly level: 'note' | 'caution' | 'danger'
+} & (
+  | {
+      readonly code: 'no-readings'
+      /** The probe that it is about. */
+      readonly probe: string
+    }
   | {
       readonly code: 'looks-like-percent'
       readonly probe: string
@@ -116,7 +123,9 @@ export type ZoneFinding = { readonly level: 'note' | 'caution' | 'danger' } & (
     }
   | {
       readonly code: 'root-zone-temperature'
-      readonly band: string
+      /** Where it lies among the bands of fruiting vegetables. */
+      readonly band: OffTargetBand
+      /** Whether it is the lowest or the highest temperature of the day. */
       readonly extreme: 'lowest' | 'highest'
       /** How cold or warm it was then. Unit: °C. */
       readonly value: number
@@ -135,6 +144,10 @@ export type ZoneFinding = { readonly level: 'note' | 'caution' | 'danger' } & (
     }
   | { readonly code: 'all-probes-left-out' }
 )
+
+/** Bands of root temperature that a zone is told of. */
+export const OFF_TARGET = ['cold', 'cool', 'warm', 'hot'] as const
+export type OffTargetBand = (typeof OFF_TARGET)[number]
 
 /** The code of a finding. */
 export type ZoneFindingCode = ZoneFinding['code']

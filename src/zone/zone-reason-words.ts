@@ -11,6 +11,8 @@ export const ZONE_REASON_WORDS: ReasonWords<OwnZoneReason> = {
   'log-impossible': ['the log has volumes that cannot be, below zero or over fifty times the medium: check their unit'],
   'nothing-given-or-not-logged': ['nothing was given, or not all was logged'],
   'no-readings-at-midnight': ['no probe that counts has readings at the beginning and at the end of the day'],
+  'day-not-over': ['the day is not over'],
+  'shot-not-read-yet': ['a shot was given that the readings do not show yet'],
   'climate-not-recorded': ['air temperature, humidity and radiation are not all recorded'],
   'climate-has-gaps': ['the climate of the day has too many gaps'],
   'climate-impossible': ['the climate of the day has numbers that cannot be'],
@@ -20,7 +22,7 @@ export const ZONE_REASON_WORDS: ReasonWords<OwnZoneReason> = {
   'last-shot-not-in-record': ['the record begins after the last shot'],
   'no-long-stretch-without-shots': ['there are no three hours without a shot'],
   'not-used': ['the probe does not count'],
-  'no-reading-late-in-day': ['the last hours of the day have no reading'],
+  'no-reading-late-in-day': ['there is no late reading'],
   'no-trusted-readings': ['no reading can be trusted'],
   'no-trusted-probe': [
     'no probe can be trusted: look at plants and probes, and weigh a container before anybody waters by hand',

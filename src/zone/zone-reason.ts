@@ -1,7 +1,22 @@
 import type { RecordReason } from '../record/record-reason.js'
 
 /** Why a result of a zone is not known: a reason of its own, or one that comes from the record. `explainZoneFinding` puts it into words. */
-export type ZoneReason = OwnZoneReason | RecordReason
+export type ZoneReason = OwnZoneReason | ZoneRecordReason
+
+/** Reasons of the record that a result of a zone can have. */
+export type ZoneRecordReason = Extract<
+  RecordReason,
+  | 'beyond-two-days'
+  | 'draining'
+  | 'few-days'
+  | 'few-dry-downs'
+  | 'few-readings'
+  | 'few-settled-shots'
+  | 'no-reading'
+  | 'short'
+  | 'shot'
+  | 'shot-in-night'
+>
 
 /** Reasons that no record has. */
 export type OwnZoneReason =
@@ -13,6 +28,8 @@ export type OwnZoneReason =
   | 'log-impossible'
   | 'nothing-given-or-not-logged'
   | 'no-readings-at-midnight'
+  | 'day-not-over'
+  | 'shot-not-read-yet'
   | 'climate-not-recorded'
   | 'climate-has-gaps'
   | 'climate-impossible'

@@ -49,6 +49,13 @@ export interface ZoneColumns {
 /** What a review of one day sees: the columns from the look-back before the day to its end. */
 export interface ZoneWindow extends ZoneColumns {
   readonly day: LocalDay
+  /** Last reading of a day that is under way; undefined where the day is over. */
+  readonly now: number | undefined
+}
+
+/** Readings so long before the end of a day stand for its end. Unit: s. */
+export function lateHours({ readingStep }: Zone): number {
+  return Math.max(10800, 3 * readingStep)
 }
 
 /** The columns of a record: readings in the order in which they came, without those out of order; climate and log sorted by time. */
@@ -136,16 +143,19 @@ export function plainNumber(value: Missable | undefined, name: string): number {
   throw new InputError(name, `holds a ${typeof value}`, 'give numbers, and null where one is missing')
 }
 
-/** The part of the columns that the review of a day sees. Views, not copies. */
-export function windowOf(columns: ZoneColumns, day: LocalDay): ZoneWindow {
+/** The part of the columns that the review of a day sees. Views, not copies. A day is over when a later reading has come, or in its last hours. */
+export function windowOf(zone: Zone, columns: ZoneColumns, day: LocalDay, laterReading?: boolean): ZoneWindow {
   const begin = day.from - LOOK_BACK
   const cut = <C extends { readonly time: Float64Array }>(all: C): C => {
     const [a, b] = [firstAt(all.time, begin), firstAt(all.time, day.to)]
     return Object.fromEntries(Object.entries(all).map(([name, list]) => [name, list.subarray(a, b)])) as unknown as C
   }
   const [a, b] = [firstAt(columns.time, begin), firstAt(columns.time, day.to)]
+  const last = columns.time[b - 1] ?? -Infinity
+  const over = (laterReading ?? b < columns.time.length) || last < day.from || day.to - last <= lateHours(zone)
   return {
     day,
+    now: over ? undefined : last,
     time: columns.time.subarray(a, b),
     probes: columns.probes.map((list) => list.subarray(a, b)),
     rootTemperature: columns.rootTemperature.subarray(a, b),

@@ -33,7 +33,7 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
     (finding) =>
       `${finding.probe} stands ${points(finding.below)} below the level to which its own shots drained back, the others ${points(finding.others)}: lifted, or its plant dry; it is left out, so look at it first`,
   ],
-  'no-late-reading': [(finding) => `${finding.probe} has no reading in the last hours of the day, and is left out`],
+  'no-late-reading': [(finding) => `${finding.probe} has no late reading, and is left out`],
   'no-level-after-drain': [
     (finding) =>
       `${finding.probe} has no level after drain of its own, so that it cannot be compared with the others, and is left out`,

@@ -1,9 +1,10 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import ts from 'typescript'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type PublicCodes, type PublicFindings, publicFindings } from '../../docs/tools/house/public-findings.js'
 import { publicIndexes } from '../../docs/tools/house/public-types.js'
-import { root } from '../../docs/tools/house/source-files.js'
+import { parse, root, sourceFiles } from '../../docs/tools/house/source-files.js'
 import { publicNames } from '../../docs/tools/public-names.js'
 
 /** Numbers of findings whose unit nobody says. */
@@ -45,6 +46,36 @@ function unexplained({ findings, reasons, explainers }: PublicFindings): string[
     })
   return [...findings, ...reasons].filter((one) => !isTaken(one)).map(({ folder, codes }) => `${folder}: ${codes}`)
 }
+
+/** Codes of unions that no code gives: those of a type whose name says that it is one of codes, and texts that stand as values. */
+function neverGiven(files: readonly { readonly path: string; readonly code: string }[]): string[] {
+  const unions: { readonly where: string; readonly code: string }[] = []
+  const given = new Set<string>()
+  for (const { path, code } of files) {
+    const visit = (node: ts.Node, alias: string | undefined): void => {
+      const name = ts.isTypeAliasDeclaration(node) && /(Code|Reason|BandName|Band)$/.test(node.name.text)
+      const within = name ? node.name.text : alias
+      if (ts.isStringLiteral(node) && ts.isLiteralTypeNode(node.parent)) {
+        if (within !== undefined) unions.push({ where: `${within} '${node.text}'`, code: node.text })
+      } else if (ts.isStringLiteral(node) && !ts.isPropertyAssignment(node.parent)) given.add(node.text)
+      else if (ts.isStringLiteral(node) && (node.parent as ts.PropertyAssignment).initializer === node)
+        given.add(node.text)
+      node.forEachChild((child) => visit(child, within))
+    }
+    visit(parse(path, code), undefined)
+  }
+  return unions.filter(({ code }) => !given.has(code)).map(({ where }) => where)
+}
+
+describe('unions of codes', () => {
+  it('hold no code that nothing gives', () => {
+    expect(neverGiven(sourceFiles())).toEqual([])
+  })
+  it('would be refused with one, even where it has words', () => {
+    const code = "type RainReason = 'dry' | 'wet'\nconst WORDS = { dry: 'a', 'wet': 'b' }\nconst now = 'dry'"
+    expect(neverGiven([{ path: 'src/x/y.ts', code }])).toEqual(["RainReason 'wet'"])
+  })
+})
 
 describe('findings of the public types', () => {
   let found: PublicFindings

@@ -255,6 +255,19 @@ describe('a plan for a day', () => {
   })
 })
 
+describe('a plan without its request', () => {
+  it('names the request, and the container where that alone is missing', () => {
+    const nothing = undefined as unknown as DayPlanRequest
+    const { container, ...rest } = bag
+    const plan = planDay(bag)
+    const soFar = { now: hour(8), waterContent: waterContent(0.6), given: [] }
+    for (const call of [planDay, (request: DayPlanRequest) => replanDay(request, plan, soFar)]) {
+      expect(() => call(nothing)).toThrow(/^request: is missing/)
+      expect(() => call(rest as DayPlanRequest)).toThrow(/^container: is missing/)
+    }
+  })
+})
+
 describe('valves that share a pump', () => {
   const shots = fc.array(
     fc.record({

@@ -67,8 +67,8 @@ describe('limits between classes', () => {
       'Gold and Stanghellini 1985: compared from 17 to 27 °C, 23 °C decides',
       [17, 23],
       [
-        ['not-studied', 'Pythium dissotocum', 'Pythium dissotocum'],
-        ['Pythium dissotocum', 'either', 'Pythium aphanidermatum'],
+        ['not-studied', 'pythium-dissotocum', 'pythium-dissotocum'],
+        ['pythium-dissotocum', 'either', 'pythium-aphanidermatum'],
       ],
     ],
     ['Pythium myriotylum', 'Fortnum 2000: least at 15 °C', [15], [['least', 'least', 'favoured']]],

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { catalogue } from 'porewater/catalogue'
 import { expect, it } from 'vitest'
-import { topics } from '../../docs/tools/catalogue.js'
+import { topics } from '../../docs/tools/topics.js'
 import * as quantity from '../../src/quantity/index.js'
 
 const dist = fileURLToPath(new URL('../../dist/', import.meta.url))

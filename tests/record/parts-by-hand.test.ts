@@ -8,7 +8,7 @@ import { findSteps } from '../../src/record/find-steps.js'
 import { QUALITY } from '../../src/record/flags.js'
 import { flatLineTest } from '../../src/record/flat-line-test.js'
 import { addReading, type RecentPoint } from '../../src/record/forecast/recent-level.js'
-import { addRepeat, MOST_REPEATS, numbersOf, pairsOf } from '../../src/record/repeats.js'
+import { addRepeat, MAX_REPEATS, numbersOf, pairsOf } from '../../src/record/repeats.js'
 import { watchShots } from '../../src/record/watch-shots.js'
 import { wmoStepTest } from '../../src/record/wmo-step-test.js'
 
@@ -62,19 +62,19 @@ describe('what later readings can still repeat', () => {
   it('is joined, where there are too many, in the two nearest on one side of the newest', () => {
     const many = { tolerance: 10, failAfter: 1e6 }
     // Rising by a tenth, so that the newest is the highest, and two that lie closer.
-    const rising = Array.from({ length: MOST_REPEATS }, (_, i) => 0.1 * i)
+    const rising = Array.from({ length: MAX_REPEATS }, (_, i) => 0.1 * i)
     rising[40] = 0.1 * 39 + 0.01
-    expect(kept(rising, many)).toHaveLength(MOST_REPEATS)
-    const joined = kept([...rising, 0.1 * MOST_REPEATS], many)
-    expect(joined).toHaveLength(MOST_REPEATS)
+    expect(kept(rising, many)).toHaveLength(MAX_REPEATS)
+    const joined = kept([...rising, 0.1 * MAX_REPEATS], many)
+    expect(joined).toHaveLength(MAX_REPEATS)
     expect(joined[39]).toEqual([0.1 * 39, 2])
     expect(joined[40]).toEqual([0.1 * 41, 1])
-    expect(joined.at(-1)).toEqual([0.1 * MOST_REPEATS, 1])
-    expect(joined.reduce((sum, [, times]) => sum + times, 0)).toBe(MOST_REPEATS + 1)
+    expect(joined.at(-1)).toEqual([0.1 * MAX_REPEATS, 1])
+    expect(joined.reduce((sum, [, times]) => sum + times, 0)).toBe(MAX_REPEATS + 1)
     // Going apart on both sides of the newest: neighbours of one side are joined, never those across it.
-    const apart = Array.from({ length: MOST_REPEATS }, (_, i) => 0.04 * (MOST_REPEATS - i) * (i % 2 ? 1 : -1))
+    const apart = Array.from({ length: MAX_REPEATS }, (_, i) => 0.04 * (MAX_REPEATS - i) * (i % 2 ? 1 : -1))
     const across = kept([...apart, 0], many)
-    expect(across).toHaveLength(MOST_REPEATS)
+    expect(across).toHaveLength(MAX_REPEATS)
     const twice = across.filter(([, times]) => times === 2)
     expect(twice).toHaveLength(1)
     expect(across.at(-1)).toEqual([0, 1])

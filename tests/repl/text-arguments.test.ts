@@ -56,6 +56,29 @@ describe('text in place of numbers', () => {
   })
 })
 
+describe('a finding that is given back', () => {
+  const entryOf = (name: string) => catalogue.find((one) => one.name === name) as (typeof catalogue)[number]
+  it('is taken with the properties of any finding of its topic, and with the code alone', () => {
+    const whole = { code: 'fell-away', level: 'caution', probe: 'A', below: 0.1, others: 0 }
+    for (const finding of [whole, { code: 'no-watering-log' }])
+      expect(typedArguments(entryOf('explainZoneFinding'), [finding])[0]).toBe(finding)
+    const validity = { code: 'outside-validity', level: 'caution', note: 'n', of: 'x', about: 'a', value: 1, unit: '1' }
+    expect(typedArguments(entryOf('explainQuantityFinding'), [validity])[0]).toBe(validity)
+  })
+  it('is refused with a property that no finding of the topic has, and without its code', () => {
+    expect(() => typedArguments(entryOf('explainZoneFinding'), [{ code: 'fell-away', bellow: 0.1 }])).toThrow(
+      /bellow.*did you mean below/,
+    )
+    expect(() => typedArguments(entryOf('explainZoneFinding'), [{ level: 'note' }])).toThrow(/code.*is missing/)
+  })
+  it('has in the catalogue what only some have as optional, what all have as needed', () => {
+    const optional = Object.fromEntries(
+      entryOf('explainRecordFinding').arguments.map(({ path, optional = false }) => [path, optional]),
+    )
+    expect(optional).toMatchObject({ 'finding.code': false, 'finding.perDay': true, 'finding.about': true })
+  })
+})
+
 describe('long lines at the terminal', () => {
   it('are broken between words, none longer than the terminal, and no word is lost', () => {
     fc.assert(

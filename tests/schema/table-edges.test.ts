@@ -1,3 +1,4 @@
+import * as fc from 'fast-check'
 import {
   type CsvSeriesOptions,
   DocumentError,
@@ -278,5 +279,38 @@ describe('numbers of a tidy table', () => {
   })
   it.each(['x5', '5x', '--5', '.', 'e5', '5e', '5 5', 'Infinity'])('%s is none', (text) => {
     expect(value(text)).toMatchObject({ refused: 1, readings: [] })
+  })
+})
+
+describe('the day of a time in a table', () => {
+  it('is taken where the calendar of the language has it, and refused where it has none', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 9998 }),
+        fc.integer({ min: 0, max: 13 }),
+        fc.integer({ min: 0, max: 32 }),
+        (year, month, day) => {
+          const two = (n: number) => String(n).padStart(2, '0')
+          const text = `${String(year).padStart(4, '0')}-${two(month)}-${two(day)}T07:10Z`
+          const there = new Date(0)
+          there.setUTCFullYear(year, month - 1, day)
+          const real = there.getUTCMonth() === month - 1 && there.getUTCDate() === day
+          const read = () => series(`time;a\n${text};1\n`, { columns: { A: { column: 'a' } }, separator: ';' }).time[0]
+          if (real) expect(read()).toBe(there.getTime() / 1000 + 7 * 3600 + 600)
+          else expect(read).toThrow(DocumentError)
+        },
+      ),
+      {
+        examples: [
+          [2000, 2, 29],
+          [1900, 2, 29],
+          [2024, 2, 29],
+          [2026, 12, 31],
+          [2026, 13, 1],
+          [2026, 0, 1],
+          [2026, 4, 31],
+        ],
+      },
+    )
   })
 })

@@ -147,9 +147,7 @@ describe('levels', () => {
     const quiet = (x: number, time: number) => (time > second + 20 * 3600 ? Number.NaN : x)
     const day = review(read(benchRecord({ days: 2 }), 'B', quiet))[1]!
     expect(found(day, 'no-late-reading')).toMatchObject([{ probe: 'B', level: 'caution' }])
-    expect(said(found(day, 'no-late-reading')[0])).toBe(
-      'B has no reading in the last hours of the day, and is left out',
-    )
+    expect(said(found(day, 'no-late-reading')[0])).toBe('B has no late reading, and is left out')
     expect(day.probes.map(({ used }) => used)).toEqual([true, false])
   })
 })

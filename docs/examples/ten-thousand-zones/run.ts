@@ -2,6 +2,7 @@
  * Runs both engines and says what was measured: `npm run engines`, or `npm run engines -- --short` for a small form that ends within a
  * minute. NATS is Debian's package nats-server; DuckDB comes with the development dependencies.
  */
+import { parseArgs } from 'node:util'
 import { hasNatsServer } from './cluster.js'
 import { inventedReadings } from './invented-readings.js'
 import { runInOneProcess } from './one-process.js'
@@ -9,7 +10,7 @@ import { sumInBareLoop, sumInDatabase, withReadings } from './past.js'
 import { differencesFromOneProcess } from './same.js'
 import { runStream, type StreamOutcome } from './stream.js'
 
-const short = process.argv.includes('--short')
+const { short } = parseArgs({ options: { short: { type: 'boolean', default: false } } }).values
 const READINGS_A_DAY = 48
 
 if (!hasNatsServer()) say('nats-server is not installed (apt-get install nats-server): the stream was not run')

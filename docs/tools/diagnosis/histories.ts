@@ -14,7 +14,12 @@ import {
   seconds,
   type ValveOrder,
 } from 'porewater'
-import { WARM_UP } from './promises.js'
+import { HEALTHY_DAYS, WARM_UP } from './promises.js'
+
+/** The media in turn, two seeds each, so that each has its fault at either probe. */
+export function mediumOf(seed: number): MediumName {
+  return MEDIA[(seed >> 1) % MEDIA.length]!
+}
 
 export const MEDIA = ['stone-wool', 'coir-dust', 'sphagnum-peat-moss', 'pine-bark'] as const
 export type MediumName = (typeof MEDIA)[number]
@@ -26,9 +31,10 @@ export interface History {
   readonly seed: number
   /** Seconds from the beginning of the fault until it was named first or second; null where it was not. */
   readonly after: number | null
-  /** Alarms while nothing was wrong, and for how many days nothing was. */
+  /** Alarms while nothing was wrong, for how many days nothing was, and how often the zone was looked at. Unit: d, s. */
   readonly falseAlarms: readonly string[]
   readonly healthyDays: number
+  readonly poll: number
   /** Moments at which somebody was sent to water by hand although the zone was full. */
   readonly byHandWhileFull: number
 }
@@ -43,7 +49,7 @@ type Told = { readonly observed: Observation; readonly truth: RehearsalTruth }
 export interface Beginning {
   readonly orders: readonly DiagnosedOrder[]
   readonly state: unknown
-  readonly falseAlarms: readonly string[]
+  readonly healthy: History
 }
 
 /** When something goes wrong: after the warm-up, at any time of day, so that seeds that follow each other are spread over it. Unit: s. */
@@ -51,7 +57,8 @@ export function faultFrom(seed: number): number {
   return WARM_UP * 86400 + ((seed * 443) % 720) * POLL
 }
 
-export function beginningOf(medium: MediumName, seed: number, days = faultFrom(seed) / 86400): Beginning {
+export function beginningOf(medium: MediumName, seed: number): Beginning {
+  const days = faultFrom(seed) / 86400
   const scene = rehearsalScene(medium)
   const controller = rehearsedDiagnosis(scene, rehearsedWatering(scene)) as unknown as AnyController
   const orders: DiagnosedOrder[] = []
@@ -70,7 +77,26 @@ export function beginningOf(medium: MediumName, seed: number, days = faultFrom(s
     },
   }
   const { alarms } = rehearseOn(scene, kept, seed, days, null)
-  return { orders, state, falseAlarms: alarms.map(({ alarm }) => alarm) }
+  return { orders, state, healthy: healthyHistory(medium, seed, days, POLL, alarms) }
+}
+
+/** A zone in which nothing goes wrong. */
+export function healthy(medium: MediumName, seed: number, poll: number): History {
+  const scene = rehearsalScene(medium)
+  const controller = rehearsedDiagnosis(scene, rehearsedWatering(scene)) as unknown as AnyController
+  const { alarms } = rehearseOn(scene, controller, seed, HEALTHY_DAYS, null, poll)
+  return healthyHistory(medium, seed, HEALTHY_DAYS, poll, alarms)
+}
+
+function healthyHistory(
+  medium: MediumName,
+  seed: number,
+  healthyDays: number,
+  poll: number,
+  alarms: readonly { readonly alarm: string }[],
+): History {
+  const falseAlarms = alarms.map(({ alarm }) => alarm)
+  return { fault: null, medium, seed, after: null, falseAlarms, healthyDays, poll, byHandWhileFull: 0 }
 }
 
 /** The same beginning, played back, and then a fault. The zone is simulated again; controller and diagnosis go on from where they were. */
@@ -126,7 +152,7 @@ function untilNamed(scene: RehearsalScene, controller: AnyController, course: Co
   }
   const { timeToFirstAlarms } = rehearseOn(scene, played, seed, end / 86400, { fault, from })
   const after = timeToFirstAlarms[0] ?? null
-  return { fault, medium, seed, after, falseAlarms: [], healthyDays: 0, byHandWhileFull }
+  return { fault, medium, seed, after, falseAlarms: [], healthyDays: 0, poll: POLL, byHandWhileFull }
 }
 
 /** Readings that follow the salt show only where a zone drains every day, and from the first day on. */
@@ -163,6 +189,7 @@ function rehearseOn<Input, Order>(
   seed: number,
   days: number,
   wrong: { readonly fault: FaultName; readonly from: number } | null,
+  poll = POLL,
 ) {
   // A power cut is told when it is over.
   const until = wrong?.fault === 'power-cut' ? { until: seconds(wrong.from + 7200) } : {}
@@ -175,6 +202,6 @@ function rehearseOn<Input, Order>(
     seed,
     faults,
     keepCourse: false,
-    pollEvery: minutes(POLL / 60),
+    pollEvery: minutes(poll / 60),
   })
 }

@@ -32,14 +32,30 @@ export function rowsOf(histories: readonly History[]): string[][] {
 
 /** What healthy zones brought. */
 function summaryOf(histories: readonly History[]): string {
-  const alarms = histories.flatMap(({ falseAlarms }) => falseAlarms)
-  const days = histories.reduce((sum, { healthyDays }) => sum + healthyDays, 0)
+  const well = histories.filter(({ healthyDays }) => healthyDays > 0)
+  const polls = [...new Set(well.map(({ poll }) => poll))].sort((a, b) => a - b)
+  const lines = polls.map(
+    (poll) => `${wellBy(well.filter((one) => one.poll === poll))} looked at every ${poll / 60} min`,
+  )
+  const days = well.reduce((sum, { healthyDays }) => sum + healthyDays, 0)
+  const alarms = well.flatMap(({ falseAlarms }) => falseAlarms)
   const wrong = histories.reduce((sum, { byHandWhileFull }) => sum + byHandWhileFull, 0)
-  const kinds = [...new Set(alarms)].sort().map((alarm) => `${alarm} ${alarms.filter((one) => one === alarm).length}`)
   return (
-    `${alarms.length} false alarms in ${Math.round(days)} days of healthy zones, ${((30 * alarms.length) / days).toFixed(2)} a zone and month${kinds.length === 0 ? '' : ` (${kinds.join(', ')})`}. ` +
+    `False alarms of healthy zones: ${lines.join('; ')}; ${perMonth(alarms.length, days)} a zone and month in all. ` +
     `Somebody was sent to water by hand while the zone was full at ${wrong} moments.`
   )
+}
+
+function wellBy(well: readonly History[]): string {
+  const alarms = well.flatMap(({ falseAlarms }) => falseAlarms)
+  const days = well.reduce((sum, { healthyDays }) => sum + healthyDays, 0)
+  const kinds = [...new Set(alarms)].sort().map((alarm) => `${alarm} ${alarms.filter((one) => one === alarm).length}`)
+  const which = kinds.length === 0 ? '' : ` (${kinds.join(', ')})`
+  return `${alarms.length}${which} in ${(days / 7).toFixed(0)} weeks, ${perMonth(alarms.length, days)} a month,`
+}
+
+function perMonth(alarms: number, days: number): string {
+  return days === 0 ? '0.00' : ((30 * alarms) / days).toFixed(2)
 }
 
 export function pageOf(histories: readonly History[]): string {
@@ -47,14 +63,13 @@ export function pageOf(histories: readonly History[]): string {
   const line = (cells: readonly string[]) => `| ${cells.join(' | ')} |`
   return `# What \`watchZone\` names, and how soon
 
-Made by \`npm run rehearse:diagnosis\`; do not edit. ${MEDIA.length} media, ${seedsIn(seeds)}. ${summaryOf(histories)}
+Made by \`npm run rehearse:diagnosis\`; do not edit. ${seedsIn(seeds)}, ${MEDIA.length} media in turn, one history of a fault a seed; a row says how many it rests on. ${summaryOf(histories)}
 
 Zones, faults and sizes are invented; see [What is wrong in a zone](what-is-wrong.md). Two probes, a flow meter, a drain gauge and light are
 there; the zone is watched for ${WARM_UP} to ${WARM_UP + 1} days before something goes wrong, at any time of day. Shots are given by \`controlWatering\`; the rows of
 salt stand for a timetable that drains every day, and salt is there from the beginning. Times count from the beginning of the fault, nights
 without shots among them. A cause counts as named where it stands first or second in the list, and each history was watched for as long as
-is promised. The interval is that of Wilson (1927): histories differ by their seed, and few of them say little. Where a rule was changed, a row
-counts only the histories that were rehearsed since.
+is promised. The interval is that of Wilson (1927): histories differ by their seed, and few of them say little.
 
 ${line(HEADS)}
 ${line(HEADS.map((_, i) => (i < 2 ? '---' : '---:')))}

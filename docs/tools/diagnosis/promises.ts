@@ -43,6 +43,7 @@ export const PROMISES: readonly Promised[] = [
   },
   { cause: 'no-readings', faults: ['probes-silent'], hours: 0.5 },
   { cause: 'no-readings', faults: ['messages-very-late'], hours: 1.5 },
+  { cause: 'no-readings', faults: ['messages-lost', 'messages-lost-nearly-all'], hours: 2 },
   { cause: 'probe-lifted', faults: ['probe-lifted', 'probe-lifted-partly', 'probes-lifted-partly'], hours: 0.5 },
   {
     cause: 'probe-frozen',
@@ -90,3 +91,6 @@ export const PROMISES: readonly Promised[] = [
 export const SHARE = 0.9
 /** A zone is watched for so long before something goes wrong. Unit: d. */
 export const WARM_UP = 3
+/** Healthy zones are watched beside for so long, with these times between two calls. Unit: d, s. */
+export const HEALTHY_DAYS = 21
+export const HEALTHY_POLLS = [60, 900] as const

@@ -12,16 +12,20 @@ import { changeOfNight, suspectReadings } from './suspect-reading.js'
 import { suspectRest } from './suspect-rest.js'
 import { suspectWater } from './suspect-water.js'
 import { canJudge, isFull } from './trust.js'
+import { newBalance, withBalance } from './watch-balance.js'
 import { ticked } from './watch-clock.js'
 import { withValue } from './watch-feed.js'
-import { evidenceOf, lineOf, NIGHTS, newNight, withEvening } from './watch-night.js'
+import { evidenceOf, linesOf, NIGHTS, newNight, withEvening } from './watch-night.js'
+import { withPace } from './watch-pace.js'
 import { newPairs, withLeap, withLevels } from './watch-pairs.js'
 import { levelOf, meanSince, type ProbeWatch, withClimb, withFall, withReading, withStep } from './watch-probe.js'
 import { type Before, type GivenShot, newValve, type ValveWatch, withCounters, withOrder } from './watch-valve.js'
 import { notTold } from './what-is-not-told.js'
 import type { UsualShares, ZoneWatchState } from './zone-state.js'
 
-/** Time after a shot until drain has stopped and the night begins to tell. Unit: s. */
+/**
+ * Time after a shot until drain has stopped and the night begins to tell: three of the longest time constants of drain in the rehearsals. Unit: s.
+ */
 const EVENING = 3600
 
 /** The state after a moment, and what it shows. */
@@ -35,9 +39,19 @@ export function advanced(
   const now = tick.now
   const rested = tick.leapt ? afterLeap(state) : state
   const light = known(input.light)
-  const heard = { ...rested, clock: tick.clock, light, probes: withReadings(rested, input.readings, now, zone) }
+  const heard = {
+    ...rested,
+    clock: tick.clock,
+    light,
+    probes: paced(withReadings(rested, input.readings, now, zone), rested, tick.passed),
+  }
   const watered = withWater(heard, input, now, tick.passed, zone)
-  const steady = withSteady(watered, input, now, zone)
+  const { balance, valve } = heard
+  const balanced = {
+    ...watered,
+    balance: withBalance(balance, valve, watered.valve, watered, input, now, tick.passed, zone),
+  }
+  const steady = withSteady(balanced, input, now, zone)
   return told(withNight(steady, now, input, zone), now, zone)
 }
 
@@ -47,6 +61,7 @@ function afterLeap(state: ZoneWatchState): ZoneWatchState {
   return {
     ...state,
     valve: { ...newValve, metered, drained, hasMeter, hasDrain },
+    balance: newBalance,
     night: newNight(state.probes.length),
     pairs: newPairs(state.probes.length),
     standing: [],
@@ -82,6 +97,10 @@ function withReadings(state: ZoneWatchState, readings: unknown, now: number, zon
   return probes
 }
 
+function paced(probes: readonly ProbeWatch[], { probes: before }: ZoneWatchState, passed: number): ProbeWatch[] {
+  return probes.map((probe, i) => withPace(probe, before[i]!, passed))
+}
+
 /** Since when no shot moves the probes; not yet while one is under way. Unit: s. */
 function quietSince({ shot, open, quietFrom }: ValveWatch): number {
   return shot !== null || open !== null ? Infinity : (quietFrom ?? -Infinity)
@@ -104,6 +123,7 @@ function withClimbs(probe: ProbeWatch, quietFrom: number, light: number | null, 
   // The level at the end of the shot stands until the probe has been quiet for a while.
   if (first < quietFrom) return probe
   const fallen = withFall(probe, quietFrom, light)
+  // Half of what two minutes of flow bring, and eight times the noise of a usual probe: chosen on rehearsals.
   return withClimb(fallen, Math.max(0.012, (0.5 * zone.flow * 120) / 3600 / zone.volume))
 }
 
@@ -132,6 +152,7 @@ function withDrained(state: ZoneWatchState, { hasDrain, drainedSince }: ValveWat
   return { ...state, shots: [...state.shots.slice(0, -1), shot], usual: withShare(state.usual, shot) }
 }
 
+/** The mean of five minutes, five readings by the minute; else the newest. */
 function beforeShot(probe: ProbeWatch, now: number, zone: RememberedZone): Before | null {
   const mean = meanSince(probe, now - 300)
   if (mean !== null) return mean
@@ -150,9 +171,7 @@ function withJudged(state: ZoneWatchState, now: number, zone: RememberedZone): Z
   const quiet: ValveWatch = { ...valve, shot: null, quietFrom: now }
   if (outcome === null) return { ...state, valve: quiet }
   const { shot } = outcome
-  const stepped = outcome.probes.map((probe, i) =>
-    stepInShot({ ...probe, low: levelOf(probe), lowTime: now }, given, shot, i, now, zone),
-  )
+  const stepped = outcome.probes.map((probe, i) => stepInShot({ ...probe, low: null }, given, shot, i, now, zone))
   // A probe that jumped meanwhile says nothing of the shot.
   const jumped = stepped.map(({ step }) => step !== null && step.time >= given.start)
   const told = { ...shot, rises: shot.rises.map((rise, i) => (jumped[i] ? null : rise)) }
@@ -167,7 +186,10 @@ function withJudged(state: ZoneWatchState, now: number, zone: RememberedZone): Z
   }
 }
 
-/** A rise that no shot can make, up or down, is a jump that fell into its time; at all probes at once it is water. */
+/**
+ * A rise that no shot can make, up or down, is a jump that fell into its time; at all probes at once it is water. Sizes chosen on rehearsals, as
+ * that of a step.
+ */
 function stepInShot(
   probe: ProbeWatch,
   given: GivenShot,
@@ -187,7 +209,7 @@ function stepInShot(
   return { ...probe, step: { time: now, before: before.level, after: level } }
 }
 
-/** Learns what the meter shows of a shot that rose as usual. */
+/** Learns what the meter shows of a shot that rose as usual; what is far from it is not learnt. Spans chosen on rehearsals. */
 function withMeter(usual: UsualShares, shot: ShotEvidence): UsualShares {
   const { metered } = shot
   if (metered === null || !roseWell(shot)) return usual
@@ -215,6 +237,7 @@ function withShare(usual: UsualShares, shot: ShotEvidence): UsualShares {
   }
 }
 
+/** Between a quarter less than usual, five standard deviations of a shot of 0.02 m³/m³, and some more: chosen on rehearsals. */
 function roseWell({ rises }: ShotEvidence): boolean {
   const told = rises.filter((rise) => rise !== null)
   return told.length > 0 && told.every((rise) => rise > 0.75 && rise < 1.4)
@@ -238,7 +261,7 @@ function withSteady(state: ZoneWatchState, input: WatchZoneInput, now: number, z
   }
 }
 
-/** Light below which it is dark. Unit: W/m². */
+/** Light below which it is dark: chosen, less than a hundredth of a bright day. Unit: W/m². */
 const DARK = 5
 
 /** Whether it is dark; null where nobody knows. */
@@ -258,10 +281,9 @@ function withNight(state: ZoneWatchState, now: number, input: WatchZoneInput, zo
     return { ...state, night: withEvening(night, state.probes, known(input.temperature), now) }
   }
   if (night.from === null) return state
-  const falls = night.sums.map((sums) => lineOf(sums).fall)
-  const { odd } = changeOfNight(falls, state.nights, zone.memo)
+  const { odd } = changeOfNight(linesOf(night, state.probes), state.nights, zone.memo)
   const drained = ofShots(state, zone).recent.drained(3)
-  const ended = evidenceOf(night, { drained, drainEC: state.drainEC, odd })
+  const ended = evidenceOf(night, state.probes, { drained, drainEC: state.drainEC, odd })
   const nights = ended === null ? state.nights : [...state.nights, ended].slice(-NIGHTS)
   return { ...state, night: newNight(state.probes.length), nights }
 }
@@ -289,11 +311,12 @@ function told(state: ZoneWatchState, now: number, zone: RememberedZone): [ZoneWa
 }
 
 /** What the shots say, worked out once for each list of them. */
-function ofShots(state: ZoneWatchState, { memo }: RememberedZone): OfShots {
+function ofShots(state: ZoneWatchState, zone: RememberedZone): OfShots {
+  const { memo } = zone
   const jumped = jumpedLately(state)
   const old = memo.shots.get(state.shots)
   if (old !== undefined && old.usual === state.usual && jumped.every((one, i) => one === old.jumped[i])) return old
-  const recent = recentShots(state, jumped)
+  const recent = recentShots(state, jumped, zone)
   const found = { usual: state.usual, jumped, recent, water: new Map(), drain: suspectDrain(recent, state.usual) }
   memo.shots.set(state.shots, found)
   return found

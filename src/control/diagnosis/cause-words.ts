@@ -21,7 +21,7 @@ export const CAUSE_WORDS: { readonly [Code in CauseCode]: string } = {
   'probe-reinserted': 'a probe stands at another level than before, as after it was moved or put in again',
   'salt-driven': 'a reading may climb with the salt instead of water',
   'temperature-driven': 'a reading follows the temperature instead of water',
-  'unit-slip': 'a probe sends another unit, such as percent or raw counts',
+  'unit-slip': 'a probe sends, or the zone was given, another unit, such as percent, raw counts or millilitres',
   'no-readings': 'readings do not come, or come late',
   'feed-tank-wrong': 'the feed has changed its EC: stop dosing',
   'drain-gauge-wrong': 'the drain gauge does not count what drains',
@@ -54,7 +54,8 @@ const CHECKS: { readonly [Code in CheckCode]: string } = {
   'flush-and-read-again':
     'Flush with water of known EC and read again before and after. Drain is waste water: follow local rules.',
   'read-in-the-dark': 'Compare readings at the same hour, and with a weighed container through one evening.',
-  'check-the-unit': 'Look up the unit in the settings of the logger; do not convert by guessing.',
+  'check-the-unit':
+    'Look up the unit in the settings of the logger, and those of flow and volume; do not convert by guessing.',
   'look-at-gateway': 'Look at gateway, network and batteries, and at the time stamps of the readings.',
   'measure-feed-ec':
     'Measure the feed with a meter of your own, and mix again. Acids and concentrates burn: goggles and gloves, acid into water.',

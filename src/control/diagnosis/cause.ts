@@ -29,10 +29,52 @@ export type CheckCode =
   | 'set-the-clock'
   | 'look-at-the-power'
 
+/** What was measured of a zone that tells of a cause. */
+export type EvidenceCode =
+  | 'age-of-readings'
+  | 'answer-to-temperature'
+  | 'best-rise-share'
+  | 'calls-without-time'
+  | 'climb-without-shot'
+  | 'clock-leap'
+  | 'clock-rate'
+  | 'difference-of-probes'
+  | 'drain-beside-the-valve'
+  | 'drain-ec-per-day'
+  | 'drain-long-after-shots'
+  | 'drained-share'
+  | 'drained-share-of-a-day'
+  | 'equal-readings'
+  | 'fall-at-night'
+  | 'feed-ec'
+  | 'flow-while-closed'
+  | 'jump'
+  | 'level'
+  | 'lowest-rise-share'
+  | 'metered-share'
+  | 'missed-shots'
+  | 'moments-unreadable'
+  | 'noise'
+  | 'plateau-per-day'
+  | 'reading'
+  | 'readings-lost'
+  | 'rise-share'
+  | 'rise-share-of-a-day'
+  | 'shot-over-medium'
+  | 'silence'
+  | 'spikes'
+  | 'spread-of-age'
+  | 'time-of-climb'
+  | 'time-without-change'
+  | 'trusted-probes'
+  | 'unbelievable-readings'
+  | 'volume-while-closed'
+  | 'water-beside-the-valve'
+
 /** A number on which a cause rests. */
 export interface Evidence {
-  /** What was measured, in kebab case. */
-  readonly code: string
+  /** What was measured. */
+  readonly code: EvidenceCode
   /** The number. Unit: that of `unit`. Range: any. */
   readonly value: number
   readonly unit: string
@@ -50,7 +92,7 @@ export interface Cause {
   readonly code: CauseCode
   /** How much it matters if it is so. */
   readonly level: 'note' | 'caution' | 'danger'
-  /** How well the evidence fits, from a half for "may be" to nearly one; to rank causes by, not a probability. Unit: 1. Range: any. */
+  /** How well the evidence fits, from a half for "may be" to nearly one; to rank causes by, not a probability; chosen on rehearsals. Unit: 1. Range: any. */
   readonly weight: number
   /** The probes that it is about; absent where it is about the zone. */
   readonly about?: readonly string[]

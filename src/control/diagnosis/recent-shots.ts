@@ -1,6 +1,7 @@
 import { maxOf, minOf } from '../../quantity/extremes.js'
-import type { DayBesideBefore } from './day-beside-before.js'
+import { type DayBesideBefore, dayBesideBefore } from './day-beside-before.js'
 import { SHOTS, type ShotEvidence } from './judge-shot.js'
+import type { Watched } from './watched.js'
 import type { ZoneWatchState } from './zone-state.js'
 
 /** What the last shots say together. */
@@ -27,29 +28,10 @@ export interface RecentShots {
   /** Standard error of a mean rise over the last k, and whether what plants drank meanwhile was known. */
   readonly error: (k: number) => number
   readonly sure: (k: number) => boolean
+  /** Mean volume of the last k shots over that of the medium; zero with fewer. Unit: 1. */
+  readonly filled: (k: number) => number
   /** Beginning of the first of the last k shots. Unit: s. */
   readonly since: (k: number) => number
-}
-
-/** Sums over shots that have drained. */
-function sumsOf(shots: readonly ShotEvidence[]) {
-  const told = shots.filter(
-    ({ drained, level, rises }) => drained !== null && level !== null && rises.some((one) => one !== null),
-  )
-  const volume = told.reduce((sum, one) => sum + one.volume, 0)
-  const mean = (of: (one: ShotEvidence) => number) => told.reduce((sum, one) => sum + of(one) * one.volume, 0) / volume
-  return {
-    count: told.length,
-    // What ran past drains at every shot; what overflowed, at some.
-    drained: lowShare(told),
-    level: mean(({ level }) => level as number),
-    rise: mean(({ rises }) => meanRise(rises)),
-  }
-}
-
-function lowShare(shots: readonly ShotEvidence[]): number {
-  const shares = shots.map(({ drained }) => drained as number).sort((a, b) => a - b)
-  return shares[Math.floor(0.3 * shares.length)] ?? 0
 }
 
 /** One probe beside the others over the same shots. */
@@ -85,34 +67,8 @@ function besideOthers(shots: readonly ShotEvidence[], probe: number, k: number):
 /** A meter is learnt from shots of which it showed half at least: a smaller share comes from a damaged state. */
 const LEAST_METERED = 0.1
 
-/** So near the highest level an overflow is likely. Unit: m³/m³. */
+/** So near the highest level an overflow is likely: half a shot of the rehearsals. Unit: m³/m³. */
 const OVERFLOW = 0.01
-
-function meanRise(rises: readonly (number | null)[]): number {
-  const told = rises.filter((rise) => rise !== null)
-  return told.reduce((sum, rise) => sum + rise / told.length, 0)
-}
-
-function dayBesideBefore(shots: readonly ShotEvidence[]): DayBesideBefore | null {
-  const last = shots[shots.length - 1]
-  if (last === undefined) return null
-  const from = Math.max(last.time - 86400, shots[Math.floor((shots.length * 2) / 3)]!.time)
-  const now = sumsOf(shots.filter(({ time }) => time >= from))
-  const before = sumsOf(shots.filter(({ time }) => time < from))
-  if (now.count < 6 || before.count < 1.5 * now.count) return null
-  return {
-    since: from,
-    drained: now.drained,
-    drainedBefore: before.drained,
-    level: now.level,
-    levelBefore: before.level,
-    mayOverflow:
-      now.level >
-      shots.reduce((most, { time, level }) => (time < from ? Math.max(most, level ?? 0) : most), 0) - OVERFLOW,
-    rise: now.rise,
-    riseBefore: before.rise,
-  }
-}
 
 /** Which probes jumped in the day before the last shot: what they show of it is no witness of water. */
 export function jumpedLately({ shots, probes }: Pick<ZoneWatchState, 'shots' | 'probes'>): boolean[] {
@@ -123,6 +79,7 @@ export function jumpedLately({ shots, probes }: Pick<ZoneWatchState, 'shots' | '
 export function recentShots(
   { shots, usual, probes }: Pick<ZoneWatchState, 'shots' | 'usual' | 'probes'>,
   jumped: readonly boolean[],
+  zone: Watched,
 ): RecentShots {
   const last = (k: number): readonly ShotEvidence[] => (shots.length >= k ? shots.slice(-k) : [])
   const meanOf = (values: readonly (number | null)[], k: number): number | null => {
@@ -162,7 +119,7 @@ export function recentShots(
         k,
       )
     },
-    day: dayBesideBefore(shots),
+    day: dayBesideBefore(shots, zone),
     level: (k) =>
       meanOf(
         last(k).map((shot) => shot.level),
@@ -183,6 +140,7 @@ export function recentShots(
     },
     error: (k) => last(k).reduce((sum, shot) => sum + shot.error / k, 0) / Math.sqrt(k),
     sure: (k) => last(k).every((shot) => shot.sure),
+    filled: (k) => last(k).reduce((sum, { volume }) => sum + volume / k, 0) / zone.volume,
     since: (k) => last(k)[0]?.time ?? 0,
   }
 }

@@ -1,4 +1,6 @@
 import type { StateReader } from '../../record/restore-state.js'
+import type { BalanceMark } from './found-water.js'
+import type { BalanceWatch } from './watch-balance.js'
 import type { ClockWatch } from './watch-clock.js'
 import type { SteadyWatch } from './watch-feed.js'
 import type { PairWatch } from './watch-pairs.js'
@@ -7,6 +9,11 @@ import type { UsualShares } from './zone-state.js'
 /** Reads each place of a list by its number. */
 export function places<T>(count: number, read: (place: string) => T): T[] {
   return Array.from({ length: count }, (_, i) => read(String(i)))
+}
+
+/** A list of just so many entries. */
+export function exactly<T>(reader: StateReader, field: string, length: number, list: T[]): T[] {
+  return list.length === length ? list : reader.refuse(field, `has ${list.length} entries, not ${length}`)
 }
 
 export function clock(reader: StateReader): ClockWatch {
@@ -21,6 +28,30 @@ export function clock(reader: StateReader): ClockWatch {
       kind: one.word('kind', ['unreadable', 'back', 'ahead', 'still', 'rate']),
       size: one.number('size'),
       call: one.count('call'),
+    })),
+  }
+}
+
+export function balance(reader: StateReader, probes: number): BalanceWatch {
+  const mark = (one: StateReader): BalanceMark => ({
+    time: one.number('time'),
+    balance: one.number('balance'),
+    levels: one.numbersOrNulls('levels', probes),
+    came: one.number('came', 0),
+    left: one.number('left', 0),
+  })
+  return {
+    came: reader.number('came', 0),
+    left: reader.number('left', 0),
+    low: reader.insideOrNull('low', mark),
+    lowBefore: reader.insideOrNull('lowBefore', mark),
+    from: reader.number('from'),
+    flowed: reader.numberOrNull('flowed'),
+    found: reader.insideOrNull('found', (one) => ({
+      time: one.number('time'),
+      size: one.number('size'),
+      drained: one.number('drained'),
+      lasted: one.number('lasted', 0),
     })),
   }
 }

@@ -1,6 +1,7 @@
 import { INSTANT } from '../../quantity/domains.js'
 import type { StateReader } from '../../record/restore-state.js'
-import { KEPT, type ProbeWatch } from './watch-probe.js'
+import type { PaceWatch } from './watch-pace.js'
+import { type Climb, KEPT, type LevelStep, type ProbeWatch } from './watch-probe.js'
 
 export function restoredProbe(reader: StateReader): ProbeWatch {
   const times = reader.numbers('times', KEPT, INSTANT.min, INSTANT.max)
@@ -20,18 +21,10 @@ export function restoredProbe(reader: StateReader): ProbeWatch {
     noise: reader.number('noise', 0),
     usualNoise: reader.number('usualNoise', 0),
     spikes: reader.numbers('spikes', 8),
-    step: reader.insideOrNull('step', (one) => ({
-      time: one.number('time'),
-      before: one.number('before'),
-      after: one.number('after'),
-    })),
+    step: reader.insideOrNull('step', restoredStep),
     low: reader.numberOrNull('low'),
     lowTime: reader.number('lowTime'),
-    climb: reader.insideOrNull('climb', (one) => ({
-      time: one.number('time'),
-      size: one.number('size'),
-      lasted: one.number('lasted', 0),
-    })),
+    climb: reader.insideOrNull('climb', restoredClimb),
     fall: reader.number('fall', 0),
     fallTime: reader.numberOrNull('fallTime'),
     fallLight: reader.numberOrNull('fallLight'),
@@ -39,6 +32,7 @@ export function restoredProbe(reader: StateReader): ProbeWatch {
     rises: reader.count('rises'),
     age: reader.number('age'),
     ageSpread: reader.number('ageSpread', 0),
+    pace: reader.inside('pace', restoredPace),
   }
 }
 
@@ -51,4 +45,21 @@ function restoredBad(reader: StateReader): NonNullable<ProbeWatch['bad']> {
     alike: reader.word('alike', [true, false]),
     before: reader.numberOrNull('before'),
   }
+}
+
+function restoredPace(reader: StateReader): PaceWatch {
+  return {
+    now: reader.number('now', 0),
+    usual: reader.number('usual', 0),
+    swing: reader.number('swing', 0),
+    watched: reader.number('watched', 0),
+  }
+}
+
+function restoredStep(reader: StateReader): LevelStep {
+  return { time: reader.number('time'), before: reader.number('before'), after: reader.number('after') }
+}
+
+function restoredClimb(reader: StateReader): Climb {
+  return { time: reader.number('time'), size: reader.number('size'), lasted: reader.number('lasted', 0) }
 }

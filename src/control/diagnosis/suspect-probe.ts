@@ -2,9 +2,10 @@ import { maxOf } from '../../quantity/extremes.js'
 import type { Suspicion } from './cause.js'
 import { isFrozen, isNoisy, newSpikes, scatters } from './probe-doubts.js'
 import type { BesideOthers, RecentShots } from './recent-shots.js'
-import { maySwap, swappedBy } from './suspect-swap.js'
+import { exchanged, maySwap, swappedBy } from './suspect-swap.js'
 import { evidence, suspicion } from './suspect-water.js'
 import { isSilent } from './trust.js'
+import { lostShare } from './watch-pace.js'
 import type { BadReadings, LevelStep, ProbeWatch } from './watch-probe.js'
 import type { Watched } from './watched.js'
 import type { ZoneWatchState } from './zone-state.js'
@@ -27,23 +28,31 @@ export function suspectProbes(state: ZoneWatchState, recent: RecentShots, now: n
       ),
     )
   }
+  // A probe that falls silent loses its own readings only.
+  const gaps = state.probes.every((probe) => lostShare(probe, true) > 0)
   state.probes.forEach((probe, i) => {
     const name = zone.names[i]!
     const others = state.probes.some(({ times }) => (times[times.length - 1] ?? -Infinity) > now - zone.maxAge / 2)
     if (silent[i] === true && others)
-      found.push(dead(name, [evidence('silence', now - (probe.heard ?? 0), 's', { about: name })], 0.9))
+      found.push(
+        // Where many readings get lost, so may all of twenty minutes.
+        dead(name, [evidence('silence', now - (probe.heard ?? 0), 's', { about: name })], gaps ? 0.6 : 0.9),
+      )
     else if (probe.bad !== null && probe.bad.count >= 3) found.push(...unbelievable(probe.bad, name, zone))
     else if (isFrozen(probe)) found.push(frozen(probe, name))
     else found.push(...moved(state, probe, i, recent, now, zone))
   })
-  return found
+  return [...found, ...exchanged(state, zone.names, now)]
 }
 
 function dead(name: string, because: Suspicion['evidence'], weight: number): Suspicion {
   return suspicion('probe-dead', 'caution', weight, because, 'look-at-probe-and-cable', [name])
 }
 
-/** Numbers that no medium can hold: a factor of units, air at the rods, or nothing at all. */
+/**
+ * Numbers that no medium can hold: a factor of units, air at the rods, or nothing at all. A fall of 0.06 m³/m³ is three shots: chosen on
+ * rehearsals.
+ */
 function unbelievable(bad: BadReadings, name: string, zone: Watched): Suspicion[] {
   const because = [
     evidence('unbelievable-readings', bad.count, '1', { about: name, time: bad.since }),
@@ -99,7 +108,7 @@ function jumped(step: LevelStep, name: string, rises: number | null): Suspicion[
   const change = step.after - step.before
   const because = [evidence('jump', change, 'm³/m³', { usual: 0, about: name, time: step.time })]
   if (change > 0) return [suspicion('probe-reinserted', 'caution', 0.8, because, 'compare-with-hand-meter', [name])]
-  // Rods in air lose a share of what they see, rises among it; another place in the medium does not.
+  // Rods in air lose a share of what they see, rises among it; another place in the medium does not. Shares chosen on rehearsals.
   const less = rises !== null && rises < 0.92
   const much = step.after < 0.9 * step.before
   return [
@@ -108,7 +117,7 @@ function jumped(step: LevelStep, name: string, rises: number | null): Suspicion[
   ]
 }
 
-/** It misses the shots that others see. */
+/** It misses the shots that others see: three of them nearly, or six by a fifth and six standard errors. Chosen on rehearsals. */
 function deaf(
   state: ZoneWatchState,
   i: number,

@@ -1,12 +1,13 @@
 import type { Suspicion } from './cause.js'
 import { evidence, suspicion } from './suspect-water.js'
 import { standingTrouble } from './watch-clock.js'
+import { lostShare } from './watch-pace.js'
 import type { Watched } from './watched.js'
 import type { ZoneWatchState } from './zone-state.js'
 
 /** Feed, clocks and power. */
 export function suspectRest(state: ZoneWatchState, zone: Watched): Suspicion[] {
-  return [...byFeed(state), ...byClock(state), ...bySender(state, zone)]
+  return [...byFeed(state), ...byClock(state), ...bySender(state, zone), ...byLoss(state, zone)]
 }
 
 function byFeed({ feed }: ZoneWatchState): Suspicion[] {
@@ -42,7 +43,10 @@ function byClock({ clock }: ZoneWatchState): Suspicion[] {
 /** A way that was told to be slow is told until readings are younger than this share of the greatest age: their mean age wavers. */
 const YOUNG_AGAIN = 0.6
 
-/** Readings that carry times of their own: all of them early or late by the same are a clock, by any time a way that is slow. */
+/**
+ * Readings that carry times of their own: all of them early or late by the same are a clock, by any time a way that is slow. Times chosen on
+ * rehearsals.
+ */
 function bySender({ probes, standing }: ZoneWatchState, zone: Watched): Suspicion[] {
   const heard = probes.filter(({ count }) => count >= 20)
   if (heard.length === 0) return []
@@ -55,4 +59,16 @@ function bySender({ probes, standing }: ZoneWatchState, zone: Watched): Suspicio
   if (age > (isTold ? YOUNG_AGAIN : 1) * zone.maxAge)
     return [suspicion('no-readings', 'caution', 0.7, because, 'look-at-gateway')]
   return []
+}
+
+/** Readings that arrive far more seldom than they did. */
+function byLoss({ probes, standing }: ZoneWatchState, { names }: Watched): Suspicion[] {
+  const isTold = standing.some(({ code }) => code === 'no-readings')
+  const lost = probes.map((probe) => lostShare(probe, isTold))
+  const because = names.flatMap((name, i) =>
+    lost[i]! > 0 ? [evidence('readings-lost', lost[i]!, '1', { usual: 0, about: name })] : [],
+  )
+  if (because.length === 0) return []
+  const about = because.length < names.length ? names.filter((_, i) => lost[i]! > 0) : undefined
+  return [suspicion('no-readings', 'caution', 0.75, because, 'look-at-gateway', about)]
 }

@@ -1,4 +1,6 @@
 import { known, type WatchedReading } from './input.js'
+import { middle, spread } from './middle.js'
+import { newPace, type PaceWatch } from './watch-pace.js'
 import type { Watched } from './watched.js'
 
 /** What is remembered of a probe. */
@@ -38,6 +40,7 @@ export interface ProbeWatch {
   /** Mean age at arrival of the last readings, and how much it varies. Unit: s. */
   readonly age: number
   readonly ageSpread: number
+  readonly pace: PaceWatch
 }
 
 export interface BadReadings {
@@ -87,11 +90,12 @@ export const newProbe: ProbeWatch = {
   rises: 0,
   age: 0,
   ageSpread: 0,
+  pace: newPace,
 }
 
 /** Readings that are kept. */
 export const KEPT = 24
-/** A smaller jump is no step. Unit: m³/m³. */
+/** A smaller jump is no step: one shot of the rehearsals, and thirteen times the noise of a probe. Unit: m³/m³. */
 const LEAST_STEP = 0.02
 
 export function withReading(probe: ProbeWatch, reading: WatchedReading, now: number, zone: Watched): ProbeWatch {
@@ -159,7 +163,10 @@ function withFlat(probe: ProbeWatch, value: number, time: number): ProbeWatch {
   return { ...probe, flatSince: time, flatCount: 1, flatUsual: Math.max(0.98 * probe.flatUsual, ran) }
 }
 
-/** Noise from how far each reading lies off the line between its neighbours. */
+/**
+ * Noise from how far each reading lies off the line between its neighbours. Means over thirty readings, and five hundred for the usual; spans
+ * chosen on rehearsals.
+ */
 function withNoise(probe: ProbeWatch, value: number, time: number): ProbeWatch {
   const n = probe.levels.length
   if (n < 2) return probe
@@ -221,7 +228,7 @@ export function withStep(read: ProbeWatch, beside: Beside, maxGap: number): Prob
   const [before, after] = [middle(old), middle(young)]
   const change = Math.abs(after - before)
   const jump = leap * Math.sign(after - before)
-  const scatter = Math.max(spread(old, before), spread(young, after))
+  const scatter = Math.max(spread(old), spread(young))
   const quiet = times[n - 10]! >= beside.quietFrom
   const least = quiet || leap < 0 ? LEAST_STEP : leastRise(probe, after, beside, passed)
   if (change < Math.max(least, 6 * scatter) || jump < (quiet ? change / 2 : Math.max(least, change / 2))) return probe
@@ -236,7 +243,7 @@ export function withStep(read: ProbeWatch, beside: Beside, maxGap: number): Prob
 }
 
 /** Rises after which it is known how a place rises. */
-const KNOWN_RISES = 4
+export const KNOWN_RISES = 4
 
 /** The least rise that no water makes; a probe that only comes back to where it was half an hour ago rises by less for other reasons. */
 function leastRise(probe: ProbeWatch, after: number, { maxRate, came }: Beside, passed: number): number {
@@ -247,7 +254,7 @@ function leastRise(probe: ProbeWatch, after: number, { maxRate, came }: Beside, 
   return Math.min(byFlow, Math.max(1.5 * LEAST_STEP, 5 * usualNoise + 1.5 * Math.max(1, usualRise) * came))
 }
 
-/** Within two hours a probe may leap back to where it was: then it did not move for good. */
+/** Times and shares chosen on rehearsals. Within two hours a probe may leap back to where it was: then it did not move for good. */
 function withReturn(probe: ProbeWatch): ProbeWatch {
   const { times, levels, step } = probe
   const n = levels.length
@@ -307,14 +314,4 @@ export function fallNow(probe: ProbeWatch, now: number, light: number | null): {
   if (fallTime === null) return { fall, sure: false }
   if (light === null || fallLight === null) return { fall, sure: now - fallTime < 3600 }
   return { fall: (fall * (Math.max(0, light) + DARK_USE)) / (Math.max(0, fallLight) + DARK_USE), sure: true }
-}
-
-export function middle(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b)
-  const half = sorted.length >> 1
-  return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2
-}
-
-function spread(values: readonly number[], centre: number): number {
-  return middle(values.map((value) => Math.abs(value - centre)))
 }

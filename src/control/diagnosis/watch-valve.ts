@@ -64,17 +64,15 @@ export const newValve: ValveWatch = {
   lateDrainFor: 0,
 }
 
-/** Time after the end of an order in which a valve may still close. Unit: s. */
+/** Time after the end of an order in which a valve may still close: chosen. Unit: s. */
 const CLOSING = 90
-/** Share of the flow from which on water in closed time counts. */
+/** Share of the flow from which on water in closed time counts: chosen, below any valve that weeps in the rehearsals. */
 export const LEAK = 0.01
 
 /** Counts what meter and drain say of the time since the last call. */
 export function withCounters(valve: ValveWatch, input: WatchZoneInput, now: number, passed: number, zone: Watched) {
   const metered = known(input.metered)
   const drained = known(input.drained)
-  const ran = (count: number | null, last: number | null) =>
-    count === null || last === null || count < last ? 0 : count - last
   const [came, left] = [ran(metered, valve.metered), ran(drained, valve.drained)]
   const next: ValveWatch = {
     ...valve,
@@ -88,6 +86,11 @@ export function withCounters(valve: ValveWatch, input: WatchZoneInput, now: numb
   const during = ofShot(valve, now - passed, now)
   const shot = valve.shot === null ? null : { ...valve.shot, metered: valve.shot.metered + (during ? came : 0) }
   return withClosed({ ...next, shot, drainedSince: valve.drainedSince + left }, during, came, left, now, passed, zone)
+}
+
+/** What a counter counted since the last call; nothing where it is silent or began anew. */
+export function ran(count: number | null, last: number | null): number {
+  return count === null || last === null || count < last ? 0 : count - last
 }
 
 /** Whether the valve may have been open in a span. */

@@ -1,5 +1,6 @@
 import type { CauseCode } from './cause.js'
 import type { ShotEvidence } from './judge-shot.js'
+import { type BalanceWatch, newBalance } from './watch-balance.js'
 import { type ClockWatch, newClock } from './watch-clock.js'
 import { newSteady, type SteadyWatch } from './watch-feed.js'
 import { type NightEvidence, type NightWatch, newNight } from './watch-night.js'
@@ -7,11 +8,12 @@ import { newPairs, type PairWatch } from './watch-pairs.js'
 import { newProbe, type ProbeWatch } from './watch-probe.js'
 import { newValve, type ValveWatch } from './watch-valve.js'
 
-/** What is remembered of a zone; plain data of at most about 12 kB with two probes. */
+/** What is remembered of a zone; plain data of at most about 22 kB of JSON with two probes. */
 export interface ZoneWatchState {
   readonly clock: ClockWatch
   readonly probes: readonly ProbeWatch[]
   readonly valve: ValveWatch
+  readonly balance: BalanceWatch
   /** The newest shots. */
   readonly shots: readonly ShotEvidence[]
   readonly usual: UsualShares
@@ -45,6 +47,7 @@ export function newZoneState(probes: number): ZoneWatchState {
     clock: newClock,
     probes: Array.from({ length: probes }, () => newProbe),
     valve: newValve,
+    balance: newBalance,
     shots: [],
     usual: newUsual,
     night: newNight(probes),

@@ -2,13 +2,15 @@ import { isMoment } from '../moment.js'
 import { clockAdvance, isRefused } from './clock-advance.js'
 import { isCaughtUp, longestRun, passRun } from './equal-moments.js'
 import { type Hours, sharesEnough } from './hours.js'
+import { atNewPace, LONGS, passLonger } from './rarer-decisions.js'
 import type { WateringClock } from './state.js'
+import { owedAfter, paidBack } from './trembling-clock.js'
 
 /** Longest step that is believed before the pace is known: no zone is decided on less often than hourly. Own judgement. Unit: s. */
 const FIRST_STEP = 3600
 /** A difference between clock and count that is mended without asking: less than any zone or summer time. Own judgement. Unit: s. */
 const MENDED = 1200
-/** After so long the clock is believed against the count, if both together leave too few hours. Unit: s. */
+/** After a day, in which the hours of either had their turn, the clock is believed against the count, if both together leave too few. Own judgement. Unit: s. */
 const BELIEVED = 86400
 
 /**
@@ -25,14 +27,21 @@ function tickAlone(clock: WateringClock, now: unknown, hours: readonly Hours[]):
   if (clock.raw === null) return { ...clock, raw: now, base: now - clock.elapsed }
   const step = now - clock.raw
   if (step === 0) return repeated(clock)
-  return step < 0 || isTooFar(clock, step) ? failed(clock, now) : ran(clock, now, step, hours)
+  if (step > 0 && !isTooFar(clock, step)) return ran(clock, now, step, hours)
+  const next = { ...failed(clock, now), ...passLonger(clock, step) }
+  return next.longs < LONGS ? next : atNewPace(next, now)
 }
 
 function isTooFar(clock: WateringClock, step: number): boolean {
   if (clock.paces < 8) return step > FIRST_STEP
   if (isCaughtUp(clock, step)) return false
   const decisions = clock.same <= longestRun(clock) ? clock.same + 1 : 1
-  return step > Math.max(60, 8 * decisions * clock.pace)
+  return step > longestStep(decisions * clock.pace)
+}
+
+/** Longest step that is believed once the pace is known: eight decisions, and a minute where they come faster. Own judgement. Unit: s. */
+export function longestStep(pace: number): number {
+  return Math.max(60, 8 * pace)
 }
 
 /**
@@ -71,7 +80,8 @@ export function readingMoment(clock: WateringClock): number | null {
 
 function ran(clock: WateringClock, now: number, step: number, hours: readonly Hours[]): WateringClock {
   const { lent, same, usual } = passRun(clock, step)
-  const elapsed = clock.elapsed + believedStep(clock, step)
+  const { made, owed } = paidBack(clock, step)
+  const elapsed = clock.elapsed + believedStep(clock, made)
   const steady = Math.min(100, clock.steady + 1)
   const bad = Math.max(0, clock.bad - 1)
   const apart = now - (clock.base as number) - elapsed + lent
@@ -83,12 +93,16 @@ function ran(clock: WateringClock, now: number, step: number, hours: readonly Ho
     raw: now,
     elapsed,
     base: mended ? now - elapsed + lent : clock.base,
-    ...learntPace(clock, step),
+    ...learntPace(clock, made),
     steady,
     stalls: 0,
     same,
     usual,
     lent,
+    owed,
+    longer: 0,
+    longs: 0,
+    uneven: clock.uneven,
     bad,
     doubt: mended ? 0 : clock.doubt,
     agreed: mended ? elapsed : clock.agreed,
@@ -141,7 +155,8 @@ function failed(clock: WateringClock, raw: number | null): WateringClock {
   const isGap = raw !== null && clock.raw !== null && raw > clock.raw && clock.steady >= 50
   const isBack = raw !== null && base !== null && Math.abs(raw - base - elapsed) <= MENDED
   const taken = isGap && !isBack ? (clock.raw as number) + clock.lent - elapsed : base
-  const fresh = { stalls: 0, same: 0, lent: 0, steady: 0, byCount: 0, byClock: 0 }
+  const owed = raw === null || clock.raw === null ? 0 : owedAfter(clock, raw - clock.raw)
+  const fresh = { stalls: 0, same: 0, lent: 0, owed, longer: 0, longs: 0, steady: 0, byCount: 0, byClock: 0 }
   // A clock that gives any number teaches no pace: eight decisions without a leap have to follow each other.
   const learnt = clock.paces < 8 ? { pace: 0, paces: 0 } : {}
   return { ...counted(clock), ...fresh, ...learnt, raw, base: taken, bad: Math.min(20, clock.bad + 2) }
@@ -150,15 +165,6 @@ function failed(clock: WateringClock, raw: number | null): WateringClock {
 function counted(clock: WateringClock): WateringClock {
   const credit = clock.paces < 8 ? 0 : clock.pace
   return { ...clock, elapsed: clock.elapsed + credit, doubt: clock.doubt + credit }
-}
-
-/** Time before a decision of which nothing is known, because the clock went on by far more than decisions are apart, or back. Unit: s. */
-export function gapBefore(before: WateringClock, { raw }: WateringClock): number {
-  if (before.raw === null || raw === null || before.steady < 3) return 0
-  const step = raw - before.raw
-  if (step < 0) return -step
-  const usual = (before.same + 1) * before.pace
-  return Math.max(0, step - Math.min(4 * usual, usual + 600))
 }
 
 /** Whether the clock may be used as it is, only the count of decisions, or neither. */

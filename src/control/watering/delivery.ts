@@ -1,16 +1,17 @@
 import type { Limits } from './checked-settings.js'
 import { clockMode } from './clock.js'
 import type { WateringClock, WateringCounters, WateringDelivery } from './state.js'
+import { wholeRun } from './whole-shot.js'
 
-/** Openings after which a witness is heard. */
+/** Openings after which a witness is heard: one may be chance, and a mean of four that each tell to `ALIKE` tells to half of it. */
 const HEARD = 4
-/** Two shares within this distance say the same. */
+/** Two shares within this distance say the same: a shot raises a probe by 0.02 m³/m³ or so, and the mean of three readings is good to a tenth of that before it and after. */
 const ALIKE = 0.2
-/** A smaller share is too little water. */
+/** A smaller share is too little water: pulses and pressure alone make meters and drippers differ by a tenth. Own judgement. */
 const LITTLE = 0.85
-/** A share that is no water. */
+/** A share that is no water: the few pulses of a line that fills. Own judgement. */
 const NONE = 0.1
-/** However small the share, an opening counts for at least this part of what was ordered. */
+/** However small the share, an opening counts for at least this part of what was ordered: two witnesses may both be wrong. Own judgement. */
 const LEAST = 0.25
 /** Time that is counted by decisions may lag so many times behind the true one: own judgement, from clocks that failed at random. */
 const LAGS = 1.2
@@ -93,6 +94,11 @@ function isDeadMeter({ shown, seen }: WateringDelivery): boolean {
   return seen >= HEARD && shown > 0.6
 }
 
+/** Whether meter and probes have long said the same of shots. */
+export function isAgreed({ agreed }: WateringDelivery): boolean {
+  return agreed >= HEARD
+}
+
 /** The same where it may change what is allowed in a day: only where it is told by more than the meter. */
 export function allowanceShare(delivery: WateringDelivery): number {
   return delivery.agreed >= HEARD || delivery.partial ? arrivingShare(delivery) : 1
@@ -115,7 +121,8 @@ function isPartial(next: WateringDelivery, last: number): boolean {
 export function runFor(delivery: WateringDelivery, clock: WateringClock, limits: Limits): number {
   const most = longestFor(clock, limits)
   if (delivery.metered < NONE && !isDeadMeter(delivery)) return limits.run / 4
-  return Math.min(most, delivery.metered < NONE ? limits.run : limits.run / arrivingShare(delivery))
+  const run = wholeRun(clock, limits)
+  return Math.min(most, delivery.metered < NONE ? run : run / arrivingShare(delivery))
 }
 
 /**
@@ -123,6 +130,6 @@ export function runFor(delivery: WateringDelivery, clock: WateringClock, limits:
  * count may lag: each decision sends the rest of an opening anew.
  */
 export function longestFor(clock: WateringClock, { run, maxRun }: Limits): number {
-  const isSure = clockMode(clock) === 'runs' && clock.doubt === 0 && clock.lent === 0
+  const isSure = clockMode(clock) === 'runs' && clock.doubt === 0 && clock.lent === 0 && clock.owed === 0
   return isSure ? maxRun : Math.min(run, maxRun / LAGS)
 }

@@ -27,7 +27,7 @@ export function inHours(hours: readonly Hours[], local: number, run: number, mar
  */
 export function hoursAllow(hours: readonly Hours[], ahead: number, clock: WateringClock, run: number): boolean {
   if (clock.base === null) return false
-  const margin = clock.doubt > 0 ? 600 + 0.015 * clock.doubt : 0
+  const margin = clock.doubt > 0 || clock.bad >= 10 ? 600 + 0.015 * clock.doubt : 0
   if (!inHours(hours, clock.base + clock.elapsed + ahead, run, margin)) return false
   const refused = isRefused(clock)
   const raw = clock.raw as number

@@ -1,7 +1,7 @@
 import { acknowledged, canAcknowledge } from './acknowledge.js'
 import { passBalance } from './balance.js'
 import type { Limits } from './checked-settings.js'
-import { clockMode, gapBefore, readingMoment, tick } from './clock.js'
+import { clockMode, readingMoment, tick } from './clock.js'
 import { heardPlants } from './clock-dispute.js'
 import { countedTooMuch } from './delivery.js'
 import { readFeedback } from './feedback.js'
@@ -21,6 +21,7 @@ import { sinceLeap, slipped, unbiased } from './set-by-full-zone.js'
 import { isInVain, passSpell } from './spell.js'
 import type { WateringClock, WateringState, WateringZone } from './state.js'
 import { passTally } from './tally.js'
+import { gapBefore, missedWater, passUneven, pausedUntil } from './unknown-time.js'
 import { type ZoneLevel, zoneLevel } from './zone-level.js'
 
 /** No shot is given for less than this share of its rise below the upper limit: most of it would stand above. Own judgement. */
@@ -95,7 +96,9 @@ export function look(limits: Limits, before: WateringState, input: Partial<Water
 
 /** The state after the time since the decision before: clock, meters, and the valve, which may have closed by itself. */
 function passed(limits: Limits, state: WateringState, input: Partial<WateringInput>): WateringState {
-  const clock = tick(state.clock, input.now, newestTime(input.readings), limits.hours)
+  const ticked = tick(state.clock, input.now, newestTime(input.readings), limits.hours)
+  const clock = { ...ticked, uneven: passUneven(state, ticked, limits) }
+  const missed = missedWater(state, clock, limits)
   const { valve, again } = stalled(state.valve, clock, limits)
   const gap = gapBefore(state.clock, clock)
   const counters = readFeedback(
@@ -107,11 +110,13 @@ function passed(limits: Limits, state: WateringState, input: Partial<WateringInp
   )
   const more = again * limits.litresPerSecond
   const ring = passTime(state.water, clock.elapsed)
-  const water = addWater(afterGap(ring, gap, clock, limits), more)
+  const water = addWater(afterGap(ring, { gap, missed }, clock, limits), more)
   const ran = { ...state, clock, valve: { ...valve, counted: valve.counted + more }, water, spare: water, counters }
   // However seldom decisions come, what follows an opening is judged from its end.
   const isOver = limits.closesByItself && valve.opened !== null && clock.elapsed - valve.opened >= valve.lasts
-  return isOver && clockMode(clock) === 'runs' ? closeValve(limits, ran) : ran
+  const closed = isOver && clockMode(clock) === 'runs' ? closeValve(limits, ran) : ran
+  if (missed === 0 || closed.valve.opened !== null) return closed
+  return { ...closed, valve: { ...closed.valve, closed: pausedUntil(closed.valve, clock, limits) } }
 }
 
 /** Whether the zone asks for water by its level and by what came of the shots before. */

@@ -1,6 +1,6 @@
 import type { Limits } from './checked-settings.js'
 import { clockMode } from './clock.js'
-import { allowanceShare, arrivingShare, longestFor, runFor } from './delivery.js'
+import { allowanceShare, arrivingShare, isAgreed, longestFor, runFor } from './delivery.js'
 import type { WateringReason } from './finding.js'
 import { isStillFull } from './full-zone.js'
 import { givenInDay, givenInLongDay } from './given-water.js'
@@ -9,6 +9,7 @@ import { roomAtPace } from './pace.js'
 import { isProven } from './refill.js'
 import type { WateringClock, WateringOrder, WateringState } from './state.js'
 import { givenByTally } from './tally.js'
+import { wholeRun } from './whole-shot.js'
 import type { ZoneLevel } from './zone-level.js'
 
 /** Whether to open, with the reason for it or against it. */
@@ -75,15 +76,17 @@ export function mayOpen(state: WateringState, zone: ZoneLevel, limits: Limits): 
     : wish
 }
 
-/** Whether a probe showed at least half of what the last opening should have given. */
-function hasShown({ counters: { shown, ordered } }: WateringState): boolean {
-  return shown !== null && ordered > 0 && shown >= ordered / 2
+/** Whether a probe showed at least half of what the last opening should have given, or probes and meter have long said the same. */
+function hasShown({ counters: { shown, ordered, delivery } }: WateringState): boolean {
+  return isAgreed(delivery) || (shown !== null && ordered > 0 && shown >= ordered / 2)
 }
 
 /** Most volume of a day while no reading can be believed: more only where it is known that a part of what is ordered arrives. */
 function backUpOf(state: WateringState, { blind }: ZoneLevel, limits: Limits): number {
   // What drained is no use: since the zone was full, plants may have what they usually take, where at least some number speaks.
-  if (!blind && isProven(state) && state.fill.net < 1.1 * state.fill.due) return limits.perDay
+  // Nor is a refill, which ends where the zone drains.
+  const { net, due, under } = state.fill
+  if (!blind && isProven(state) && (under !== null || net < 1.1 * due)) return limits.perDay
   return Math.min(limits.perDay, limits.backUp / allowanceShare(state.counters.delivery))
 }
 
@@ -131,7 +134,8 @@ export function mustClose(state: WateringState, zone: ZoneLevel, limits: Limits)
   const ran = clock.elapsed - (valve.opened as number)
   if (ran >= valve.lasts) return 'shot-given'
   // An opening that was made longer because little arrived ends when all has arrived.
-  if (valve.lasts > limits.run && state.counters.meteredSince >= limits.shot) return 'shot-given'
+  const whole = wholeRun(clock, limits)
+  if (valve.lasts > whole && state.counters.meteredSince >= whole * limits.litresPerSecond) return 'shot-given'
   // Each decision sends its rest anew: by a count that lags it would last longer than it may.
   if (valve.lasts > longestFor(clock, limits)) return 'clock-leapt'
   // Nothing but a decision closes such a valve, and without a clock nobody knows when the next one comes.

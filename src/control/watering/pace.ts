@@ -3,9 +3,9 @@ import { SLOT, SLOTS } from './given-water.js'
 import { inHours } from './hours.js'
 import type { WateringClock, WateringVolumes } from './state.js'
 
-/** Share of a day's limit that may be given at once. */
+/** Share of a day's limit that may be given at once: the larger it is, the smaller is the pace after it. Chosen on rehearsals. */
 const AT_ONCE = 0.3
-/** What a day may come to by pace alone, as a share of its limit. */
+/** What a day may come to by pace alone, as a share of its limit: one hundredth below what a state that is lost again and again may come to. */
 const OF_LIMIT = 1.04
 /** Quarters of the first day after a start. */
 const FIRST_DAY = 96
@@ -45,12 +45,17 @@ function pacePerSlot({ perDay, allowed }: Limits): number {
 
 /**
  * The volumes after a time of which nothing is known: a state may be an old one, and what was decided since then forgotten. The room for water
- * is then less by all that may have been given in that time.
+ * is then less by all that may have been given in that time, and by what single decisions that are `missed` may have given.
  */
-export function afterGap(water: WateringVolumes, gap: number, clock: WateringClock, limits: Limits): WateringVolumes {
-  if (gap <= 0) return water
+export function afterGap(
+  water: WateringVolumes,
+  { gap, missed }: { readonly gap: number; readonly missed: number },
+  clock: WateringClock,
+  limits: Limits,
+): WateringVolumes {
+  if (gap <= 0 && missed <= 0) return water
   const { elapsed, base } = clock
-  const forgotten = (gap / Math.max(1, limits.run + limits.rest)) * limits.shot
+  const forgotten = Math.max(missed, (gap / Math.max(1, limits.run + limits.rest)) * limits.shot)
   return withRoom(water, Math.max(0, roomAtPace(water, elapsed, base, limits) - forgotten), elapsed, limits)
 }
 

@@ -14,6 +14,7 @@ import type {
   WateringZone,
 } from './state.js'
 import { PURSE, TALLY_HOURS } from './tally.js'
+import { MOST_PAUSE } from './unknown-time.js'
 
 type Loose<T> = { readonly [K in keyof T]?: unknown }
 
@@ -145,6 +146,10 @@ function clockSound(clock: Loose<WateringClock>): boolean {
     isCount(clock.same, AGES) &&
     isCount(clock.usual, 3600) &&
     inRange(clock.lent, 0, AGES) &&
+    inRange(clock.owed, 0, AGES) &&
+    inRange(clock.longer, 0, AGES) &&
+    isCount(clock.longs, 8) &&
+    inRange(clock.uneven, 1, AGES) &&
     isCount(clock.bad, 20) &&
     inRange(clock.doubt, 0, AGES) &&
     inRange(clock.agreed, 0, clock.elapsed as number) &&
@@ -163,8 +168,8 @@ function valveSound(valve: Loose<WateringValve>, elapsed: number, limits: Limits
     inRange(valve.lasts, 0, limits.maxRun) &&
     inRange(valve.counted, 0, AGES) &&
     (valve.why === 'dry' || valve.why === 'refill' || valve.why === 'back-up-shot' || valve.why === 'override-water') &&
-    // A valve that closes by itself is known to close a little later.
-    inRange(valve.closed, 0, elapsed + limits.maxRun) &&
+    // A valve that closes by itself is known to close a little later, and after missing decisions the rest begins later.
+    inRange(valve.closed, 0, elapsed + Math.max(limits.maxRun, MOST_PAUSE)) &&
     isCount(valve.openings, Number.MAX_SAFE_INTEGER)
   )
 }

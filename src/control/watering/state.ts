@@ -42,6 +42,13 @@ export interface WateringClock {
   readonly usual: number
   /** Time counted for them that the clock has not made good yet. Unit: s. */
   readonly lent: number
+  /** What steps back took from a clock that trembles, which its steps on bring again. Unit: s. */
+  readonly owed: number
+  /** A step that was too long, and how many in a row were like it: decisions that became rarer. Unit: s. */
+  readonly longer: number
+  readonly longs: number
+  /** Longest step lately in which nothing can have been opened, in steps of the usual pace. */
+  readonly uneven: number
   /** How bad the clock has been lately, 0 to 20. */
   readonly bad: number
   /** Time that was only counted by decisions since clock and count agreed last. Unit: s. */

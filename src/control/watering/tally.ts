@@ -3,16 +3,21 @@ import type { WateringClock, WateringTally } from './state.js'
 /** Hours that are kept: a day, what the clock may gain on it at most, and the hour that has begun. */
 export const TALLY_HOURS = 26
 const HOUR = 3600
-/** Decisions from which on their pace is known. */
+/** Decisions from which on their pace is known: the mean of 64 that scatter by half is good to a sixteenth. */
 const KNOWN = 64
-/** Decisions of which a pace that is known well is the mean. */
+/** Decisions of which a pace that is known well is the mean: three days of decisions each minute, so that a clock that runs fast for a night teaches little. Own judgement. */
 const MEMORY = 4096
-/** Most by which the clock may gain on the decisions in a day. Unit: s. */
+/** Most by which the clock may gain on the decisions in a day: `TALLY_HOURS` has room for it. Own judgement. Unit: s. */
 export const PURSE = 1800
 
 /** Where nothing has been counted yet. */
 export function freshTally(): WateringTally {
   return { at: 0, pace: 0, decisions: 0, purse: PURSE, litres: new Array<number>(TALLY_HOURS).fill(0) }
+}
+
+/** Whether decisions have come for long enough. */
+export function isKnownPace({ decisions }: WateringTally): boolean {
+  return decisions >= KNOWN
 }
 
 /**
@@ -21,7 +26,7 @@ export function freshTally(): WateringTally {
  * faster.
  */
 export function passTally(tally: WateringTally, passed: number, clock: WateringClock): WateringTally {
-  const isKnown = tally.decisions >= KNOWN
+  const isKnown = isKnownPace(tally)
   const due = isKnown ? Math.min(passed, tally.pace + tally.purse) : passed
   const refilled = tally.purse + tally.pace * (1 + PURSE / 86400) - due
   const purse = isKnown ? Math.max(0, Math.min(PURSE, refilled)) : PURSE

@@ -1,5 +1,6 @@
 import { LAMP_POWER, LIT_AREA } from '../../air/domains.js'
 import type { LitArea } from '../../air/terms.js'
+import { answersOf } from '../../quantity/answer.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Irradiance, PhotonFluxDensity, PhotonYield, Power, Share } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
@@ -62,11 +63,14 @@ export function fixtureLight(input: FixtureLightInput): FixtureLight {
   }
   const light = (electricity * efficacy) / photons
   const lightOnCrop = numberIn(input.reachingCrop ?? 1, LIGHT_ON_CROP, 'reachingCrop') * light
-  return {
-    photonFlux: (lightOnCrop * photons) as PhotonFluxDensity,
-    lightOnCrop: lightOnCrop as Irradiance,
-    lightElsewhere: (light - lightOnCrop) as Irradiance,
-    fixtureHeat: (electricity - light) as Irradiance,
-    electricity: electricity as Irradiance,
-  }
+  return answersOf(
+    {
+      photonFlux: (lightOnCrop * photons) as PhotonFluxDensity,
+      lightOnCrop: lightOnCrop as Irradiance,
+      lightElsewhere: (light - lightOnCrop) as Irradiance,
+      fixtureHeat: (electricity - light) as Irradiance,
+      electricity: electricity as Irradiance,
+    },
+    'area',
+  )
 }

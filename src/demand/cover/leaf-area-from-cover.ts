@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import type { GroundFraction, LeafAreaIndex } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { EXTINCTION, GROUND_COVER, LEAF_AREA } from '../domains.js'
@@ -21,8 +22,10 @@ export interface LeafAreaFromCoverInput extends Extinction {
  */
 export function leafAreaFromCover(input: LeafAreaFromCoverInput): LeafAreaIndex {
   const { cover, extinction = 0.7 } = optionsOf(input)
-  return (-Math.log1p(-numberIn(cover, GROUND_COVER, 'cover')) /
-    numberIn(extinction, EXTINCTION, 'extinction')) as LeafAreaIndex
+  return answerOf(
+    -Math.log1p(-numberIn(cover, GROUND_COVER, 'cover')) / numberIn(extinction, EXTINCTION, 'extinction'),
+    'extinction',
+  ) as LeafAreaIndex
 }
 
 /** Leaves and how they catch light. */

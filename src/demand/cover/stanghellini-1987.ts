@@ -4,6 +4,7 @@ import {
   saturationVapourPressureFao56,
   slopeOfSaturationVapourPressureFao56,
 } from '../../air/saturation-vapour-pressure-fao56.js'
+import { answersOf } from '../../quantity/answer.js'
 import { InputError } from '../../quantity/errors.js'
 import type {
   HourlyCropET,
@@ -80,12 +81,15 @@ export function transpirationStanghellini1987(input: StanghelliniInput): CanopyT
     (epsilon * net + (conductance * deficit) / gamma) /
     (1 + epsilon + numberIn(input.leafResistance, VAPOUR_RESISTANCE, 'leafResistance') / air)
   const sensible = net - latent
-  return {
-    transpiration: ((latent * 3600) / LATENT) as HourlyCropET,
-    latentHeat: latent as Irradiance,
-    sensibleHeat: sensible as Irradiance,
-    leafTemperature: (temperature + sensible / conductance) as Temperature,
-  }
+  return answersOf(
+    {
+      transpiration: ((latent * 3600) / LATENT) as HourlyCropET,
+      latentHeat: latent as Irradiance,
+      sensibleHeat: sensible as Irradiance,
+      leafTemperature: (temperature + sensible / conductance) as Temperature,
+    },
+    'leafArea',
+  )
 }
 
 /** A deficit that air of this temperature can have: at most its saturation vapour pressure, when it is quite dry. */

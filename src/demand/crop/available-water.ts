@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { CropET, DepletionFraction, Share, WaterContent, WaterDepth } from '../../quantity/generated/kinds.js'
@@ -142,5 +143,5 @@ export interface DaysOfWaterInput {
  */
 export function daysOfWater(input: DaysOfWaterInput): number {
   const { available, cropET } = optionsOf(input)
-  return numberIn(available, WATER_DEPTH, 'available') / numberIn(cropET, SOME_CROP_ET, 'cropET')
+  return answerOf(numberIn(available, WATER_DEPTH, 'available') / numberIn(cropET, SOME_CROP_ET, 'cropET'), 'cropET')
 }

@@ -22,8 +22,7 @@ export interface BasalFromLeafAreaInput extends BareSoil {
  * basalCoefficientFromLeafArea({ fullCoverCoefficient: cropCoefficient(1.15), leafArea: leafAreaIndex(1.5) }) // => 0.80
  */
 export function basalCoefficientFromLeafArea(input: BasalFromLeafAreaInput): CropCoefficient {
-  const lowest = numberIn(optionsOf(input).minCoefficient ?? 0.15, CROP_COEFFICIENT, 'minCoefficient')
+  const min = numberIn(optionsOf(input).minCoefficient ?? 0.15, CROP_COEFFICIENT, 'minCoefficient')
   const full = numberIn(optionsOf(input).fullCoverCoefficient, CROP_COEFFICIENT, 'fullCoverCoefficient')
-  return (lowest -
-    (full - lowest) * Math.expm1(-0.7 * numberIn(input.leafArea, LEAF_AREA, 'leafArea'))) as CropCoefficient
+  return (min - (full - min) * Math.expm1(-0.7 * numberIn(input.leafArea, LEAF_AREA, 'leafArea'))) as CropCoefficient
 }

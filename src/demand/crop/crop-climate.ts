@@ -32,7 +32,7 @@ export const validityCropClimateFao56: Validity = {
 }
 
 /** Coefficients below this belong to bare or dry ground, which wind and dry air do not move (Eq. 65 and 70). */
-const LOWEST_MOVED = 0.45
+const MIN_MOVED = 0.45
 
 /**
  * A tabled crop coefficient of the mid-season or the end, moved from the standard climate (45 % lowest humidity, 2 m/s) to another.
@@ -52,7 +52,7 @@ const LOWEST_MOVED = 0.45
 export function adjustedCropCoefficientFao56(input: ClimateAdjustmentInput): CropCoefficient {
   const tabled = numberIn(optionsOf(input).coefficient, CROP_COEFFICIENT, 'coefficient')
   const term = climateTerm(input)
-  return (tabled < LOWEST_MOVED ? tabled : tabled + term) as CropCoefficient
+  return (tabled < MIN_MOVED ? tabled : tabled + term) as CropCoefficient
 }
 
 /** The climate in which the highest coefficient is wanted, with the basal coefficient of the crop. */

@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { InputError } from '../../quantity/errors.js'
 import type { CropCoefficient, CropET, GroundFraction, WaterDepth } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
@@ -64,8 +65,8 @@ export function initialCropCoefficientFao56(input: InitialCoefficientInput): Ini
   const wettedShare = numberIn(input.wettedShare ?? 1, WETTED_GROUND, 'wettedShare')
   const root = Math.sqrt(reference)
   const lightCoefficient = afterWetting(interval, reference, 10, Math.min(Math.max(2.5, 6 / root), 7))
-  const [most, rise, readily] = heavySoil(input.texture)
-  const evaporable = Math.min(most, rise * root)
+  const [max, rise, readily] = heavySoil(input.texture)
+  const evaporable = Math.min(max, rise * root)
   const heavyCoefficient = afterWetting(interval, reference, evaporable, Math.min(readily, evaporable - 0.01))
   const wettedInfiltration = (numberIn(input.infiltration, WATER_DEPTH, 'infiltration') / wettedShare) as WaterDepth
   const wettedCoefficient = coefficientBetweenWettings({
@@ -129,7 +130,10 @@ export interface RainEventsInput {
  */
 export function rainEvents(input: RainEventsInput): number {
   const { rain, typicalDepth } = optionsOf(input)
-  return numberIn(rain, WATER_DEPTH, 'rain') / numberIn(typicalDepth, TYPICAL_RAIN, 'typicalDepth')
+  return answerOf(
+    numberIn(rain, WATER_DEPTH, 'rain') / numberIn(typicalDepth, TYPICAL_RAIN, 'typicalDepth'),
+    'typicalDepth',
+  )
 }
 
 function afterWetting(interval: number, reference: number, evaporable: number, readily: number): CropCoefficient {

@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { InputError } from '../../quantity/errors.js'
 import type { SaturatedExtractEC, Share, WaterDepth } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
@@ -93,7 +94,10 @@ export interface ExtractFromLeachingInput extends FieldWaterEC {
 export function extractECFromLeaching(input: ExtractFromLeachingInput): SaturatedExtractEC {
   const { leachingFraction, irrigationEC } = optionsOf(input)
   const drained = numberIn(leachingFraction, LEACHING, 'leachingFraction')
-  return (((1 + drained) / drained) * (numberIn(irrigationEC, EC, 'irrigationEC') / 5)) as SaturatedExtractEC
+  return answerOf(
+    ((1 + drained) / drained) * (numberIn(irrigationEC, EC, 'irrigationEC') / 5),
+    'leachingFraction',
+  ) as SaturatedExtractEC
 }
 
 /** Irrigation water and the salt that a crop bears. */

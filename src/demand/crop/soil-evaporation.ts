@@ -104,13 +104,13 @@ export interface CoverInput extends BareSoil, MaxCoefficient, BasalCoefficient {
  * }) // => 0.53
  */
 export function coverFromCoefficient(input: CoverInput): GroundFraction {
-  const lowest = numberIn(optionsOf(input).minCoefficient ?? 0.15, CROP_COEFFICIENT, 'minCoefficient')
-  const highest = numberIn(optionsOf(input).maxCoefficient, CROP_COEFFICIENT, 'maxCoefficient')
+  const min = numberIn(optionsOf(input).minCoefficient ?? 0.15, CROP_COEFFICIENT, 'minCoefficient')
+  const max = numberIn(optionsOf(input).maxCoefficient, CROP_COEFFICIENT, 'maxCoefficient')
   const basal = numberIn(input.basalCoefficient, CROP_COEFFICIENT, 'basalCoefficient')
-  if (highest <= lowest || basal > highest) {
+  if (max <= min || basal > max) {
     throw new InputError('maxCoefficient', 'it is below another coefficient', 'use maxCropCoefficientFao56()')
   }
-  const above = Math.max(basal - lowest, 0.01) / (highest - lowest)
+  const above = Math.max(basal - min, 0.01) / (max - min)
   const cover = Math.min(1, above) ** (1 + (0.5 * numberIn(input.height, CROP_HEIGHT, 'height')) / 100)
   return Math.min(0.99, cover) as GroundFraction
 }
@@ -160,14 +160,14 @@ export interface EvaporationCoefficientInput extends MaxCoefficient, BasalCoeffi
  * }) // => 0.39
  */
 export function evaporationCoefficient(input: EvaporationCoefficientInput): CropCoefficient {
-  const highest = numberIn(optionsOf(input).maxCoefficient, CROP_COEFFICIENT, 'maxCoefficient')
-  const room = highest - numberIn(input.basalCoefficient, CROP_COEFFICIENT, 'basalCoefficient')
+  const max = numberIn(optionsOf(input).maxCoefficient, CROP_COEFFICIENT, 'maxCoefficient')
+  const room = max - numberIn(input.basalCoefficient, CROP_COEFFICIENT, 'basalCoefficient')
   if (room < 0) {
     throw new InputError('maxCoefficient', 'it is below the basal coefficient', 'use maxCropCoefficientFao56()')
   }
   const reduction = numberIn(input.reduction ?? 1, EVAPORATION_REDUCTION, 'reduction')
   return Math.min(
     reduction * room,
-    numberIn(input.exposedWetted, WETTED_GROUND, 'exposedWetted') * highest,
+    numberIn(input.exposedWetted, WETTED_GROUND, 'exposedWetted') * max,
   ) as CropCoefficient
 }

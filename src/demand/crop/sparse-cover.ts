@@ -113,7 +113,7 @@ export interface SparseBasal {
  */
 export function sparseBasalCoefficient(input: SparseBasalInput): SparseBasal {
   const height = numberIn(optionsOf(input).height, CROP_HEIGHT, 'height') / 100
-  const lowest = numberIn(input.minCoefficient ?? 0.15, CROP_COEFFICIENT, 'minCoefficient')
+  const min = numberIn(input.minCoefficient ?? 0.15, CROP_COEFFICIENT, 'minCoefficient')
   const standard = numberIn(
     input.fullCoverCoefficient ?? Math.min(1 + 0.1 * height, 1.2),
     CROP_COEFFICIENT,
@@ -122,7 +122,7 @@ export function sparseBasalCoefficient(input: SparseBasalInput): SparseBasal {
   const fullCover = (standard + climateTerm(input)) as CropCoefficient
   const shade = numberIn(input.effectiveCover, GROUND_SHARE, 'effectiveCover') ** (1 / (1 + height))
   const share = Math.min(1, 2 * numberIn(input.cover, GROUND_SHARE, 'cover'), shade)
-  return { fullCover, coefficient: (lowest + (fullCover - lowest) * share) as CropCoefficient }
+  return { fullCover, coefficient: (min + (fullCover - min) * share) as CropCoefficient }
 }
 
 /** Leaves that close their pores more than an annual crop. */

@@ -54,12 +54,12 @@ export function dailyReferenceETAsce2005(weather: DailyWeather): DailyReferenceE
 
 /** Net outgoing longwave radiation of a day (Eq. 17). */
 function netLongwave({
-  maxTemperature: highest,
-  minTemperature: lowest,
+  maxTemperature: max,
+  minTemperature: min,
   actualVapourPressure,
   relativeShortwave,
 }: NetLongwaveInput): DailyNetRadiation {
-  const black = (SIGMA_DAY * ((highest + 273.16) ** 4 + (lowest + 273.16) ** 4)) / 2
+  const black = (SIGMA_DAY * ((max + 273.16) ** 4 + (min + 273.16) ** 4)) / 2
   const humidity = 0.34 - 0.14 * Math.sqrt(actualVapourPressure)
   return (black * humidity * cloudinessAsce(relativeShortwave)) as DailyNetRadiation
 }

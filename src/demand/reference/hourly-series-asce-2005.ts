@@ -149,7 +149,7 @@ export function hourlySeriesAsce2005(series: HourlySeriesAsce): HourlySeriesCoun
       correction = seasonalCorrectionHours((2 * Math.PI * (number - 81)) / 364)
     }
     const omega = aroundNoon((Math.PI / 12) * ((seconds - day * 86400) / 3600 + correction - 12))
-    if (sines + cosines * Math.cos(omega) >= SINE_OF_LOWEST_SUN) {
+    if (sines + cosines * Math.cos(omega) >= SINE_OF_MIN_SUN_HEIGHT) {
       const rso = clear * radiationBetween(scale, sines, cosines, sunset, omega - Math.PI / 24, omega + Math.PI / 24)
       clouds = cloudinessAsce(rs / rso)
       if (rs > HOUR.brightest * rso + HOUR.offset) brighterThanClearSky++
@@ -186,8 +186,8 @@ export function hourlySeriesAsce2005(series: HourlySeriesAsce): HourlySeriesCoun
   }
 }
 
-/** Sine of `LOWEST_SUN`. */
-const SINE_OF_LOWEST_SUN = 0.29552020666133955
+/** Sine of `MIN_SUN_HEIGHT`. */
+const SINE_OF_MIN_SUN_HEIGHT = 0.29552020666133955
 /** Cloudiness function of `NIGHT_SHARE`, assumed before the first high sun: 1.35 · 0.7 - 0.35. */
 const ASSUMED_CLOUDINESS = 0.595
 

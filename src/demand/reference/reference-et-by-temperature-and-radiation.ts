@@ -34,9 +34,9 @@ export interface RadiationMethodInput extends AvailableEnergy, AirPressure {
  * }) // => 5.20
  */
 export function referenceETHargreaves1985(input: TemperatureMethodInput): ReferenceET {
-  const { maxTemperature: highest, minTemperature: lowest, extraterrestrial } = optionsOf(input)
-  const high = numberIn(highest, AIR_TEMPERATURE, 'maxTemperature')
-  const low = numberIn(lowest, AIR_TEMPERATURE, 'minTemperature')
+  const { maxTemperature: max, minTemperature: min, extraterrestrial } = optionsOf(input)
+  const high = numberIn(max, AIR_TEMPERATURE, 'maxTemperature')
+  const low = numberIn(min, AIR_TEMPERATURE, 'minTemperature')
   const outside = numberIn(extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial')
   notAbove('minTemperature', low, 'maxTemperature', high)
   return (0.0023 * ((high + low) / 2 + 17.8) * Math.sqrt(high - low) * 0.408 * outside) as ReferenceET

@@ -4,7 +4,7 @@ import { SUNSET_RATIO } from '../domains.js'
 /** Pieces of the hourly methods on plain numbers, so that one row and a long series share them. */
 
 /** The sun must stand at least this high, in radians, for measured over clear-sky radiation to mean cloudiness (ASCE-EWRI 2005). */
-const LOWEST_SUN = 0.3
+const MIN_SUN_HEIGHT = 0.3
 /** Share of clear-sky radiation that is taken at night where nothing is known: between humid (0.4 to 0.6) and arid (0.7 to 0.8) sites. */
 export const NIGHT_SHARE = 0.7
 
@@ -38,6 +38,6 @@ export function relativeShortwaveOfHour(
   beforeSunset: number | undefined,
 ): { readonly ratio: number; readonly assumed: boolean } {
   const given = beforeSunset === undefined ? undefined : numberIn(beforeSunset, SUNSET_RATIO, 'beforeSunset')
-  if (sunHeight >= LOWEST_SUN && clearSky > 0) return { ratio: solar / clearSky, assumed: false }
+  if (sunHeight >= MIN_SUN_HEIGHT && clearSky > 0) return { ratio: solar / clearSky, assumed: false }
   return { ratio: given ?? NIGHT_SHARE, assumed: given === undefined }
 }

@@ -45,10 +45,10 @@ interface MethodOfDay {
 
 /** The steps of a day. ASCE-EWRI (2005) rounds the slope and bounds the cloudiness of the longwave loss; the rest is that of FAO-56. */
 export function stepsOfDay(weather: DailyWeather, method: MethodOfDay): StepsOfDay {
-  const { maxTemperature: highest, minTemperature: lowest, elevation } = weather
+  const { maxTemperature: max, minTemperature: min, elevation } = weather
   const saturation = meanSaturationVapourPressureFao56(weather)
   const { pressure, actual, solar, extraterrestrial, windSpeed, assumedInputs } = completeDay(weather)
-  const meanTemperature = ((highest + lowest) / 2) as Temperature
+  const meanTemperature = ((max + min) / 2) as Temperature
   const psychrometricConstant = psychrometricConstantFao56(pressure)
   const slope = method.slope(meanTemperature)
   const deficit = (saturation - actual) as VapourPressureDeficit
@@ -56,8 +56,8 @@ export function stepsOfDay(weather: DailyWeather, method: MethodOfDay): StepsOfD
   const netShortwave = netShortwaveRadiationFao56({ solar })
   const relativeShortwave = clearSky > 0 ? solar / clearSky : POLAR_NIGHT_SHARE
   const netLongwave = method.netLongwave({
-    maxTemperature: highest,
-    minTemperature: lowest,
+    maxTemperature: max,
+    minTemperature: min,
     actualVapourPressure: actual,
     relativeShortwave,
   })

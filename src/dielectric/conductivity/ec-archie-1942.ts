@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { SOME_POROSITY } from '../../quantity/domains.js'
 import type { BulkEC, DegreeOfSaturation, PoreWaterEC, Porosity } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
@@ -43,7 +44,10 @@ export interface BulkOfArchie extends MediumOfArchie, BulkConductivity {}
  * }) // => 0.607726
  */
 export function bulkConductivityArchie1942(medium: PoreWaterOfArchie): BulkEC {
-  return (numberIn(optionsOf(medium).poreWater, CONDUCTIVITY, 'poreWater') * openShare(medium)) as BulkEC
+  return answerOf(
+    numberIn(optionsOf(medium).poreWater, CONDUCTIVITY, 'poreWater') * openShare(medium),
+    'tortuosity',
+  ) as BulkEC
 }
 
 /**
@@ -63,7 +67,7 @@ export function bulkConductivityArchie1942(medium: PoreWaterOfArchie): BulkEC {
  * }) // => 2.571059
  */
 export function poreWaterConductivityArchie1942(medium: BulkOfArchie): PoreWaterEC {
-  return (numberIn(optionsOf(medium).bulk, CONDUCTIVITY, 'bulk') / openShare(medium)) as PoreWaterEC
+  return answerOf(numberIn(optionsOf(medium).bulk, CONDUCTIVITY, 'bulk') / openShare(medium), 'porosity') as PoreWaterEC
 }
 
 function openShare(medium: MediumOfArchie): number {

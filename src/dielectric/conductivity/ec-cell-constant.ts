@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import type { CellConstant, Conductance, MeasuredEC } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { CELL_CONSTANT, CONDUCTANCE, CONDUCTIVITY, STANDARD_CONDUCTIVITY } from '../domains.js'
@@ -35,8 +36,11 @@ export interface CellInWater extends CellConstantTerm {
  * ) // => 1.04159
  */
 export function cellConstant(reading: CellInStandard): CellConstant {
-  return (numberIn(optionsOf(reading).standard, STANDARD_CONDUCTIVITY, 'standard') /
-    (10 * numberIn(reading.conductance, CONDUCTANCE, 'conductance'))) as CellConstant
+  return answerOf(
+    numberIn(optionsOf(reading).standard, STANDARD_CONDUCTIVITY, 'standard') /
+      (10 * numberIn(reading.conductance, CONDUCTANCE, 'conductance')),
+    'conductance',
+  ) as CellConstant
 }
 
 /**
@@ -49,9 +53,12 @@ export function cellConstant(reading: CellInStandard): CellConstant {
  * conductivityOfSample({ cellConstant: cellConstantPerCentimetre(1), conductance: millisiemens(2) }) // => 2
  */
 export function conductivityOfSample(reading: CellInSample): MeasuredEC {
-  return (10 *
-    numberIn(optionsOf(reading).cellConstant, CELL_CONSTANT, 'cellConstant') *
-    numberIn(reading.conductance, CONDUCTANCE, 'conductance')) as MeasuredEC
+  return answerOf(
+    10 *
+      numberIn(optionsOf(reading).cellConstant, CELL_CONSTANT, 'cellConstant') *
+      numberIn(reading.conductance, CONDUCTANCE, 'conductance'),
+    'cellConstant',
+  ) as MeasuredEC
 }
 
 /**
@@ -64,6 +71,9 @@ export function conductivityOfSample(reading: CellInSample): MeasuredEC {
  * inMillisiemens(conductanceOfCell({ cellConstant: cellConstantPerCentimetre(1), conductivity: decisiemensPerMetre(2) })) // => 2
  */
 export function conductanceOfCell(cell: CellInWater): Conductance {
-  return (numberIn(optionsOf(cell).conductivity, CONDUCTIVITY, 'conductivity') /
-    (10 * numberIn(cell.cellConstant, CELL_CONSTANT, 'cellConstant'))) as Conductance
+  return answerOf(
+    numberIn(optionsOf(cell).conductivity, CONDUCTIVITY, 'conductivity') /
+      (10 * numberIn(cell.cellConstant, CELL_CONSTANT, 'cellConstant')),
+    'cellConstant',
+  ) as Conductance
 }

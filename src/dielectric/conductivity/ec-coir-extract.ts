@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import type { Domain } from '../../quantity/domain.js'
 import type { PoreWaterEC, SaturatedExtractEC } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
@@ -45,5 +46,5 @@ export function saturatedExtractOfCoir(poreWater: PoreWaterEC): SaturatedExtract
  * poreWaterOfCoirExtract(decisiemensPerMetre(2.1874)) // => 1
  */
 export function poreWaterOfCoirExtract(extract: SaturatedExtractEC): PoreWaterEC {
-  return ((numberIn(extract, EXTRACT) - INTERCEPT) / SLOPE) as PoreWaterEC
+  return answerOf((numberIn(extract, EXTRACT) - INTERCEPT) / SLOPE, 'extract') as PoreWaterEC
 }

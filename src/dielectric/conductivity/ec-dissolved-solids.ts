@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import type { AnyEC, DissolvedSolids, UnnamedEC } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { CONDUCTIVITY, DISSOLVED_SOLIDS, SOLIDS_PER_CONDUCTIVITY } from '../domains.js'
@@ -38,8 +39,11 @@ export interface SolidsBetweenScales extends SolidsShown {
  * dissolvedSolids({ conductivity: decisiemensPerMetre(1.5), factor: DISSOLVED_SOLIDS_SCALES.scale640 }) // => 960
  */
 export function dissolvedSolids(sample: ConductivityOnScale): DissolvedSolids {
-  return (numberIn(optionsOf(sample).conductivity, CONDUCTIVITY, 'conductivity') *
-    numberIn(sample.factor, SOLIDS_PER_CONDUCTIVITY, 'factor')) as DissolvedSolids
+  return answerOf(
+    numberIn(optionsOf(sample).conductivity, CONDUCTIVITY, 'conductivity') *
+      numberIn(sample.factor, SOLIDS_PER_CONDUCTIVITY, 'factor'),
+    'conductivity',
+  ) as DissolvedSolids
 }
 
 /**
@@ -68,7 +72,9 @@ export function conductivityOfDissolvedSolids<Q extends AnyEC | UnnamedEC = Unna
  */
 export function dissolvedSolidsOnScale(sample: SolidsBetweenScales): DissolvedSolids {
   const solids = numberIn(optionsOf(sample).solids, DISSOLVED_SOLIDS, 'solids')
-  return (solids *
-    (numberIn(sample.to, SOLIDS_PER_CONDUCTIVITY, 'to') /
-      numberIn(sample.from, SOLIDS_PER_CONDUCTIVITY, 'from'))) as DissolvedSolids
+  return answerOf(
+    solids *
+      (numberIn(sample.to, SOLIDS_PER_CONDUCTIVITY, 'to') / numberIn(sample.from, SOLIDS_PER_CONDUCTIVITY, 'from')),
+    'solids',
+  ) as DissolvedSolids
 }

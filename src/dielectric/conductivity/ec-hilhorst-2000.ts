@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { InputError } from '../../quantity/errors.js'
 import type { BulkEC, Permittivity, PoreWaterEC, Temperature } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
@@ -59,7 +60,10 @@ export function waterPermittivityHilhorst2000(temperature: Temperature): Permitt
  * }) // => 2.525157
  */
 export function poreWaterConductivityHilhorst2000(medium: BulkOfHilhorst): PoreWaterEC {
-  return (numberIn(optionsOf(medium).bulk, CONDUCTIVITY, 'bulk') / conductingShare(medium)) as PoreWaterEC
+  return answerOf(
+    numberIn(optionsOf(medium).bulk, CONDUCTIVITY, 'bulk') / conductingShare(medium),
+    'bulk',
+  ) as PoreWaterEC
 }
 
 /**

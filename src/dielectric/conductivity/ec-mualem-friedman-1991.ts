@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { SATURATED_CONTENT, SOME_WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { BulkEC, PoreWaterEC, WaterContent } from '../../quantity/generated/kinds.js'
@@ -52,7 +53,10 @@ export function bulkConductivityMualemFriedman1991(medium: PoreWaterOfMualemFrie
  * }) // => 3.0000
  */
 export function poreWaterConductivityMualemFriedman1991(medium: BulkOfMualemFriedman): PoreWaterEC {
-  return (numberIn(optionsOf(medium).bulk, CONDUCTIVITY, 'bulk') / openShare(medium)) as PoreWaterEC
+  return answerOf(
+    numberIn(optionsOf(medium).bulk, CONDUCTIVITY, 'bulk') / openShare(medium),
+    'waterContent',
+  ) as PoreWaterEC
 }
 
 function openShare(medium: MediumOfMualemFriedman): number {

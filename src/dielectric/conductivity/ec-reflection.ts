@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import type { CellConstant, MeasuredEC, Resistance } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { CABLE_IMPEDANCE, CELL_CONSTANT, CONDUCTIVITY, LONG_TIME_REFLECTION } from '../domains.js'
@@ -35,9 +36,12 @@ export interface ProbeInConductor extends ProbeOnCable {
  */
 export function conductivityFromReflection(reading: LongTimeReflection): MeasuredEC {
   const r = numberIn(optionsOf(reading).reflection, LONG_TIME_REFLECTION, 'reflection')
-  return (((10 * numberIn(reading.cellConstant, CELL_CONSTANT, 'cellConstant')) /
-    numberIn(reading.impedance, CABLE_IMPEDANCE, 'impedance')) *
-    ((1 - r) / (1 + r))) as MeasuredEC
+  return answerOf(
+    ((10 * numberIn(reading.cellConstant, CELL_CONSTANT, 'cellConstant')) /
+      numberIn(reading.impedance, CABLE_IMPEDANCE, 'impedance')) *
+      ((1 - r) / (1 + r)),
+    'impedance',
+  ) as MeasuredEC
 }
 
 /**
@@ -58,5 +62,5 @@ export function reflectionFromConductivity(probe: ProbeInConductor): number {
     (numberIn(optionsOf(probe).conductivity, CONDUCTIVITY, 'conductivity') *
       numberIn(probe.impedance, CABLE_IMPEDANCE, 'impedance')) /
     (10 * numberIn(probe.cellConstant, CELL_CONSTANT, 'cellConstant'))
-  return (1 - load) / (1 + load)
+  return answerOf((1 - load) / (1 + load), 'cellConstant')
 }

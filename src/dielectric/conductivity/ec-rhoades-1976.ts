@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { SOME_WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { BulkEC, PoreWaterEC } from '../../quantity/generated/kinds.js'
@@ -81,7 +82,7 @@ export function poreWaterConductivityRhoades1976(medium: BulkOfRhoades): PoreWat
       `the medium conducts ${bulk} dS/m, less than the ${surface} dS/m of its surfaces alone`,
       'check the reading and the fitted surface conductivity',
     )
-  return ((bulk - surface) / (waterContent * transmission)) as PoreWaterEC
+  return answerOf((bulk - surface) / (waterContent * transmission), 'bulk') as PoreWaterEC
 }
 
 function transmissionOf(medium: MediumOfRhoades): { waterContent: number; transmission: number; surface: number } {

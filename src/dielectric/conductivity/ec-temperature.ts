@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { domainWith } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { AnyEC, MeasuredEC, Temperature, UnnamedEC } from '../../quantity/generated/kinds.js'
@@ -44,8 +45,11 @@ export interface TwoTemperatures {
  * ecAt25({ measured: decisiemensPerMetre(2), factor: ecTemperatureFactorIso7888(celsius(20)) }) // => 2.232
  */
 export function ecAt25<Q extends AnyEC | UnnamedEC = UnnamedEC>(sample: MeasuredConductivity): Q {
-  return (numberIn(optionsOf(sample).measured, CONDUCTIVITY, 'measured') *
-    numberIn(sample.factor, TEMPERATURE_FACTOR, 'factor')) as Q
+  return answerOf(
+    numberIn(optionsOf(sample).measured, CONDUCTIVITY, 'measured') *
+      numberIn(sample.factor, TEMPERATURE_FACTOR, 'factor'),
+    'measured',
+  ) as Q
 }
 
 /**
@@ -58,8 +62,10 @@ export function ecAt25<Q extends AnyEC | UnnamedEC = UnnamedEC>(sample: Measured
  * ecAsMeasured({ at25: decisiemensPerMetre(2.232), factor: ecTemperatureFactorIso7888(celsius(20)) }) // => 2
  */
 export function ecAsMeasured(sample: ReferredConductivity): MeasuredEC {
-  return (numberIn(optionsOf(sample).at25, CONDUCTIVITY, 'at25') /
-    numberIn(sample.factor, TEMPERATURE_FACTOR, 'factor')) as MeasuredEC
+  return answerOf(
+    numberIn(optionsOf(sample).at25, CONDUCTIVITY, 'at25') / numberIn(sample.factor, TEMPERATURE_FACTOR, 'factor'),
+    'factor',
+  ) as MeasuredEC
 }
 
 /**
@@ -86,5 +92,5 @@ export function ecTemperatureCoefficient(water: TwoTemperatures): number {
   const at25 = numberIn(water.at25, domainWith(CONDUCTIVITY, { ends: '()' }), 'at25')
   if (warming === 0)
     throw new InputError('firstTemperature, secondTemperature', 'they are the same', 'measure at two temperatures')
-  return rise / (warming * at25)
+  return answerOf(rise / (warming * at25), 'at25')
 }

@@ -1,3 +1,4 @@
+import { answersOf } from '../../quantity/answer.js'
 import type { Duration, Permittivity, Temperature } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
@@ -53,11 +54,14 @@ export function waterDebyeKaatze1989(water: WaterInField): WaterRelaxation {
     relaxationTime,
     numberIn(water.frequency, FREQUENCY, 'frequency'),
   )
-  return {
-    real: highFrequency + real,
-    loss,
-    staticPermittivity,
-    highFrequency: highFrequency as Permittivity,
-    relaxationTime: relaxationTime as Duration,
-  }
+  return answersOf(
+    {
+      real: highFrequency + real,
+      loss,
+      staticPermittivity,
+      highFrequency: highFrequency as Permittivity,
+      relaxationTime: relaxationTime as Duration,
+    },
+    'frequency',
+  )
 }

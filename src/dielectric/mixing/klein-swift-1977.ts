@@ -1,4 +1,5 @@
 import { cubicAt } from '../../numerics/cubic.js'
+import { answersOf } from '../../quantity/answer.js'
 import type { Duration, Permittivity, Temperature } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
@@ -42,11 +43,14 @@ export function waterDebyeKleinSwift1977(water: WarmWaterInField): WaterRelaxati
     relaxationTime,
     numberIn(water.frequency, FREQUENCY, 'frequency'),
   )
-  return {
-    real: HIGH_FREQUENCY + real,
-    loss,
-    staticPermittivity: staticPermittivity as Permittivity,
-    highFrequency: HIGH_FREQUENCY as Permittivity,
-    relaxationTime: relaxationTime as Duration,
-  }
+  return answersOf(
+    {
+      real: HIGH_FREQUENCY + real,
+      loss,
+      staticPermittivity: staticPermittivity as Permittivity,
+      highFrequency: HIGH_FREQUENCY as Permittivity,
+      relaxationTime: relaxationTime as Duration,
+    },
+    'frequency',
+  )
 }

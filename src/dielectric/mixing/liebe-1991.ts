@@ -1,3 +1,4 @@
+import { answersOf } from '../../quantity/answer.js'
 import type { Frequency, Permittivity, Temperature } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
@@ -44,10 +45,13 @@ export function waterDebyeLiebe1991(water: WaterInMicrowaves): WaterDoubleRelaxa
   const f1 = (20.2 + (146.4 + 316 * x) * x) * 1e9
   const first = debye(e0 - e1, 1 / (2 * Math.PI * f1), frequency)
   const second = debye(e1 - e2, 1 / (2 * Math.PI * 39.8 * f1), frequency)
-  return {
-    real: e2 + first.real + second.real,
-    loss: first.loss + second.loss,
-    staticPermittivity: e0 as Permittivity,
-    relaxationFrequency: f1 as Frequency,
-  }
+  return answersOf(
+    {
+      real: e2 + first.real + second.real,
+      loss: first.loss + second.loss,
+      staticPermittivity: e0 as Permittivity,
+      relaxationFrequency: f1 as Frequency,
+    },
+    'frequency',
+  )
 }

@@ -1,3 +1,4 @@
+import { answersOf } from '../../quantity/answer.js'
 import type { MeasuredEC, Permittivity } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { CONDUCTIVITY, FREQUENCY, REAL_PART, RELAXATION_LOSS } from '../domains.js'
@@ -45,5 +46,8 @@ export function apparentPermittivityLossy(medium: LossyMedium): LossyReading {
   const siemensPerMetre = numberIn(medium.conductivity, CONDUCTIVITY, 'conductivity') / 10
   const conduction = siemensPerMetre / (2 * Math.PI * numberIn(medium.frequency, FREQUENCY, 'frequency') * VACUUM)
   const lossTangent = (numberIn(medium.loss, RELAXATION_LOSS, 'loss') + conduction) / real
-  return { apparent: ((real / 2) * (1 + Math.hypot(1, lossTangent))) as Permittivity, lossTangent }
+  return answersOf(
+    { apparent: ((real / 2) * (1 + Math.hypot(1, lossTangent))) as Permittivity, lossTangent },
+    'frequency',
+  )
 }

@@ -1,3 +1,4 @@
+import { answersOf } from '../../quantity/answer.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { EXTINCTION, LOSS, REFRACTIVE_INDEX, SOME_REAL_PART } from '../domains.js'
 import type { ComplexPermittivity } from './complex-permittivity.js'
@@ -40,7 +41,7 @@ export function refractiveIndex(permittivity: RealAndLoss): RefractiveIndex {
   const loss = numberIn(permittivity.loss, LOSS, 'loss')
   const index = Math.sqrt((Math.hypot(real, loss) + real) / 2)
   // Not the difference of two squares, which loses the digits of a small loss.
-  return { index, extinction: loss / (2 * index) }
+  return answersOf({ index, extinction: loss / (2 * index) }, 'real')
 }
 
 /**
@@ -56,5 +57,5 @@ export function refractiveIndex(permittivity: RealAndLoss): RefractiveIndex {
 export function permittivityOfRefractiveIndex(refraction: IndexAndExtinction): ComplexPermittivity {
   const index = numberIn(optionsOf(refraction).index, REFRACTIVE_INDEX, 'index')
   const extinction = numberIn(refraction.extinction, EXTINCTION, 'extinction')
-  return { real: (index - extinction) * (index + extinction), loss: 2 * index * extinction }
+  return answersOf({ real: (index - extinction) * (index + extinction), loss: 2 * index * extinction }, 'extinction')
 }

@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { RAW_READING, WATER_CONTENT } from '../../quantity/domains.js'
 import { DomainError, InputError } from '../../quantity/errors.js'
 import type { WaterContent } from '../../quantity/generated/kinds.js'
@@ -92,5 +93,5 @@ export function scaledFrequencyPaltineanuStarr1997(reading: ScaledFrequencyWater
   const share =
     numberIn(optionsOf(reading).waterContent, WATER_CONTENT, 'waterContent') /
     numberIn(reading.factor, POWER_LAW_FACTOR, 'factor')
-  return share ** (1 / numberIn(reading.exponent, POWER_LAW_EXPONENT, 'exponent'))
+  return answerOf(share ** (1 / numberIn(reading.exponent, POWER_LAW_EXPONENT, 'exponent')), 'factor')
 }

@@ -1,6 +1,6 @@
 import type { ColumnGrid } from './grid.js'
 import type { LayerMedium } from './layer-medium.js'
-import { type Scan, scanOf, whileDrying, whileWetting } from './scan.js'
+import { dryingShare, type Scan, scanOf, wettingShare, whileDrying, whileWetting } from './scan.js'
 
 /**
  * On which curve each point of a column is: those of the nodes first, then the middles of the elements. Beyond the suction of its last turn
@@ -19,15 +19,14 @@ export interface ColumnHistory {
   readonly turn: Float64Array
   /** Whether the point last went on by wetting. */
   readonly wets: Uint8Array
+  /** Whether the turn has moved since the share of the way back was worked out: most points never ask for it. */
+  readonly stale: Uint8Array
   /** Water that must come back before a turn counts, so that rounding makes none. Unit: m³/m³. */
   readonly least: number
   /** Where each point is to be read, and what comes of it: lists, because numbers on their own would be boxed. */
   readonly suction: Float64Array
   readonly content: Float64Array
   readonly capacity: Float64Array
-  /** Room for the contents of both main curves. */
-  readonly dry: Float64Array
-  readonly wet: Float64Array
 }
 
 /** Suction at which a point is full beyond doubt; no turn is remembered further under water. Unit: cm. */
@@ -50,19 +49,19 @@ export function columnHistory(
     wetting: new Float64Array(points),
     turn: new Float64Array(points),
     wets: new Uint8Array(points),
+    stale: new Uint8Array(points),
     least,
     suction: new Float64Array(points),
     content: new Float64Array(points),
     capacity: new Float64Array(points),
-    dry: new Float64Array(points),
-    wet: new Float64Array(points),
   }
 }
 
 /** Puts all points on a main curve, with no turn behind them. */
-export function forget({ drying, wetting, turn, wets }: ColumnHistory, onWetting: boolean): void {
+export function forget({ drying, wetting, turn, wets, stale }: ColumnHistory, onWetting: boolean): void {
   drying.fill(1)
   wetting.fill(1)
+  stale.fill(0)
   turn.fill(onWetting ? Infinity : -Infinity)
   wets.fill(onWetting ? 1 : 0)
 }
@@ -98,28 +97,30 @@ export function eachPoint(
 }
 
 function followPoints(history: ColumnHistory, scan: Scan, start: number, end: number): void {
-  const { drying, wetting, turn, wets, least, suction, dry, wet, capacity } = history
-  const { driest, fullest } = scan
-  scan.drying.readWaterContents(suction, dry, capacity, start, end)
-  scan.wetting.readWaterContents(suction, wet, capacity, start, end)
+  const { drying, wetting, turn, wets, stale, least, suction } = history
   for (let p = start; p < end; p++) {
     // Under water all suctions hold the same.
     const s = Math.max(suction[p]!, FULL)
     const from = turn[p]!
     if (s === from) continue
-    const onDrying = driest + drying[p]! * (dry[p]! - driest)
-    const onWetting = fullest - wetting[p]! * (fullest - wet[p]!)
-    const here = s >= from ? onDrying : onWetting
     if (wets[p] === 1 ? s > from : s < from) {
+      if (stale[p] === 1) turnBack(history, scan, p)
+      const here = s > from ? whileDrying(scan, drying[p]!, s) : whileWetting(scan, wetting[p]!, s)
       const there = wets[p] === 1 ? whileWetting(scan, wetting[p]!, from) : whileDrying(scan, drying[p]!, from)
       if (Math.abs(here - there) <= least) continue
       wets[p] = 1 - wets[p]!
     }
     turn[p] = s
-    // The way back passes through where the point is now; from saturation it is the main drying curve.
-    if (wets[p] === 0) wetting[p] = (fullest - here) / (fullest - wet[p]!)
-    else drying[p] = s <= 0 ? 1 : (here - driest) / (dry[p]! - driest)
+    stale[p] = 1
   }
+}
+
+/** Works out the share of the way back, which passes through the turn. */
+export function turnBack({ drying, wetting, turn, wets, stale }: ColumnHistory, scan: Scan, p: number): void {
+  const from = turn[p]!
+  if (wets[p] === 1) drying[p] = dryingShare(scan, from, whileWetting(scan, wetting[p]!, from))
+  else wetting[p] = wettingShare(scan, from, whileDrying(scan, drying[p]!, from))
+  stale[p] = 0
 }
 
 /** Whether a point at or beside a node passes its turn between two sets of suctions. */

@@ -1,10 +1,9 @@
 import type { ConductiveModel } from '../../medium/curves/retention-model.js'
-import { cubicAt, cubicIntegral, cubicSlopeAt, hermite, placeIn } from './cubic.js'
+import { cubicAt, cubicSlopeAt } from './cubic.js'
 import type { NodeValues } from './node-values.js'
-import { CONDUCTIVITY, CONTENT, DRIEST, FILM, POTENTIAL, ROW, tableRows, WETTEST } from './table-rows.js'
-
-/** E-folds of suction beyond the driest at which an inverse reading stops. */
-const FARTHEST = 7
+import { type ReadByContent, readerByContent } from './table-by-content.js'
+import { readContentAtEnd, readEnd, tableEnds } from './table-ends.js'
+import { CONDUCTIVITY, CONTENT, DRIEST, POTENTIAL, ROW, type TableRows, tableRows, WETTEST } from './table-rows.js'
 
 /** A medium written out as cubics of the suction: a step of a simulation reads it some thousand times. */
 export interface MediumTable {
@@ -27,35 +26,18 @@ export interface MediumTable {
     capacity: Float64Array,
     point: number,
   ) => void
-  /**
-   * Puts the suction at which the medium holds a water content in the place of another, near which it is looked for first; zero from
-   * saturation on.
-   */
-  readonly readSuction: (waterContents: Float64Array, into: Float64Array, point: number) => void
+  /** Fills in the values of points by what they hold, with the suctions at which they would. */
+  readonly readByContent: ReadByContent
 }
 
 /** The table of a medium, with cells so small that no cubic differs from its curve by more than about 1e-7 of the whole. */
 export function mediumTable(medium: ConductiveModel): MediumTable {
-  const { cells, firstCell, kinks, rows, count } = tableRows(medium)
-  const { bits, words, high, shift } = cells
+  const table = tableRows(medium)
+  const { rows } = table
   const { saturated } = medium
-  // From saturation to the first row: cubics that leave saturation without a slope and meet the curves with theirs. A kink at
-  // saturation, or a conductivity that falls without end there, would keep iterations from ending.
-  const wet = new Float64Array(8)
-  const toWet = WETTEST * rows[1]!
-  hermite(wet, 0, saturated, rows[CONTENT]!, 0, rows[CONTENT + 1]! * toWet)
-  hermite(wet, 4, 1, rows[CONDUCTIVITY]!, 0, rows[CONDUCTIVITY + 1]! * toWet)
-  const saturatedPotential = rows[POTENTIAL]! + WETTEST * cubicIntegral(wet, 4, 1)
-  const last = (count - 1) * ROW
-  const least = cubicAt(rows, last + CONTENT, 1)
+  const ends = tableEnds(table, saturated)
 
-  /** Where the row of a suction stands. */
-  const rowAt = (s: number): number => {
-    bits[0] = s
-    let row = (words[high]! >>> shift) - firstCell
-    for (let k = 0; k < kinks.length && s >= kinks[k]!; k++) row++
-    return row * ROW
-  }
+  const rowAt = rowFinder(table)
   const read = (suctions: Float64Array, into: NodeValues, start: number, end: number): void => {
     const { waterContent, capacity, conductivity, conductivitySlope, potential } = into
     for (let i = start; i < end; i++) {
@@ -69,34 +51,7 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
         conductivity[i] = cubicAt(rows, r + CONDUCTIVITY, x)
         conductivitySlope[i] = perLength * cubicSlopeAt(rows, r + CONDUCTIVITY, x)
         potential[i] = cubicAt(rows, r + POTENTIAL, x)
-      } else readEnd(s, into, i)
-    }
-  }
-  /** The values of a point beyond the rows. */
-  const readEnd = (s: number, into: NodeValues, i: number): void => {
-    const { waterContent, capacity, conductivity, conductivitySlope, potential } = into
-    readContentAtEnd(s, waterContent, capacity, i)
-    if (s <= 0) {
-      conductivity[i] = 1
-      conductivitySlope[i] = 0
-      potential[i] = saturatedPotential - s
-    } else if (s < WETTEST) {
-      const x = s / WETTEST
-      conductivity[i] = cubicAt(wet, 4, x)
-      conductivitySlope[i] = cubicSlopeAt(wet, 4, x) / WETTEST
-      potential[i] = saturatedPotential - WETTEST * cubicIntegral(wet, 4, x)
-    } else conductivity[i] = conductivitySlope[i] = potential[i] = 0
-  }
-  const readContentAtEnd = (s: number, waterContent: Float64Array, capacity: Float64Array, i: number): void => {
-    if (s <= 0) {
-      waterContent[i] = saturated
-      capacity[i] = 0
-    } else if (s < WETTEST) {
-      waterContent[i] = cubicAt(wet, 0, s / WETTEST)
-      capacity[i] = -cubicSlopeAt(wet, 0, s / WETTEST) / WETTEST
-    } else {
-      waterContent[i] = least - FILM * Math.log(s / DRIEST)
-      capacity[i] = FILM / s
+      } else readEnd(ends, s, into, i)
     }
   }
   const readWaterContent = (s: number, waterContent: Float64Array, capacity: Float64Array, i: number): void => {
@@ -106,42 +61,24 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
       const x = (s - rows[r]!) * perLength
       waterContent[i] = cubicAt(rows, r + CONTENT, x)
       capacity[i] = -perLength * cubicSlopeAt(rows, r + CONTENT, x)
-    } else readContentAtEnd(s, waterContent, capacity, i)
+    } else readContentAtEnd(ends, s, waterContent, capacity, i)
   }
   const readWaterContents: MediumTable['readWaterContents'] = (suctions, waterContent, capacity, start, end) => {
     for (let i = start; i < end; i++) readWaterContent(suctions[i]!, waterContent, capacity, i)
   }
-  /** Where the row that holds a water content stands, looked for first near a suction. */
-  const rowOf = (waterContents: Float64Array, near: Float64Array, i: number): number => {
-    const content = waterContents[i]!
-    if (near[i]! >= WETTEST && near[i]! < DRIEST) {
-      const r = rowAt(near[i]!)
-      if (rows[r + CONTENT]! >= content && (r === last || rows[r + ROW + CONTENT]! < content)) return r
-    }
-    let low = 0
-    let above = count
-    while (above - low > 1) {
-      const middle = (low + above) >> 1
-      if (rows[middle * ROW + CONTENT]! >= content) low = middle
-      else above = middle
-    }
-    return low * ROW
+  const readByContent = readerByContent(table, rowAt, ends, (_, suctions, into, first, last) =>
+    read(suctions, into, first, last),
+  )
+  return { saturated, residual: medium.residual, read, readWaterContents, readWaterContent, readByContent }
+}
+
+/** Says where the row of a suction stands. */
+function rowFinder({ cells, firstCell, kinks }: TableRows): (suction: number) => number {
+  const { bits, words, high, shift } = cells
+  return (s) => {
+    bits[0] = s
+    let row = (words[high]! >>> shift) - firstCell
+    for (let k = 0; k < kinks.length && s >= kinks[k]!; k++) row++
+    return row * ROW
   }
-  const readSuction = (waterContents: Float64Array, into: Float64Array, i: number): void => {
-    const content = waterContents[i]!
-    if (content >= saturated) into[i] = 0
-    else if (content > rows[CONTENT]!) {
-      placeIn(wet, 0, waterContents, into, i)
-      into[i]! *= WETTEST
-    } else if (content <= least) into[i] = DRIEST * Math.exp(Math.min((least - content) / FILM, FARTHEST))
-    else {
-      const r = rowOf(waterContents, into, i)
-      if (rows[r + 1] === 0) into[i] = rows[r]!
-      else {
-        placeIn(rows, r + CONTENT, waterContents, into, i)
-        into[i] = rows[r]! + into[i]! / rows[r + 1]!
-      }
-    }
-  }
-  return { saturated, residual: medium.residual, read, readWaterContents, readWaterContent, readSuction }
 }

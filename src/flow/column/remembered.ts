@@ -1,6 +1,5 @@
 import type { ColumnGrid } from './grid.js'
-import { type ColumnHistory, eachPoint } from './history.js'
-import { dryingShare, wettingShare, whileDrying, whileWetting } from './scan.js'
+import { type ColumnHistory, eachPoint, turnBack } from './history.js'
 
 /** Where the points that scan are, as plain numbers: the share of the main curve that each goes on along, less than zero while it wets. */
 export interface RememberedCurves {
@@ -16,13 +15,9 @@ export function recall(history: ColumnHistory, grid: ColumnGrid, { curves, turns
     k++
     history.turn[p] = turn
     history.wets[p] = curve < 0 ? 1 : 0
-    if (curve < 0) {
-      history.wetting[p] = -curve
-      history.drying[p] = dryingShare(scan, turn, whileWetting(scan, -curve, turn))
-    } else {
-      history.drying[p] = curve
-      history.wetting[p] = wettingShare(scan, turn, whileDrying(scan, curve, turn))
-    }
+    if (curve < 0) history.wetting[p] = -curve
+    else history.drying[p] = curve
+    turnBack(history, scan, p)
   })
 }
 

@@ -3,7 +3,7 @@ import { passesTurn } from './history.js'
 
 /** Share of a small change that a cell may make where it crosses saturation, at which slopes end, and where it turns, at which they change. */
 const CROSSING = 0.01
-const TURNING = 0.1
+const TURNING = 0.4
 /** Changes up to which slopes hold: of suction as a share of itself and some millimetres, of conductivity, of how far an element is trusted. */
 const SUCTION = 0.15
 const AND = 0.2
@@ -20,12 +20,12 @@ export function isSmallMove(equations: ColumnEquations, s: Float64Array, move: F
   if (crosses(s[0]!, move[0]!) || crosses(s[top]!, move[top]!)) return false
   for (let i = 0; i < nodes; i++) {
     const change = Math.abs(move[i]!)
-    let share = 1
+    const whole = small * grid.volumes[i]!
+    const brings = change * Math.abs(terms.waterByOwn[i]!)
     // Beside a node that is full there may be a middle that fills within the move; water on the surface follows its slope.
-    if (crosses(s[i]!, move[i]!) || (s[i]! <= 0 && i < top)) share = CROSSING
-    else if (history !== undefined && passesTurn(history, grid, s, move, i)) share = TURNING
-    const most = share * small * grid.volumes[i]!
-    if (change * Math.abs(terms.waterByOwn[i]!) > most) return false
+    if (brings > CROSSING * whole && (crosses(s[i]!, move[i]!) || (s[i]! <= 0 && i < top))) return false
+    if (brings > TURNING * whole && history !== undefined && passesTurn(history, grid, s, move, i)) return false
+    if (brings > whole) return false
     if (s[i]! > 0 ? change > SUCTION * (s[i]! + AND) : s[i]! + move[i]! > EMPTIES) return false
   }
   return bendsLittle(equations, move, CONDUCTIVITY)

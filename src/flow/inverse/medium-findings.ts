@@ -7,8 +7,11 @@ import type { MediumNumber } from './medium-record.js'
 export type MediumFitFinding =
   | {
       readonly code: 'numbers-move-together'
+      /** How much it matters. */
       readonly level: Finding['level']
+      /** One of the two numbers. */
       readonly first: MediumNumber
+      /** The other one. */
       readonly second: MediumNumber
       /** Correlation of their errors. Unit: 1. */
       readonly correlation: number
@@ -16,6 +19,7 @@ export type MediumFitFinding =
   | {
       readonly code: 'differences-in-runs'
       readonly level: Finding['level']
+      /** What was simulated. */
       readonly series: 'drain' | 'probe'
       /** Correlation of each difference with the next. Unit: 1. */
       readonly autocorrelation: number

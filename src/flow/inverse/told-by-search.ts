@@ -43,7 +43,9 @@ export function toldBySearch(
   const spread = inverse.map((row, i) => Math.sqrt(row[i]!))
   const reach = studentTwoSided(confidence, freedom)
   const told = sought.map((number, i): MediumNumberTold => {
-    const half = reach * spread[i]! * scale[i]!
+    const width = reach * spread[i]! * scale[i]!
+    // Uncertainties next to nothing leave no width that could be worked out: then the whole range is left.
+    const half = Number.isNaN(width) ? Infinity : width
     const [min, max] = [parameters[i]! - half, parameters[i]! + half]
     const { low, high } = number
     if (free.includes(i) && min > low && max < high)

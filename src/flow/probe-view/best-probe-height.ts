@@ -93,12 +93,12 @@ export function bestProbeHeight(request: ProbeHeights): BestProbeHeight {
     }
   })
   const views = heights.map((height, i) => viewOf(height, i, course))
-  const least = (of: (view: ProbeHeightView) => number) => views.reduce((a, b) => (of(b) < of(a) ? b : a)).height
+  const heightOfMin = (of: (view: ProbeHeightView) => number) => views.reduce((a, b) => (of(b) < of(a) ? b : a)).height
   return {
     views,
-    best: least((view) => view.spread),
-    bestBeforeShots: least((view) => view.spreadBeforeShots),
-    bestAfterShots: least((view) => view.spreadAfterShots),
+    best: heightOfMin((view) => view.spread),
+    bestBeforeShots: heightOfMin((view) => view.spreadBeforeShots),
+    bestAfterShots: heightOfMin((view) => view.spreadAfterShots),
   }
 }
 
@@ -130,16 +130,16 @@ function biasAndSpread(offs: readonly number[]): { readonly bias: number; readon
 /** Over all shots: how long after its end the reading is highest. */
 function lagOf(i: number, course: Course): Duration {
   const lags: number[] = []
-  let [highest, time] = [-Infinity, 0]
+  let [max, time] = [-Infinity, 0]
   for (const step of course) {
     const reading = step.readings[i]!
     if (step.shot) {
       lags.push(0)
-      highest = reading
+      max = reading
       time = 0
     } else time += step.duration
-    if (lags.length > 0 && reading > highest) {
-      highest = reading
+    if (lags.length > 0 && reading > max) {
+      max = reading
       lags[lags.length - 1] = time
     }
   }

@@ -78,8 +78,8 @@ export function fitWaterStore(record: StoreRecord): StoreFit {
   const told = toldByRecord(found.at, drainAt, found.value, minCapacity(record)) as [ToldBy, ToldBy, ToldBy]
   const [containerCapacity, bypass, lag] = told
   // No more may run past than the record asks for.
-  const leastBypass = bypass.known ? found.at[1] : bypass.range.min
-  const at: StoreNumbers = [found.at[0], leastBypass, found.at[2]]
+  const minBypass = bypass.known ? found.at[1] : bypass.range.min
+  const at: StoreNumbers = [found.at[0], minBypass, found.at[2]]
   const modelled = drainAt(at)
   const squares = modelled.reduce((sum, volume, k) => sum + (volume - drained[k]!) ** 2, 0)
   return {

@@ -11,7 +11,7 @@ export function quickDrain({
   steps,
 }: StoreRecord): (at: StoreNumbers) => Float64Array {
   return ([capacity, bypass, lag]) => {
-    const [most, least, pace] = [capacity * substrateVolume, minWaterContent * substrateVolume, Math.exp(-lag)]
+    const [max, min, pace] = [capacity * substrateVolume, minWaterContent * substrateVolume, Math.exp(-lag)]
     let [held, draining, duration, stay] = [start * substrateVolume, 0, 0, 1]
     const out = new Float64Array(steps.length)
     for (let k = 0; k < out.length; k++) {
@@ -21,8 +21,8 @@ export function quickDrain({
         stay = Math.exp(-duration * pace)
       }
       const filled = held + during.applied * (1 - bypass)
-      const left = filled - Math.min(during.demand, Math.max(0, filled - least))
-      held = Math.min(left, most)
+      const left = filled - Math.min(during.demand, Math.max(0, filled - min))
+      held = Math.min(left, max)
       const moving = draining + during.applied * bypass + (left - held)
       draining = moving * stay
       out[k] = moving - draining

@@ -28,7 +28,7 @@ export function searchStore(record: StoreRecord): { readonly at: StoreNumbers; r
       const range = capacitiesAt(record, onset, waterContents)
       const pairs = LAGS.map((lag) => [bypass, lag] as const)
       const value = (pair: (typeof pairs)[0]) => squares([bestCapacity(record, drainOf, range, pair, 1), ...pair])
-      return { onset, ...least(pairs.map((at) => ({ at, value: value(at) }))) }
+      return { onset, ...min(pairs.map((at) => ({ at, value: value(at) }))) }
     })
     return places.sort((a, b) => a.value - b.value).slice(0, PROMISING)
   })
@@ -38,7 +38,7 @@ export function searchStore(record: StoreRecord): { readonly at: StoreNumbers; r
     const range = capacitiesAt(record, onset, waterContentsUnfilled(record, pair[0]))
     return [bestCapacity(record, drainOf, range, pair, 2), ...pair]
   }
-  const best = least(
+  const best = min(
     starts.map(({ onset, at }) => ({ onset, ...nelderMead((pair) => squares(numbersAt(onset, pair)), at, MOVES) })),
   )
   return { at: numbersAt(best.onset, best.at), value: best.value }
@@ -70,6 +70,6 @@ function bestCapacity(
   return capacity
 }
 
-function least<T extends { readonly value: number }>(all: readonly T[]): T {
+function min<T extends { readonly value: number }>(all: readonly T[]): T {
   return all.reduce((a, b) => (b.value < a.value ? b : a))
 }

@@ -5,10 +5,10 @@ import type { StoreRecord } from './store-record.js'
 export function possibleOnsets(record: StoreRecord, bypasses: readonly number[]): number[] {
   const onsets = new Set([record.steps.length])
   for (const bypass of bypasses) {
-    let highest = -Infinity
+    let max = -Infinity
     waterContentsUnfilled(record, bypass).forEach((waterContent, k) => {
-      if (waterContent > highest && highest < 1) onsets.add(k)
-      highest = Math.max(highest, waterContent)
+      if (waterContent > max && max < 1) onsets.add(k)
+      max = Math.max(max, waterContent)
     })
   }
   return [...onsets]

@@ -47,7 +47,7 @@ export function runTimeForDriestQuarter(input: DriestQuarterInput): Duration {
   const uniformity = numberIn(input.uniformity, EFFICIENCY, 'uniformity')
   if (time === 0) return 0 as Duration
   if (fill > time) throw new InputError('lineFill', `${fill} s is longer than the run time of ${time} s`, 'run longer')
-  return ((time - fill) / uniformity + fill) as Duration
+  return answerOf((time - fill) / uniformity + fill, 'uniformity') as Duration
 }
 
 /** What was caught under the emitters of a zone in one run. */

@@ -1,3 +1,4 @@
+import { answersOf } from '../../quantity/answer.js'
 import { DRAINED } from '../../quantity/domains.js'
 import type { Area, DissolvedSolids, Mass, Volume, WaterDepth } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
@@ -44,5 +45,8 @@ export function dischargeLoad(input: DischargeLoadInput): DischargeLoad {
   const drained = numberIn(input.drained, DRAINED, 'drained')
   const area = numberIn(input.area, WETTED_AREA, 'area')
   const mass = (drained * numberIn(input.concentration, DRAIN_CONCENTRATION, 'concentration')) / 1000
-  return { depth: (drained / area) as WaterDepth, mass: mass as Mass, perHectare: (mass / 1000 / area) * 1e4 }
+  return answersOf(
+    { depth: (drained / area) as WaterDepth, mass: mass as Mass, perHectare: (mass / 1000 / area) * 1e4 },
+    'area',
+  )
 }

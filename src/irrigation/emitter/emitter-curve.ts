@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Flow, Pressure } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
@@ -162,5 +163,5 @@ export function emitterPressureFor(curve: EmitterCurve, flow: Flow): Pressure {
       `with an exponent of ${curve.exponent} pressure hardly sets the flow`,
       'choose another emitter',
     )
-  return (ratio ** (1 / curve.exponent)) as Pressure
+  return answerOf(ratio ** (1 / curve.exponent), 'flow') as Pressure
 }

@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import type { Pressure } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
 import { DISCHARGE_EXPONENT, EMITTER_PRESSURE } from '../domains.js'
@@ -23,8 +24,9 @@ export interface EmitterFlowRatioInput extends DischargeExponent {
 export function emitterFlowRatio(input: EmitterFlowRatioInput): number {
   requireObject(input, 'input')
   const { from, to, exponent } = input
-  return (
+  return answerOf(
     (numberIn(to, EMITTER_PRESSURE, 'to') / numberIn(from, EMITTER_PRESSURE, 'from')) **
-    numberIn(exponent, DISCHARGE_EXPONENT, 'exponent')
+      numberIn(exponent, DISCHARGE_EXPONENT, 'exponent'),
+    'from',
   )
 }

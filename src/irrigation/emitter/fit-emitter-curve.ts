@@ -1,3 +1,4 @@
+import { answersOf } from '../../quantity/answer.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Flow, Pressure } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
@@ -46,5 +47,5 @@ export function fitEmitterCurve(input: FitEmitterCurveInput): EmitterCurve {
     throw new InputError('first and second', 'were measured at one pressure', 'measure at two pressures far apart')
   const exponent = Math.log(flows) / Math.log(pressures)
   const [from, to] = pressures < 1 ? [first.pressure, second.pressure] : [second.pressure, first.pressure]
-  return { perKilopascal: first.flow / first.pressure ** exponent, exponent, holds: { from, to } }
+  return answersOf({ perKilopascal: first.flow / first.pressure ** exponent, exponent, holds: { from, to } }, 'flow')
 }

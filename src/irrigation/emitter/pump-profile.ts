@@ -17,12 +17,12 @@ export function firstFit(
   from: number,
   duration: number,
   flow: number,
-  most: number,
+  max: number,
 ): number {
   let start = from
   for (let i = pieceAt(times, from); i < times.length && times[i]! < start + duration; i++) {
     // A piece that is too full puts the beginning off to its end; the last piece is always empty.
-    if (flows[i]! + flow > most && times[i + 1]! > start) start = times[i + 1]!
+    if (flows[i]! + flow > max && times[i + 1]! > start) start = times[i + 1]!
   }
   return start
 }

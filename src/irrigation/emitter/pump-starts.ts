@@ -1,4 +1,5 @@
 import { ADVICE, type Advice } from '../../quantity/advice.js'
+import { answersOf } from '../../quantity/answer.js'
 import { VALVE_TIME } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/kinds.js'
@@ -85,11 +86,14 @@ export function pumpStarts(input: PumpStartsInput): PumpStarts {
     numberIn(input.maxStartsTimesInertia, STARTS_TIMES_INERTIA, 'maxStartsTimesInertia') /
     numberIn(input.inertia, LOAD_INERTIA, 'inertia')
   const startsPerHour = Math.min(numberIn(input.maxStarts, STARTS_PER_HOUR, 'maxStarts'), byLoad)
-  return {
-    startsPerHour,
-    minPeriod: (3600 / startsPerHour) as Duration,
-    minRest: numberIn(input.minRest, VALVE_TIME, 'minRest') as Duration,
-  }
+  return answersOf(
+    {
+      startsPerHour,
+      minPeriod: (3600 / startsPerHour) as Duration,
+      minRest: numberIn(input.minRest, VALVE_TIME, 'minRest') as Duration,
+    },
+    'maxStarts',
+  )
 }
 
 /** Zones that a pump serves in turn. */
@@ -141,13 +145,16 @@ export function pumpSchedule(input: PumpScheduleInput): PumpSchedule {
   const cycle =
     zones * numberIn(input.runTime, SOME_RUN_TIME, 'runTime') + (zones - 1) * numberIn(input.rest, REST, 'rest')
   const startsPerCycle = input.keepRunning ? 1 : zones
-  return {
-    cycle: cycle as Duration,
-    startsPerCycle,
-    cyclesPerHour: Math.min(
-      3600 / cycle,
-      numberIn(input.startsPerHour, STARTS_PER_HOUR, 'startsPerHour') / startsPerCycle,
-    ),
-    caution: ADVICE,
-  }
+  return answersOf(
+    {
+      cycle: cycle as Duration,
+      startsPerCycle,
+      cyclesPerHour: Math.min(
+        3600 / cycle,
+        numberIn(input.startsPerHour, STARTS_PER_HOUR, 'startsPerHour') / startsPerCycle,
+      ),
+      caution: ADVICE,
+    },
+    'rest',
+  )
 }

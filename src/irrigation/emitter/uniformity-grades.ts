@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { EMITTERS } from '../../quantity/domains.js'
 import type { Flow, Share } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
@@ -72,6 +73,9 @@ export function designEmissionUniformity(input: DesignEmissionUniformityInput): 
   const spread =
     numberIn(input.variation, COEFFICIENT_OF_VARIATION, 'variation') /
     Math.sqrt(numberIn(input.emitters, EMITTERS, 'emitters'))
-  return ((1 - 1.27 * spread) *
-    (numberIn(input.minFlow, MIN_FLOW, 'minFlow') / numberIn(input.meanFlow, EMITTER_FLOW, 'meanFlow'))) as Share
+  return answerOf(
+    (1 - 1.27 * spread) *
+      (numberIn(input.minFlow, MIN_FLOW, 'minFlow') / numberIn(input.meanFlow, EMITTER_FLOW, 'meanFlow')),
+    'meanFlow',
+  ) as Share
 }

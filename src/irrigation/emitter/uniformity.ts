@@ -95,22 +95,22 @@ export function statisticalUniformity(catches: ArrayLike<number>): Share {
  */
 export function flowVariation(flows: ArrayLike<number>): Share {
   meanOf(flows, 2)
-  let [least, most] = [Infinity, -Infinity]
+  let [min, max] = [Infinity, -Infinity]
   for (let i = 0; i < flows.length; i++) {
-    least = Math.min(least, flows[i]!)
-    most = Math.max(most, flows[i]!)
+    min = Math.min(min, flows[i]!)
+    max = Math.max(max, flows[i]!)
   }
-  return ((most - least) / most) as Share
+  return ((max - min) / max) as Share
 }
 
 /** The mean of catches that were all checked, which is above zero. */
-function meanOf(catches: ArrayLike<number>, least: number): number {
+function meanOf(catches: ArrayLike<number>, min: number): number {
   requireList(catches, 'catches')
-  if (catches.length < least)
+  if (catches.length < min)
     throw new InputError(
       'catches',
       `${catches.length} are too few`,
-      `measure ${least} at least, 16 or more for a sound answer`,
+      `measure ${min} at least, 16 or more for a sound answer`,
     )
   let sum = 0
   for (let i = 0; i < catches.length; i++) sum += numberIn(catches[i]!, CATCH)

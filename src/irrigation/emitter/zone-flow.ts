@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { EMITTERS, WATER_GIVEN } from '../../quantity/domains.js'
 import type { ApplicationRate, Area, Duration, Flow, Volume } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
@@ -16,7 +17,10 @@ import type { EmitterFlow, Emitters } from '../terms.js'
 export function zoneFlow(input: Emitters): Flow {
   requireObject(input, 'input')
   const { emitterFlow, emitters } = input
-  return (numberIn(emitterFlow, EMITTER_FLOW, 'emitterFlow') * numberIn(emitters, EMITTERS, 'emitters')) as Flow
+  return answerOf(
+    numberIn(emitterFlow, EMITTER_FLOW, 'emitterFlow') * numberIn(emitters, EMITTERS, 'emitters'),
+    'emitterFlow',
+  ) as Flow
 }
 
 /** Emitters and the surface on which their water falls. */
@@ -36,7 +40,7 @@ export interface ApplicationRateInput extends Emitters {
  */
 export function applicationRate(input: ApplicationRateInput): ApplicationRate {
   requireObject(input, 'input')
-  return (zoneFlow(input) / numberIn(input.area, WETTED_AREA, 'area')) as unknown as ApplicationRate
+  return answerOf(zoneFlow(input) / numberIn(input.area, WETTED_AREA, 'area'), 'area') as ApplicationRate
 }
 
 /** A volume that is to be given in a time. */
@@ -60,5 +64,5 @@ export function emittersNeeded(input: EmittersNeededInput): number {
   requireObject(input, 'input')
   const { volume, emitterFlow, maxOn } = input
   const each = (numberIn(emitterFlow, EMITTER_FLOW, 'emitterFlow') * numberIn(maxOn, ON_TIME, 'maxOn')) / 3600
-  return Math.max(1, Math.ceil(numberIn(volume, WATER_GIVEN, 'volume') / each - 1e-9))
+  return answerOf(Math.max(1, Math.ceil(numberIn(volume, WATER_GIVEN, 'volume') / each - 1e-9)), 'emitterFlow')
 }

@@ -39,10 +39,10 @@ function tooDry<State>(planning: Planning<State>, run: PlanRun<State>): PlanFind
   const { refillPoint } = planning
   // The first shots of the day come into a container that has dried overnight; that is the dry-down, not a fault.
   const settled = planning.firstStep + Math.ceil((2 * (planning.minRest + planning.maxRunTime)) / planning.step) + 1
-  let lowest = Infinity
-  for (let i = settled; i <= planning.lastStep; i++) lowest = Math.min(lowest, run.waterContent[i]!)
-  if (!(refillPoint - lowest > maxOf(planning.demand) / planning.substrateVolume + 1e-6)) return []
-  return [missed('below-refill-point', 'refillPoint', lowest, refillPoint, 'm³/m³')]
+  let min = Infinity
+  for (let i = settled; i <= planning.lastStep; i++) min = Math.min(min, run.waterContent[i]!)
+  if (!(refillPoint - min > maxOf(planning.demand) / planning.substrateVolume + 1e-6)) return []
+  return [missed('below-refill-point', 'refillPoint', min, refillPoint, 'm³/m³')]
 }
 
 function drainMissed<State>(planning: Planning<State>, run: PlanRun<State>, reached: number): PlanFinding[] {

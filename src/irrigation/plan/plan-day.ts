@@ -1,6 +1,4 @@
 import type { ContainerFlow } from '../../flow/container-flow.js'
-import { waterStore } from '../../flow/water-store.js'
-import { requireObject } from '../../quantity/guard.js'
 import type { DayPlan } from './day-plan.js'
 import { beginning, finishPlan, shareFor } from './plan-engine.js'
 import { checkPlanRequest } from './plan-limits.js'
@@ -46,11 +44,7 @@ import type { DayPlanRequest } from './plan-request.js'
  * plan.findings // => []
  */
 export function planDay<State>(request: DayPlanRequest, flow?: ContainerFlow<State>): DayPlan
-export function planDay(
-  request: DayPlanRequest,
-  flow: ContainerFlow<unknown> = waterStore(request?.container) as ContainerFlow<unknown>,
-): DayPlan {
-  requireObject(request, 'request')
+export function planDay(request: DayPlanRequest, flow?: ContainerFlow<unknown>): DayPlan {
   const planning = checkPlanRequest(request, flow)
   const from = beginning(planning)
   return finishPlan(planning, from, shareFor(planning, from))

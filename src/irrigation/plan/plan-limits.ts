@@ -1,5 +1,5 @@
 import type { ContainerFlow } from '../../flow/container-flow.js'
-import type { WaterStore } from '../../flow/water-store.js'
+import { type WaterStore, waterStore } from '../../flow/water-store.js'
 import {
   DRAIN_FRACTION,
   EMITTERS,
@@ -11,7 +11,7 @@ import {
   WATER_USE,
 } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import { numberIn } from '../../quantity/guard.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { inOrder } from '../../quantity/in-order.js'
 import { EMITTER_FLOW, PLAN_STEP, SHOT, WATER_CONTENT_CHANGE } from '../domains.js'
 import { doubtsOf } from './plan-doubts.js'
@@ -50,7 +50,10 @@ const ORDER = [
 ] as const
 
 /** Checks a request and works out what stays the same through the plan. */
-export function checkPlanRequest<State>(request: DayPlanRequest, flow: ContainerFlow<State>): Planning<State> {
+export function checkPlanRequest(request: DayPlanRequest, flow?: ContainerFlow<unknown>): Planning<unknown> {
+  requireObject(request, 'request')
+  requireObject(request.container, 'container')
+  const model = flow ?? (waterStore(request.container) as ContainerFlow<unknown>)
   const allDemand = checkNumbers(request)
   checkTrigger(request)
   const all = { ...request.container, ...request }
@@ -66,7 +69,7 @@ export function checkPlanRequest<State>(request: DayPlanRequest, flow: Container
   const doubts = doubtsOf(all, allDemand).concat(dropped)
   return {
     ...all,
-    flow,
+    flow: model,
     minVolume,
     maxVolume: Math.min(volumeIn(request.maxRunTime), maxPerShot),
     firstStep: Math.max(0, stepAt(request, request.firstShot)),

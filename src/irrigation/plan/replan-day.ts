@@ -1,5 +1,4 @@
 import type { ContainerFlow } from '../../flow/container-flow.js'
-import { waterStore } from '../../flow/water-store.js'
 import { DRAIN_FRACTION, INSTANT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
@@ -55,7 +54,7 @@ export function replanDay(
   request: DayPlanRequest,
   plan: DayPlan,
   soFar: DaySoFar,
-  flow: ContainerFlow<unknown> = waterStore(request?.container) as ContainerFlow<unknown>,
+  flow?: ContainerFlow<unknown>,
 ): DayPlan {
   requireObject(request, 'request')
   requireObject(plan, 'plan')

@@ -24,9 +24,9 @@ const TEMPERATURE: Readonly<Record<string, Words>> = {
   },
   Pythium: {
     'not-studied': 'colder than the temperatures at which the two species were compared',
-    'Pythium dissotocum': 'favours P. dissotocum over P. aphanidermatum',
+    'pythium-dissotocum': 'favours P. dissotocum over P. aphanidermatum',
     either: 'either of P. dissotocum and P. aphanidermatum may lead',
-    'Pythium aphanidermatum': 'favours P. aphanidermatum over P. dissotocum',
+    'pythium-aphanidermatum': 'favours P. aphanidermatum over P. dissotocum',
   },
   'Pythium myriotylum': {
     least: 'least disease of 15, 20, 25 and 30 °C',

@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { WATER_GIVEN } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Temperature, Volume } from '../../quantity/generated/kinds.js'
@@ -39,5 +40,5 @@ export function mixedTemperature(input: MixedTemperatureInput): Temperature {
     first * numberIn(input.firstTemperature, WATER_TEMPERATURE, 'firstTemperature') +
     second * numberIn(input.secondTemperature, WATER_TEMPERATURE, 'secondTemperature')
   if (first + second === 0) throw new InputError('firstVolume', 'there is no water', 'give at least one volume')
-  return (heat / (first + second)) as Temperature
+  return answerOf(heat / (first + second), 'firstVolume') as Temperature
 }

@@ -2,7 +2,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { Temperature } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
 import { ROOT_TEMPERATURE } from '../domains.js'
-import { type Band, inBands, type RootZoneBand } from './root-zone-bands.js'
+import { type Band, inBands, type RootTemperatureBandName, type RootZoneBand } from './root-zone-bands.js'
 
 /** Whose temperatures are meant. */
 export type RootZoneOrganism =
@@ -13,7 +13,7 @@ export type RootZoneOrganism =
   | 'Phytophthora nicotianae'
 
 interface Organism {
-  readonly bands: readonly Band[]
+  readonly bands: readonly Band<RootTemperatureBandName>[]
   readonly source: string
 }
 
@@ -39,13 +39,13 @@ const ORGANISMS: Readonly<Record<RootZoneOrganism, Organism>> = {
       {
         upTo: 23,
         below: true,
-        band: 'Pythium dissotocum',
+        band: 'pythium-dissotocum',
         level: 'caution',
       },
       { upTo: 23, band: 'either', level: 'caution' },
       {
         upTo: Infinity,
-        band: 'Pythium aphanidermatum',
+        band: 'pythium-aphanidermatum',
         level: 'caution',
       },
     ],
@@ -106,9 +106,9 @@ export interface RootTemperatureInput {
  * @validity Each table holds for the crops and media of its source.
  * @source gold-1985, and the sources in the findings
  * @example
- * rootTemperatureBand({ temperature: celsius(18), organism: 'Pythium' }).band // => 'Pythium dissotocum'
+ * rootTemperatureBand({ temperature: celsius(18), organism: 'Pythium' }).band // => 'pythium-dissotocum'
  */
-export function rootTemperatureBand(input: RootTemperatureInput): RootZoneBand {
+export function rootTemperatureBand(input: RootTemperatureInput): RootZoneBand<RootTemperatureBandName> {
   requireObject(input, 'input')
   const { temperature, organism } = input
   const value = numberIn(temperature, ROOT_TEMPERATURE, 'temperature')

@@ -1,5 +1,40 @@
 import type { HowSerious } from '../terms.js'
 
+/** Bands of root temperature for a crop, and for the water moulds in its root zone. */
+export type RootTemperatureBandName =
+  | 'cold'
+  | 'cool'
+  | 'target'
+  | 'warm'
+  | 'hot'
+  | 'not-studied'
+  | 'pythium-dissotocum'
+  | 'either'
+  | 'pythium-aphanidermatum'
+  | 'least'
+  | 'favoured'
+  | 'zoospores'
+  | 'between'
+  | 'growth'
+  | 'declining'
+  | 'no-zoospores'
+  | 'nearly-stopped'
+  | 'slow'
+  | 'best'
+
+/** Names of all bands of the root zone. */
+export type RootZoneBandName =
+  | RootTemperatureBandName
+  | 'very-low'
+  | 'low'
+  | 'accepted'
+  | 'normal'
+  | 'watch'
+  | 'enough'
+  | 'high'
+  | 'very-high'
+  | 'extreme'
+
 /** In which band a number of the root zone lies, without words; `explainIrrigationFinding` has them. */
 export interface BandFinding extends HowSerious {
   /** What was judged. */
@@ -7,7 +42,7 @@ export interface BandFinding extends HowSerious {
   /** Whose table it was, where there are several: the organism, or the method of the extract. */
   readonly about?: string
   /** Name of the band. */
-  readonly band: string
+  readonly band: RootZoneBandName
   /** The number that was judged. Unit: that of `unit`. Range: any. */
   readonly value: number
   /** Unit of the value. */
@@ -17,7 +52,7 @@ export interface BandFinding extends HowSerious {
 }
 
 /** Where a number of the root zone lies among published bands. */
-export interface RootZoneBand<Name extends string = string> {
+export interface RootZoneBand<Name extends RootZoneBandName = RootZoneBandName> {
   /** Name of the band. */
   readonly band: Name
   /** The number that was judged. Unit: that of the argument. */
@@ -29,7 +64,7 @@ export interface RootZoneBand<Name extends string = string> {
 }
 
 /** A band up to a limit. */
-export interface Band<Name extends string = string> extends HowSerious {
+export interface Band<Name extends RootZoneBandName = RootZoneBandName> extends HowSerious {
   /** Upper limit. */
   readonly upTo: number
   /** Whether a number at the limit belongs to the next band instead. */
@@ -38,7 +73,7 @@ export interface Band<Name extends string = string> extends HowSerious {
 }
 
 /** The band of a value as a result. */
-export function inBands<Name extends string>(
+export function inBands<Name extends RootZoneBandName>(
   value: number,
   bands: readonly Band<Name>[],
   { caution, ...about }: Omit<BandFinding, 'level' | 'band' | 'value'> & { readonly caution: string },

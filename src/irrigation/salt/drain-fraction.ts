@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { DRAIN_FRACTION, DRAINED } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { DrainEC, DrainFraction, SolutionEC, Volume } from '../../quantity/generated/kinds.js'
@@ -102,7 +103,7 @@ export function steadyDrainEC(input: SteadyDrainECInput): DrainEC {
       `plants would take more than the feed of ${feed} dS/m brings`,
       'check the uptake; plants cannot take what is not there',
     )
-  return steady as DrainEC
+  return answerOf(steady, 'drainFraction') as DrainEC
 }
 
 /** A drain that is wanted. */

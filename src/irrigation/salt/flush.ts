@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { WATER_GIVEN } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { PoreWaterEC, SolutionEC, Volume } from '../../quantity/generated/kinds.js'
@@ -82,5 +83,5 @@ export function flushVolume(input: FlushVolumeInput): Volume {
       `water of ${feed} dS/m never brings ${start} to ${target} dS/m`,
       'the target must lie between the root zone and the water that is given',
     )
-  return (-water * Math.log(left)) as Volume
+  return answerOf(-water * Math.log(left), 'rootZoneWater') as Volume
 }

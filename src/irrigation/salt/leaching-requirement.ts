@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { DRAIN_FRACTION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type {
@@ -37,14 +38,14 @@ export function leachingRequirementFrequent(input: FrequentLeachingInput): Drain
   requireObject(input, 'input')
   const { waterEC, zeroYieldEC } = input
   const water = numberIn(waterEC, WATER_EC, 'waterEC')
-  const most = numberIn(zeroYieldEC, EXTRACT_EC, 'zeroYieldEC')
-  if (water >= 2 * most)
+  const max = numberIn(zeroYieldEC, EXTRACT_EC, 'zeroYieldEC')
+  if (water >= 2 * max)
     throw new InputError(
       'waterEC',
-      `with water of ${water} dS/m and a zero yield at ${most} dS/m the requirement is not attainable`,
+      `with water of ${water} dS/m and a zero yield at ${max} dS/m the requirement is not attainable`,
       'use better water or a crop that stands more; no amount of leaching is enough',
     )
-  return (water / (2 * most)) as DrainFraction
+  return (water / (2 * max)) as DrainFraction
 }
 
 /** Water that the crop uses and the share of what is given that should leach. */
@@ -67,8 +68,10 @@ export interface AppliedForLeachingInput<Q extends Volume | WaterDepth> {
  */
 export function appliedForLeaching<Q extends Volume | WaterDepth>(input: AppliedForLeachingInput<Q>): Q {
   requireObject(input, 'input')
-  return (numberIn(input.use, NET_WATER, 'use') /
-    (1 - numberIn(input.leachingFraction, DRAIN_FRACTION, 'leachingFraction'))) as Q
+  return answerOf(
+    numberIn(input.use, NET_WATER, 'use') / (1 - numberIn(input.leachingFraction, DRAIN_FRACTION, 'leachingFraction')),
+    'use',
+  ) as Q
 }
 
 /** Water that goes in during a time, and water that is used of it. */

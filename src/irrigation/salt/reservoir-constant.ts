@@ -1,3 +1,4 @@
+import { answerOf, answersOf } from '../../quantity/answer.js'
 import { ELAPSED } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration, PoreWaterEC, Volume } from '../../quantity/generated/kinds.js'
@@ -69,7 +70,10 @@ export function reservoirCourse(input: ReservoirInput): ReservoirCourse {
       `plants would take more salt than there is, down to ${ec} dS/m`,
       'check the uptake',
     )
-  return { ec: ec as PoreWaterEC, steady: steady as PoreWaterEC, timeConstant: timeConstant as Duration }
+  return answersOf(
+    { ec: ec as PoreWaterEC, steady: steady as PoreWaterEC, timeConstant: timeConstant as Duration },
+    'dailyDrained',
+  )
 }
 
 /** An EC on its way from one value to another. */
@@ -113,5 +117,5 @@ export function timeToEC(input: TimeToECInput): Duration {
       `${target} dS/m is never passed on the way from ${start} to ${steady} dS/m`,
       'choose a value between them, or another feed or drain',
     )
-  return (-constant * Math.log(left)) as Duration
+  return answerOf(-constant * Math.log(left), 'timeConstant') as Duration
 }

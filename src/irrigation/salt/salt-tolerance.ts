@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { InputError } from '../../quantity/errors.js'
 import type { SaturatedExtractEC } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
@@ -44,6 +45,9 @@ export function saltTolerance(crop: string): SaltTolerance {
  */
 export function zeroYieldEC(tolerance: SaltTolerance): SaturatedExtractEC {
   requireObject(tolerance, 'tolerance')
-  return (numberIn(tolerance.thresholdEC, EC_THRESHOLD, 'thresholdEC') +
-    100 / numberIn(tolerance.lossPerDecisiemens, YIELD_SLOPE, 'lossPerDecisiemens')) as SaturatedExtractEC
+  return answerOf(
+    numberIn(tolerance.thresholdEC, EC_THRESHOLD, 'thresholdEC') +
+      100 / numberIn(tolerance.lossPerDecisiemens, YIELD_SLOPE, 'lossPerDecisiemens'),
+    'lossPerDecisiemens',
+  ) as SaturatedExtractEC
 }

@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import type { Share, Volume, WaterDepth } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
 import { EFFICIENCY, NET_WATER } from '../domains.js'
@@ -26,5 +27,5 @@ export interface GrossIrrigationInput<Q extends Volume | WaterDepth> {
 export function grossIrrigation<Q extends Volume | WaterDepth>(input: GrossIrrigationInput<Q>): Q {
   requireObject(input, 'input')
   const { net, efficiency } = input
-  return (numberIn(net, NET_WATER, 'net') / numberIn(efficiency, EFFICIENCY, 'efficiency')) as Q
+  return answerOf(numberIn(net, NET_WATER, 'net') / numberIn(efficiency, EFFICIENCY, 'efficiency'), 'efficiency') as Q
 }

@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { EMITTERS, VALVE_TIME } from '../../quantity/domains.js'
 import type { Duration, Volume } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
@@ -26,5 +27,5 @@ export function runTime(input: RunTimeInput): Duration {
   const volume = numberIn(input.volume, SHOT_OF_ZONE, 'volume')
   const flow = numberIn(input.emitterFlow, EMITTER_FLOW, 'emitterFlow') * numberIn(input.emitters, EMITTERS, 'emitters')
   const fill = numberIn(input.lineFill ?? 0, VALVE_TIME, 'lineFill')
-  return (volume === 0 ? 0 : (volume / flow) * 3600 + fill) as Duration
+  return answerOf(volume === 0 ? 0 : (volume / flow) * 3600 + fill, 'emitterFlow') as Duration
 }

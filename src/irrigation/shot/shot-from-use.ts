@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { DRAIN_FRACTION, WATER_USE } from '../../quantity/domains.js'
 import type { Volume } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
@@ -21,5 +22,8 @@ export interface ShotFromUseInput extends DrainWish {
 export function shotFromUse(input: ShotFromUseInput): Volume {
   requireObject(input, 'input')
   const { use, drainFraction } = input
-  return (numberIn(use, WATER_USE, 'use') / (1 - numberIn(drainFraction, DRAIN_FRACTION, 'drainFraction'))) as Volume
+  return answerOf(
+    numberIn(use, WATER_USE, 'use') / (1 - numberIn(drainFraction, DRAIN_FRACTION, 'drainFraction')),
+    'use',
+  ) as Volume
 }

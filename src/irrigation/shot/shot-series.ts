@@ -1,4 +1,5 @@
 import { ADVICE, type Advice } from '../../quantity/advice.js'
+import { answersOf } from '../../quantity/answer.js'
 import { DRAIN_FRACTION, SUBSTRATE, WATER_CONTENT } from '../../quantity/domains.js'
 import type { Volume, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
@@ -52,10 +53,13 @@ export function shotSeries(input: ShotSeriesInput): ShotSeries {
   const shot = numberIn(input.shot, SHOT, 'shot')
   // A quotient that is whole but for rounding must not cost a shot more.
   const shots = Math.max(0, Math.ceil(total / shot - 1e-9))
-  return {
-    total: total as Volume,
-    shots,
-    lastShot: (shots === 0 ? 0 : total - (shots - 1) * shot) as Volume,
-    caution: ADVICE,
-  }
+  return answersOf(
+    {
+      total: total as Volume,
+      shots,
+      lastShot: (shots === 0 ? 0 : total - (shots - 1) * shot) as Volume,
+      caution: ADVICE,
+    },
+    'shot',
+  )
 }

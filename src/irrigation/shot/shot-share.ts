@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { SUBSTRATE, WATER_GIVEN } from '../../quantity/domains.js'
 import type { Share, Volume } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
@@ -23,7 +24,10 @@ export interface ShotShareInput extends Substrate {
 export function shotShare(input: ShotShareInput): Share {
   requireObject(input, 'input')
   const { volume, substrateVolume } = input
-  return (numberIn(volume, WATER_GIVEN, 'volume') / numberIn(substrateVolume, SUBSTRATE, 'substrateVolume')) as Share
+  return answerOf(
+    numberIn(volume, WATER_GIVEN, 'volume') / numberIn(substrateVolume, SUBSTRATE, 'substrateVolume'),
+    'substrateVolume',
+  ) as Share
 }
 
 /** A medium and the share of its volume that a shot should have. */

@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { DRAIN_FRACTION, WATER_USE } from '../../quantity/domains.js'
 import type { Volume } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
@@ -27,5 +28,5 @@ export function shotsPerDay(input: ShotsPerDayInput): number {
     numberIn(input.dailyUse, WATER_USE, 'dailyUse') /
     (1 - numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction'))
   // A quotient that is whole but for rounding must not cost a shot more.
-  return Math.max(0, Math.ceil(needed / numberIn(input.shot, SHOT, 'shot') - 1e-9))
+  return answerOf(Math.max(0, Math.ceil(needed / numberIn(input.shot, SHOT, 'shot') - 1e-9)), 'shot')
 }

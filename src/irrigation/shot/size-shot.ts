@@ -81,13 +81,13 @@ export function sizeShot(input: SizeShotInput): SizedShot {
   const emitters = numberIn(input.emitters, EMITTERS, 'emitters')
   const emitterFlow = numberIn(input.emitterFlow, EMITTER_FLOW, 'emitterFlow')
   const fill = numberIn(input.lineFill ?? 0, VALVE_TIME, 'lineFill')
-  const least = numberIn(input.minRunTime ?? 0, VALVE_TIME, 'minRunTime')
-  const most = numberIn(input.maxRunTime ?? 3600, MAX_RUN_TIME, 'maxRunTime')
-  if (least > most) throw new InputError('minRunTime', 'exceeds maxRunTime', 'give less')
+  const min = numberIn(input.minRunTime ?? 0, VALVE_TIME, 'minRunTime')
+  const max = numberIn(input.maxRunTime ?? 3600, MAX_RUN_TIME, 'maxRunTime')
+  if (min > max) throw new InputError('minRunTime', 'exceeds maxRunTime', 'give less')
   const zone = emitterFlow * numberIn(input.emittersOnValve ?? emitters, EMITTERS, 'emittersOnValve')
   const flow = (emitterFlow * emitters) / 3600
   const needed = wanted && wanted / flow + fill
-  const time = wanted && Math.min(most, Math.max(least, needed))
+  const time = wanted && Math.min(max, Math.max(min, needed))
   const volume = Math.max(0, time - fill) * flow
   const kept = Math.min(wanted, volume) * (1 - input.drainFraction)
   // Near the ends of what numbers can be, time or volume has no end: refused as a flow that is none.

@@ -1,5 +1,6 @@
 import { APPLICATION_RATE } from '../../flow/domains.js'
 import { ADVICE, type Advice } from '../../quantity/advice.js'
+import { answersOf } from '../../quantity/answer.js'
 import type { ApplicationRate, Duration, WaterDepth } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
 import { INFILTRATION, ON_TIME, PONDING, REST, RUN_TIME } from '../domains.js'
@@ -40,13 +41,16 @@ export function soakCycles(input: SoakCyclesInput): SoakCycles {
   const soak = numberIn(input.soak, REST, 'soak')
   const parts = Math.ceil(runTime / numberIn(input.maxOn, ON_TIME, 'maxOn') - 1e-9)
   const cycles = runTime === 0 ? 0 : Math.max(1, parts)
-  return {
-    cycles,
-    on: (cycles === 0 ? 0 : runTime / cycles) as Duration,
-    soak: soak as Duration,
-    elapsed: (runTime + Math.max(0, cycles - 1) * soak) as Duration,
-    caution: ADVICE,
-  }
+  return answersOf(
+    {
+      cycles,
+      on: (cycles === 0 ? 0 : runTime / cycles) as Duration,
+      soak: soak as Duration,
+      elapsed: (runTime + Math.max(0, cycles - 1) * soak) as Duration,
+      caution: ADVICE,
+    },
+    'maxOn',
+  )
 }
 
 /** A run time and how fast the surface of the medium takes water. */

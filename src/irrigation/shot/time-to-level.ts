@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { SUBSTRATE, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration, WaterContent } from '../../quantity/generated/kinds.js'
@@ -28,9 +29,11 @@ export function timeToLevel(input: TimeToLevelInput): Duration {
     0,
     numberIn(input.waterContent, WATER_CONTENT, 'waterContent') - numberIn(input.level, WATER_CONTENT, 'level'),
   )
-  return (((above * numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')) /
-    numberIn(input.use, USE_RATE, 'use')) *
-    3600) as Duration
+  return answerOf(
+    ((above * numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')) / numberIn(input.use, USE_RATE, 'use')) *
+      3600,
+    'use',
+  ) as Duration
 }
 
 /** A container that was not watered for a time. */

@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { DRAINED, SCALE_MASS } from '../../quantity/domains.js'
 import type { Area, Mass, Volume, WaterDepth } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
@@ -62,5 +63,5 @@ export interface WaterUseDepthFromWeighingInput extends WaterUseFromWeighingInpu
  */
 export function waterUseDepthFromWeighing(input: WaterUseDepthFromWeighingInput): WaterDepth {
   requireObject(input, 'input')
-  return (waterUseFromWeighing(input) / numberIn(input.area, WETTED_AREA, 'area')) as WaterDepth
+  return answerOf(waterUseFromWeighing(input) / numberIn(input.area, WETTED_AREA, 'area'), 'area') as WaterDepth
 }

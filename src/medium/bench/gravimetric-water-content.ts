@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { GravimetricWaterContent, WaterContent, WaterDensity } from '../../quantity/generated/kinds.js'
@@ -59,8 +60,10 @@ export function waterContentFromGravimetric(water: WaterByMass): WaterContent {
  */
 export function gravimetricFromWaterContent(water: WaterByVolume): GravimetricWaterContent {
   const { waterContent, bulkDensity, waterDensity } = optionsOf(water)
-  return ((numberIn(waterContent, WATER_CONTENT) * densityOf(waterDensity)) /
-    numberIn(bulkDensity, BULK_DENSITY)) as GravimetricWaterContent
+  return answerOf(
+    (numberIn(waterContent, WATER_CONTENT) * densityOf(waterDensity)) / numberIn(bulkDensity, BULK_DENSITY),
+    'bulkDensity',
+  ) as GravimetricWaterContent
 }
 
 /** The density of the water, which is 1 g/cm³ when nobody says otherwise. */

@@ -1,3 +1,4 @@
+import { answersOf } from '../../quantity/answer.js'
 import { domainWith } from '../../quantity/domain.js'
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import type { AirFilledPorosity, Porosity, Volume, WaterContent } from '../../quantity/generated/kinds.js'
@@ -59,21 +60,24 @@ export function pluggedPotTest(readings: PluggedPotReadings): BenchShares {
   const values = { poured, drained, volume }
   const totalPorosity = air(values) + capacity(values)
   const given = readings.uncertainty && checkUncertainty(readings.uncertainty, volume)
-  return {
-    airSpace: air(values) as AirFilledPorosity,
-    containerCapacity: capacity(values) as WaterContent,
-    totalPorosity: totalPorosity as Porosity,
-    ...(given && {
-      budgets: budgetsOf(
-        {
-          poured: { value: poured, uncertainty: given.waterVolume },
-          drained: { value: drained, uncertainty: given.waterVolume },
-          volume: { value: volume, uncertainty: given.mediumVolume },
-        },
-        air,
-        capacity,
-      ),
-    }),
-    findings: findingsOfShares(totalPorosity),
-  }
+  return answersOf(
+    {
+      airSpace: air(values) as AirFilledPorosity,
+      containerCapacity: capacity(values) as WaterContent,
+      totalPorosity: totalPorosity as Porosity,
+      ...(given && {
+        budgets: budgetsOf(
+          {
+            poured: { value: poured, uncertainty: given.waterVolume },
+            drained: { value: drained, uncertainty: given.waterVolume },
+            volume: { value: volume, uncertainty: given.mediumVolume },
+          },
+          air,
+          capacity,
+        ),
+      }),
+      findings: findingsOfShares(totalPorosity),
+    },
+    'mediumVolume',
+  )
 }

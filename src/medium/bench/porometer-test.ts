@@ -1,3 +1,4 @@
+import { answersOf } from '../../quantity/answer.js'
 import { InputError } from '../../quantity/errors.js'
 import type {
   AirFilledPorosity,
@@ -65,24 +66,27 @@ export function porometerTest(readings: PorometerReadings): WeighedShares {
   const totalPorosity = air(values) + capacity(values)
   const bulkDensity = dry / (1000 * volume)
   const given = readings.uncertainty && checkUncertainty(readings.uncertainty, volume)
-  return {
-    airSpace: air(values) as AirFilledPorosity,
-    containerCapacity: capacity(values) as WaterContent,
-    totalPorosity: totalPorosity as Porosity,
-    bulkDensity: bulkDensity as BulkDensity,
-    gravimetricCapacity: ((wet - dry) / dry) as GravimetricWaterContent,
-    ...(given && {
-      budgets: budgetsOf(
-        {
-          drained: { value: drained, uncertainty: given.waterVolume },
-          wet: { value: wet, uncertainty: given.mass },
-          dry: { value: dry, uncertainty: given.mass },
-          volume: { value: volume, uncertainty: given.mediumVolume },
-        },
-        air,
-        capacity,
-      ),
-    }),
-    findings: findingsOfShares(totalPorosity, bulkDensity),
-  }
+  return answersOf(
+    {
+      airSpace: air(values) as AirFilledPorosity,
+      containerCapacity: capacity(values) as WaterContent,
+      totalPorosity: totalPorosity as Porosity,
+      bulkDensity: bulkDensity as BulkDensity,
+      gravimetricCapacity: ((wet - dry) / dry) as GravimetricWaterContent,
+      ...(given && {
+        budgets: budgetsOf(
+          {
+            drained: { value: drained, uncertainty: given.waterVolume },
+            wet: { value: wet, uncertainty: given.mass },
+            dry: { value: dry, uncertainty: given.mass },
+            volume: { value: volume, uncertainty: given.mediumVolume },
+          },
+          air,
+          capacity,
+        ),
+      }),
+      findings: findingsOfShares(totalPorosity, bulkDensity),
+    },
+    'coreVolume',
+  )
 }

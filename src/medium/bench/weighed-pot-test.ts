@@ -1,3 +1,4 @@
+import { answersOf } from '../../quantity/answer.js'
 import { InputError } from '../../quantity/errors.js'
 import type {
   AirFilledPorosity,
@@ -95,15 +96,18 @@ export function weighedPotTest(readings: WeighedPotReadings): WeighedShares {
   const values = { saturated, drained, dry, volume }
   const bulkDensity = (dry - pot) / (1000 * volume)
   const totalPorosity = air(values) + capacity(values)
-  return {
-    airSpace: air(values) as AirFilledPorosity,
-    containerCapacity: capacity(values) as WaterContent,
-    totalPorosity: totalPorosity as Porosity,
-    bulkDensity: bulkDensity as BulkDensity,
-    gravimetricCapacity: ((drained - dry) / (dry - pot)) as GravimetricWaterContent,
-    ...(readings.uncertainty && { budgets: budgets(readings.uncertainty) }),
-    findings: findingsOfShares(totalPorosity, bulkDensity),
-  }
+  return answersOf(
+    {
+      airSpace: air(values) as AirFilledPorosity,
+      containerCapacity: capacity(values) as WaterContent,
+      totalPorosity: totalPorosity as Porosity,
+      bulkDensity: bulkDensity as BulkDensity,
+      gravimetricCapacity: ((drained - dry) / (dry - pot)) as GravimetricWaterContent,
+      ...(readings.uncertainty && { budgets: budgets(readings.uncertainty) }),
+      findings: findingsOfShares(totalPorosity, bulkDensity),
+    },
+    'mediumVolume',
+  )
 
   function budgets(given: BenchUncertainty): BenchBudgets {
     const { mass, mediumVolume } = checkUncertainty(given, volume)

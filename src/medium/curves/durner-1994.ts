@@ -40,7 +40,7 @@ export interface DurnerParameters extends WaterLimits, PoreConnection {
 }
 
 /** Logarithm of the largest double, a little rounded down. */
-const LARGEST = 709.78
+const MAX = 709.78
 
 /**
  * Retention curve of Durner (1994) with two families of pores, as in media of porous particles, with Mualem's conductivity.
@@ -112,7 +112,7 @@ export function durner1994(parameters: DurnerParameters): ConductiveModel {
     const target = lacking ? Math.log(-Math.expm1(logS)) : logS
     const part = lacking ? lackAt : saturationAt
     const sign = lacking ? 1 : -1
-    const high = Math.min(Math.max(a, b) + 1e-6, LARGEST)
+    const high = Math.min(Math.max(a, b) + 1e-6, MAX)
     // Still wetter than asked at the largest suction there is.
     if (Math.min(a, b) >= high || sign * (Math.log(mean(part, Math.exp(high))) - target) < 0) return Infinity
     const t = rootBetween(

@@ -23,7 +23,7 @@ const KIND = 'fredlund-xing-1994'
 const DRY = 10197162.129779283
 
 /** Logarithm of the smallest positive double, a little rounded up. */
-const SMALLEST = -744
+const MIN = -744
 
 /**
  * Retention curve of Fredlund and Xing (1994) from saturation to oven-dry, which is reached at 10⁶ kPa and kept beyond.
@@ -90,13 +90,13 @@ export function fredlundXing1994(parameters: FredlundXingParameters): RetentionM
   }
 
   function suctionAt(waterContent: number): number {
-    if (waterContent >= waterContentAt(Math.exp(SMALLEST))) return 0
+    if (waterContent >= waterContentAt(Math.exp(MIN))) return 0
     const logSuction = rootBetween(
       (t) => {
         const s = Math.exp(t)
         return [waterContentAt(s) - waterContent, -slopeAt(s) * s]
       },
-      SMALLEST,
+      MIN,
       // A little beyond, so that rounding does not leave the dry end outside the bracket.
       Math.log(DRY) + 1e-9,
     )

@@ -54,14 +54,14 @@ export function scanningCurvesScott1983(turn: ScanningTurn): ScanningCurves {
   requireMade(drying, 'waterContent', 'drying')
   requireMade(wetting, 'waterContent', 'wetting')
   const at = numberIn(suction, SUCTION, 'suction') as SuctionHead
-  const [most, least] = [drying.waterContent(at), wetting.waterContent(at)]
-  const content = numberIn(waterContent ?? most, WATER_CONTENT, 'waterContent')
-  if (!(content <= most + ROUNDING && content >= least - ROUNDING))
-    throw new InputError('waterContent', 'is not between the main curves at this suction', `give ${least} to ${most}`)
+  const [max, min] = [drying.waterContent(at), wetting.waterContent(at)]
+  const content = numberIn(waterContent ?? max, WATER_CONTENT, 'waterContent')
+  if (!(content <= max + ROUNDING && content >= min - ROUNDING))
+    throw new InputError('waterContent', 'is not between the main curves at this suction', `give ${min} to ${max}`)
   const { residual, saturated } = drying
   // At the dry end, and near saturation, both are nothing over nothing.
-  const dryingShare = most > residual ? (content - residual) / (most - residual) : 1
-  const wettingShare = least < saturated ? (saturated - content) / (saturated - least) : 1
+  const dryingShare = max > residual ? (content - residual) / (max - residual) : 1
+  const wettingShare = min < saturated ? (saturated - content) / (saturated - min) : 1
   return {
     whileDraining: (s) => (residual + dryingShare * (drying.waterContent(s) - residual)) as WaterContent,
     whileWetting: (s) => (saturated - wettingShare * (saturated - wetting.waterContent(s))) as WaterContent,

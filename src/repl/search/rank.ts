@@ -47,11 +47,11 @@ const SLIP = 0.4
 /** How much more a name made of all the words weighs than a name of one word. */
 const CALLED = 2
 /** A page with less than this share of the best of its kind is left out, and one far below the best of all. */
-const LEAST = 0.2
-const LEAST_OF_ALL = 0.12
+const MIN = 0.2
+const MIN_OF_ALL = 0.12
 
 /** The pages that fit, functions first, the best of each kind first. */
-export function find(index: Index, query: string, most = 12): Found[] {
+export function find(index: Index, query: string, max = 12): Found[] {
   const terms = termsOf(query)
   const last = /[\p{L}\p{N}]+$/u.exec(query.toLowerCase())?.[0]
   const score = new Map<number, { sum: number; terms: number }>()
@@ -70,11 +70,11 @@ export function find(index: Index, query: string, most = 12): Found[] {
       return { page, weight: sum * (met / terms.length) ** 2, named: page.title.toLowerCase() === typed ? 1 : 0 }
     })
     .sort((a, b) => b.named - a.named || b.weight - a.weight || a.page.title.length - b.page.title.length)
-  const best = ranked.reduce((most, { weight }) => Math.max(most, weight), 0)
+  const best = ranked.reduce((best, { weight }) => Math.max(best, weight), 0)
   return KINDS.flatMap((kind) => {
     const own = ranked.filter(({ page }) => page.kind === kind)
-    const least = Math.max(LEAST * (own[0]?.weight ?? 0), LEAST_OF_ALL * best)
-    return own.filter(({ weight }) => weight >= least).slice(0, most)
+    const min = Math.max(MIN * (own[0]?.weight ?? 0), MIN_OF_ALL * best)
+    return own.filter(({ weight }) => weight >= min).slice(0, max)
   }).map(({ page }) => page)
 }
 
@@ -85,8 +85,8 @@ function placesOf(index: Index, term: Term, last: string | undefined): Map<numbe
     const own = words.map((word) => placesOfWord(index, word, i === 0 ? last : undefined))
     for (const [page] of own[0] ?? []) {
       const weights = own.map((one) => one.get(page) ?? 0)
-      const least = minOf(weights) * share * words.length ** 0.3
-      if (least > (places.get(page) ?? 0)) places.set(page, least)
+      const min = minOf(weights) * share * words.length ** 0.3
+      if (min > (places.get(page) ?? 0)) places.set(page, min)
     }
     // A page that is called what several words say, as `waterContent` is.
     const called = words.length > 1 ? (index.words[words.join('')] ?? []) : []

@@ -113,7 +113,7 @@ export function termsOf(query: string): Term[] {
   const words = wordsOf(query)
   const terms: Term[] = []
   for (let at = 0; at < words.length; ) {
-    const typed = longestWay(words, at)
+    const typed = wayFrom(words, at)
     if (typed.length > 0) terms.push(waysOf(typed))
     else if (says(words[at]!)) terms.push([{ words: [words[at]!], share: 1 }])
     at += Math.max(1, typed.length)
@@ -122,7 +122,7 @@ export function termsOf(query: string): Term[] {
 }
 
 /** The longest way of any row that the words say here; empty where none does. */
-function longestWay(words: readonly string[], at: number): readonly string[] {
+function wayFrom(words: readonly string[], at: number): readonly string[] {
   let best: readonly string[] = []
   for (const [, rows] of ROWS)
     for (const way of rows.flat())

@@ -62,6 +62,9 @@ describe('decisions that come at another pace', () => {
   it.each<[string, (at: number) => number]>([
     ['every two minutes instead of each', (at) => (at < 2160 ? 60 : 120)],
     ['every five minutes instead of each', (at) => (at < 2160 ? 60 : 300)],
+    // A zone got a tenth of its water: each longer step was a leap of the clock, for ever.
+    ['every quarter of an hour instead of each minute', (at) => (at < 2160 ? 60 : 900)],
+    ['every hour instead of every five minutes', (at) => (at < 432 ? 300 : 3600)],
     ['each minute instead of every quarter of an hour', (at) => (at < 144 ? 900 : 60)],
     ['now and then', (at) => 20 + ((at * 7919) % 280)],
   ])('%s take no water from a zone whose probe is healthy', (_, every) => {

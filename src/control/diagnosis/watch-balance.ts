@@ -1,0 +1,111 @@
+import { type BalanceMark, type FoundWater, waterIn } from './found-water.js'
+import { known, type WatchZoneInput } from './input.js'
+import { canJudge } from './trust.js'
+import { levelOf, type ProbeWatch } from './watch-probe.js'
+import { LEAK, ran, type ValveWatch } from './watch-valve.js'
+import type { Watched } from './watched.js'
+import type { ZoneWatchState } from './zone-state.js'
+
+/** What the zone holds and has drained, less what came by the valve: it falls as plants drink, and climbs by no shot. */
+export interface BalanceWatch {
+  /** Water through the valve, by the meter or the order, whichever is more, and drain. Unit: L. */
+  readonly came: number
+  readonly left: number
+  /** The lowest balance of this half hour of quiet, and of the one before. */
+  readonly low: BalanceMark | null
+  readonly lowBefore: BalanceMark | null
+  /** Since when this half hour runs. Unit: s. */
+  readonly from: number
+  /** When water came through the valve last, ordered or not. Unit: s. */
+  readonly flowed: number | null
+  /** Water that came by nothing that is known. */
+  readonly found: FoundWater | null
+}
+
+export const newBalance: BalanceWatch = {
+  came: 0,
+  left: 0,
+  low: null,
+  lowBefore: null,
+  from: 0,
+  flowed: null,
+  found: null,
+}
+
+/** The lowest balance is kept for half an hour to an hour: people pour in less, and plants drink little meanwhile. Unit: s. */
+const HALF_HOUR = 1800
+/** An older reading stands beside the drain of another time. Unit: s. */
+const FRESH = 300
+/** A probe that lags follows a shot for some minutes more. Unit: s. */
+const FOLLOWS = 300
+
+/** Follows the balance over a call. */
+export function withBalance(
+  balance: BalanceWatch,
+  before: ValveWatch,
+  after: ValveWatch,
+  { probes, usual }: Pick<ZoneWatchState, 'probes' | 'usual'>,
+  input: WatchZoneInput,
+  now: number,
+  passed: number,
+  zone: Watched,
+): BalanceWatch {
+  const metered = ran(known(input.metered), before.metered)
+  const through = Math.max(metered, orderedIn(before, now, passed, zone))
+  const came = balance.came + through
+  // A gauge that counts more than comes says nothing.
+  const left = balance.left + (usual.drained > 1 ? 0 : ran(known(input.drained), before.drained))
+  const flowed = through > (LEAK * zone.flow * passed) / 3600 ? now : balance.flowed
+  const next = { ...balance, came, left, flowed }
+  const levels = probes.map((probe) => freshLevel(probe, now, zone))
+  const told = levels.filter((level) => level !== null)
+  if (told.length === 0) return next
+  const level = told.reduce((sum, one) => sum + one / told.length, 0)
+  const mark: BalanceMark = { time: now, balance: level + (left - came) / zone.volume, levels, came, left }
+  const base = lowest(next.low, next.lowBefore)
+  if (base !== null && !isAlike(base, mark)) return { ...next, low: null, lowBefore: null }
+  const found = base === null ? null : waterIn(base, mark, probes, zone)
+  if (found !== null) return { ...next, low: mark, lowBefore: null, from: now, found }
+  return isQuiet(after, next, probes, levels, now, zone) ? withLow(next, mark) : next
+}
+
+function orderedIn({ open }: ValveWatch, now: number, passed: number, { flow }: Watched): number {
+  if (open === null) return 0
+  const from = Math.max(now - passed, open.start)
+  return (flow * Math.max(0, Math.min(now, open.until ?? now) - from)) / 3600
+}
+
+function freshLevel(probe: ProbeWatch, now: number, zone: Watched): number | null {
+  const { times } = probe
+  const isFresh = times.length >= 5 && now - times[times.length - 1]! <= Math.min(FRESH, zone.maxAge)
+  return isFresh && canJudge(probe, now, zone) ? levelOf(probe) : null
+}
+
+/** Whether the same probes were asked. */
+function isAlike(one: BalanceMark, other: BalanceMark): boolean {
+  return one.levels.every((level, i) => (level === null) === (other.levels[i] === null))
+}
+
+function isQuiet(
+  { shot, open, quietFrom }: ValveWatch,
+  { flowed }: BalanceWatch,
+  probes: readonly ProbeWatch[],
+  levels: readonly (number | null)[],
+  now: number,
+  zone: Watched,
+): boolean {
+  if (shot !== null || open !== null || (flowed !== null && now - flowed < zone.settle + FOLLOWS)) return false
+  const from = (quietFrom ?? Number.NEGATIVE_INFINITY) + FOLLOWS
+  return probes.every(({ times }, i) => levels[i] === null || times[times.length - 5]! >= from)
+}
+
+function withLow(balance: BalanceWatch, mark: BalanceMark): BalanceWatch {
+  const { low, from } = balance
+  if (low === null || mark.time - from >= HALF_HOUR) return { ...balance, low: mark, lowBefore: low, from: mark.time }
+  return mark.balance < low.balance ? { ...balance, low: mark } : balance
+}
+
+function lowest(one: BalanceMark | null, other: BalanceMark | null): BalanceMark | null {
+  if (one === null || other === null) return one ?? other
+  return other.balance < one.balance ? other : one
+}

@@ -1,0 +1,28 @@
+import type { WateringClock } from './state.js'
+
+/**
+ * So many steps in a row that are alike are no leaps, but decisions that became rarer: a clock that leaps does not leap four times by the same. Own
+ * judgement; where it runs too fast instead, the count of decisions still bounds the water of a day.
+ */
+export const LONGS = 4
+/** Decisions that make the new pace a known one. */
+const KNOWN = 8
+/** Steps are alike within this share of them: own judgement. */
+const ALIKE = 0.25
+/** No zone is decided on less often. Own judgement. Unit: s. */
+const RAREST = 3600
+
+/** Counts steps that are too long for the pace, and alike. */
+export function passLonger(clock: WateringClock, step: number): Pick<WateringClock, 'longer' | 'longs'> {
+  const { longer, longs, paces } = clock
+  if (paces < 8 || step <= 0 || step > RAREST) return { longer: 0, longs: 0 }
+  if (longs === 0 || Math.abs(step - longer) > ALIKE * longer) return { longer: step, longs: 1 }
+  return { longer, longs: longs + 1 }
+}
+
+/** The clock once decisions are known to come at another pace: it was right, and the count was not. What it went on by meanwhile counts for nothing. */
+export function atNewPace(clock: WateringClock, now: number): WateringClock {
+  const { elapsed, longer } = clock
+  const right = { base: now - elapsed, agreed: elapsed, doubt: 0, vouched: 0, refused: null, byCount: 0, byClock: 0 }
+  return { ...clock, ...right, pace: longer, paces: KNOWN, longer: 0, longs: 0 }
+}

@@ -1,0 +1,99 @@
+import { cubicAt, cubicSlopeAt, placeIn } from './cubic.js'
+import type { NodeValues } from './node-values.js'
+import type { TableEnds } from './table-ends.js'
+import { CONDUCTIVITY, CONTENT, DRIEST, FILM, POTENTIAL, ROW, type TableRows, WETTEST } from './table-rows.js'
+
+/** E-folds of suction beyond the driest at which an inverse reading stops. */
+const FARTHEST = 7
+/** Rows over which the one that holds a content is looked for step by step. */
+const WALK = 8
+/** Moves of a search within a row, and its move, in rows, of which the next would be no more than its third power. */
+const MOVES = 3
+const CLOSE = 0.01
+
+/**
+ * Reads a medium by what it holds: puts the suction at which it holds each water content in the place of another, near which it is looked for
+ * first, and fills in what it does there.
+ */
+export type ReadByContent = (
+  contents: Float64Array,
+  suctions: Float64Array,
+  into: NodeValues,
+  start: number,
+  end: number,
+) => void
+
+/** Reads the rows of a table by content, and has what lies beyond them read by `read`. */
+export function readerByContent(
+  table: TableRows,
+  rowAt: (suction: number) => number,
+  { wet, least }: TableEnds,
+  read: ReadByContent,
+): ReadByContent {
+  const { rows } = table
+  return (contents, suctions, into, start, end) => {
+    const { capacity, conductivity, conductivitySlope, potential } = into
+    for (let i = start; i < end; i++) {
+      const content = contents[i]!
+      if (content <= rows[CONTENT]! && content > least) {
+        const near = suctions[i]!
+        const r = rowOf(table, content, near >= WETTEST && near < DRIEST ? rowAt(near) : -1)
+        const perLength = rows[r + 1]!
+        if (perLength > 0) {
+          place(rows, r + CONTENT, contents, suctions, i)
+          const x = suctions[i]!
+          suctions[i] = rows[r]! + x / perLength
+          capacity[i] = -perLength * cubicSlopeAt(rows, r + CONTENT, x)
+          conductivity[i] = cubicAt(rows, r + CONDUCTIVITY, x)
+          conductivitySlope[i] = perLength * cubicSlopeAt(rows, r + CONDUCTIVITY, x)
+          potential[i] = cubicAt(rows, r + POTENTIAL, x)
+          continue
+        }
+        suctions[i] = rows[r]!
+      } else if (content > rows[CONTENT]!) {
+        placeIn(wet, 0, contents, suctions, i)
+        suctions[i] = content >= wet[0]! ? 0 : suctions[i]! * WETTEST
+      } else suctions[i] = DRIEST * Math.exp(Math.min((least - content) / FILM, FARTHEST))
+      read(contents, suctions, into, i, i + 1)
+    }
+  }
+}
+
+/** Where the row that holds a water content stands: a few rows on from another, where there is one, or by halves. */
+function rowOf({ rows, count }: TableRows, content: number, near: number): number {
+  const last = (count - 1) * ROW
+  let r = near
+  for (let k = 0; k < WALK && near >= 0; k++) {
+    if (rows[r + CONTENT]! < content) r -= ROW
+    else if (r < last && rows[r + ROW + CONTENT]! >= content) r += ROW
+    else return r
+  }
+  let low = 0
+  let above = count
+  while (above - low > 1) {
+    const middle = (low + above) >> 1
+    if (rows[middle * ROW + CONTENT]! >= content) low = middle
+    else above = middle
+  }
+  return low * ROW
+}
+
+/** Puts down where in its row a content stands: by Halley's method, or the patient way where that goes astray. */
+function place(rows: Float64Array, c: number, contents: Float64Array, into: Float64Array, i: number): void {
+  const content = contents[i]!
+  const first = rows[c + 1]!
+  const second = rows[c + 2]!
+  const third = rows[c + 3]!
+  let x = (content - rows[c]!) / (first + second + third)
+  for (let k = 0; k < MOVES && x >= 0 && x <= 1; k++) {
+    const slope = first + x * (2 * second + x * 3 * third)
+    const newton = (rows[c]! - content + x * (first + x * (second + x * third))) / slope
+    const move = newton / (1 - (newton * (second + 3 * third * x)) / slope)
+    x -= move
+    if (Math.abs(move) < CLOSE && slope < 0) {
+      into[i] = x
+      return
+    }
+  }
+  placeIn(rows, c, contents, into, i)
+}

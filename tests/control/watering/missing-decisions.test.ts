@@ -1,0 +1,78 @@
+import { hours, seconds, type WateringSettings, type WateringState } from 'porewater'
+import { describe, expect, it } from 'vitest'
+import { trueWater, wanted } from './true-water.js'
+import { clock, MIDNIGHT, settings } from './zone.js'
+
+const ALL_DAY: Partial<WateringSettings> = { allowedHours: [{ from: seconds(0), to: hours(24) }] }
+
+/** Stores no decision that opens the valve: its current pulls the voltage of the machine down, before the state is written. */
+function failsAtOpening(failsAt: (opening: number) => boolean) {
+  let kept: WateringState | undefined
+  let failed = 0
+  return (state: WateringState) => {
+    const isNew = kept !== undefined && state.valve.openings > kept.valve.openings
+    if (isNew && failsAt(failed++)) return kept!
+    kept = state
+    return state
+  }
+}
+
+describe('a machine that restarts each time it opens the valve, from the state before', () => {
+  // Without a guard 8 days of water in one at 60 s, and 20 where water may flow all day.
+  it.each([10, 60, 300, 900, 1800, 3600].flatMap((poll) => [{}, ALL_DAY].map((changed) => ({ poll, changed }))))(
+    'asked every $poll s gives no second day',
+    ({ poll, changed }) => {
+      const run = { days: poll < 60 ? 2 : 4, poll, changed, more: wanted }
+      const always = trueWater({ ...run, stored: failsAtOpening(() => true) })
+      expect(always.worst).toBeLessThanOrEqual(1.05)
+      expect(always.longest).toBeLessThanOrEqual(settings.maxRunTime)
+      const each = trueWater({ ...run, stored: failsAtOpening((opening) => opening % 2 === 1) })
+      expect(each.worst).toBeLessThanOrEqual(1.05)
+      expect(each.longest).toBeLessThanOrEqual(settings.maxRunTime)
+    },
+  )
+})
+
+describe('an old state that had not learned its pace yet', () => {
+  it('and is taken up every hour brings no room of its own', () => {
+    let old: WateringState | undefined
+    let young: WateringState | undefined
+    const { worst } = trueWater({
+      days: 4,
+      poll: 60,
+      more: wanted,
+      // It has room for water, and forgot its pace when somebody set the clock.
+      stored: (state, time) => {
+        if (time === MIDNIGHT + 30 * 3600) old = state
+        if (old === undefined) return state
+        young ??= { ...old, clock: { ...old.clock, pace: 60, paces: 5, steady: 2, bad: 11 } }
+        return time % 3600 === 0 ? young : state
+      },
+    })
+    expect(worst).toBeLessThanOrEqual(1.05)
+  })
+})
+
+describe('a clock that steps back and forth by minutes', () => {
+  // Its steps on counted and those back did not: 2.7 days in one.
+  it.each([60, 300])('asked every %s s, brings no second day', (poll) => {
+    let ahead = 0
+    let lot = 12345
+    const random = () => {
+      lot = (lot * 1103515245 + 12345) % 2147483648
+      return lot / 2147483648
+    }
+    const { worst, longest } = trueWater({
+      days: 5,
+      poll,
+      changed: ALL_DAY,
+      more: wanted,
+      clock: (time) => {
+        if (time > clock(30)) ahead += 10 * poll * (random() - 0.5)
+        return time + ahead
+      },
+    })
+    expect(worst).toBeLessThanOrEqual(1.05)
+    expect(longest).toBeLessThanOrEqual(settings.maxRunTime)
+  })
+})
