@@ -12,6 +12,8 @@ export interface Work {
   readonly topic: string
   /** Tests that take more seconds than that are not asked; they are left while they are measured. */
   readonly within: number
+  /** So many tests are measured already. */
+  readonly from?: number
   readonly tries?: readonly { readonly id: string; readonly tests: readonly number[] }[]
   /** How long each test takes without a change. */
   readonly seconds?: readonly number[]
@@ -60,7 +62,7 @@ async function loaded(): Promise<void> {
 
 async function measureAll(): Promise<void> {
   await told({ atImport: [...atImport] })
-  for (const test of tests) {
+  for (const test of tests.slice(work.from)) {
     const reached = new Set<string>()
     tellReached(reached)
     turnOn('', work.within)
