@@ -57,6 +57,15 @@ export function yearRecord(days: number): pw.ZoneRecord {
   return { time, probes: { A, B }, watering }
 }
 
+/** The readings of a record as a logger writes them: a line a minute. */
+export function tableOf({ time, probes }: pw.ZoneRecord): string {
+  const lines = Array.from(time, (now, i) => {
+    const stamp = new Date(1000 * now).toISOString().slice(0, 16)
+    return `${stamp}Z,${probes.A![i]!.toFixed(4)},${probes.B![i]!.toFixed(4)}`
+  })
+  return `time,a,b\n${lines.join('\n')}\n`
+}
+
 /** Review of each day, with what it teaches of drying and use, and the proposal for the day after the last. */
 export function wholeYear(year: pw.ZoneRecord): number {
   const { days } = pw.reviewZone({ zone, record: year })

@@ -1,13 +1,25 @@
 /** A year of minute readings of two probes through the whole job, beside other benchmarks and in a process of its own. */
 
+import { seriesFromCsv } from 'porewater/schema'
 import { runAlone } from './run-alone.js'
 import { compare, report } from './timing.js'
-import { wholeYear, yearRecord } from './year-job.js'
+import { tableOf, wholeYear, yearRecord } from './year-job.js'
 
 export function run(quick: boolean): void {
   const days = quick ? 30 : 365
   const year = yearRecord(days)
-  const timings = compare([{ name: `${days} days, two probes, a reading a minute`, run: () => wholeYear(year) }], 3)
+  const table = tableOf(year)
+  const columns = { A: { column: 'a' }, B: { column: 'b' } }
+  const timings = compare(
+    [
+      { name: `${days} days, two probes, a reading a minute`, run: () => wholeYear(year) },
+      {
+        name: `reading its table of ${(table.length / 1e6).toFixed(0)} MB before`,
+        run: () => seriesFromCsv(table, { time: 'time', columns }).time.length,
+      },
+    ],
+    3,
+  )
   report('The whole job on a record of minute readings', timings)
   const { rss, heapUsed } = process.memoryUsage()
   const alone = runAlone(days)

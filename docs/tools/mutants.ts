@@ -17,6 +17,11 @@ import { joined, type Report, scoreOf, survivorsOf } from './mutants/score.js'
 
 const CATALOGUE = ['complete', 'contradictions', 'defaults', 'domains', 'javascript'].map((name) => `catalogue/${name}`)
 
+interface Kept extends Measurement {
+  readonly key: string
+  readonly whole: boolean
+}
+
 const options = process.argv.slice(2)
 const after = (name: string): string | undefined =>
   options.includes(name) ? options[options.indexOf(name) + 1] : undefined
@@ -39,11 +44,9 @@ const worker = `${out}/worker.mjs`
 
 const started = Date.now()
 const measurement = await measuredOnce()
-const failing = measurement.tests.filter(({ failure }) => failure !== undefined)
-if (failing.length > 0)
-  throw new Error(
-    `tests fail without any change:\n${failing.map(({ name, failure }) => `${name}: ${failure}`).join('\n')}`,
-  )
+// What fails anyway would notice everything: a property that was ended by the clock, or a test of what one that was left was to make.
+for (const { name, failure } of measurement.tests)
+  if (failure !== undefined) process.stderr.write(`not asked, it fails without any change: ${name}: ${failure}\n`)
 const atImport = new Set(measurement.atImport)
 const reaching = testsReaching(measurement)
 // What is reached only while modules are loaded, tables and constants above all, is the business of `npm run digits`.
@@ -81,24 +84,25 @@ function elapsed(): number {
 /** For each change the tests that reach it, the quickest first. */
 function testsReaching({ tests }: Measurement): Map<string, number[]> {
   const found = new Map<string, number[]>()
-  const quick = tests.map((_, i) => i).filter((i) => tests[i]!.seconds <= within)
+  const quick = tests.map((_, i) => i).filter((i) => tests[i]!.seconds <= within && tests[i]!.failure === undefined)
   const order = quick.sort((a, b) => tests[a]!.seconds - tests[b]!.seconds)
   for (const i of order) for (const id of tests[i]!.reached) found.set(id, [...(found.get(id) ?? []), i])
   return found
 }
 
-/** What was measured of the very same program stands. */
+/** What was measured of the very same program stands, also where the run was ended before all was. */
 async function measuredOnce(): Promise<Measurement> {
   const files = readdirSync(out).filter((name) => name.endsWith('.mjs'))
   const hash = createHash('sha256').update(String(within))
   for (const name of files.sort()) hash.update(readFileSync(`${out}/${name}`))
   const [file, key] = [`${out}/measured.json`, hash.digest('hex')]
-  const before = existsSync(file)
-    ? (JSON.parse(readFileSync(file, 'utf8')) as Measurement & { key: string })
-    : undefined
-  if (before?.key === key) return before
-  const measurement = await measured(worker, topic, within)
-  writeFileSync(file, JSON.stringify({ key, ...measurement }))
+  const read = existsSync(file) ? (JSON.parse(readFileSync(file, 'utf8')) as Kept) : undefined
+  const before = read?.key === key ? read : undefined
+  if (before?.whole) return before
+  const keep = (whole: boolean) => (sofar: Measurement) =>
+    writeFileSync(file, JSON.stringify({ key, whole, ...sofar } satisfies Kept))
+  const measurement = await measured(worker, topic, within, before, keep(false))
+  keep(true)(measurement)
   return measurement
 }
 
@@ -112,7 +116,8 @@ async function tryAll(list: readonly Change[]): Promise<void> {
   }
   const seconds = measurement.tests.map((test) => test.seconds)
   const tries = list.map(({ id }) => ({ id, tests: reaching.get(id)! }))
-  await tried(worker, { topic, seconds, each, tries }, note, until)
+  // No test is asked that takes longer, and none gets more than ten times its time.
+  await tried(worker, { topic, seconds, each, tries }, note, until, Math.min(30, 5 + 10 * within))
 }
 
 function reportOf(all: readonly Change[]): Report {

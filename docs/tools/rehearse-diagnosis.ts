@@ -2,7 +2,7 @@
  * Rehearses `watchZone` over the faults that it should name. `npm run rehearse:diagnosis -- 48 --keep=FILE` measures 48 histories of each
  * fault, the media in turn, and writes the table of the guide; `-- 48 all 2000` counts seeds from 2000 on; `-- 2 probe,clock` only
  * prints some rows. With `--keep=FILE` each finished history stands in a file of lines at once: stop the run when you like, and the same
- * command goes on with it. `--table` measures nothing and writes the table from the seeds that are whole in the file.
+ * command goes on with it. `--table` measures nothing and writes the table from what the file holds: rows may then rest on unlike numbers.
  */
 import { writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
@@ -34,18 +34,15 @@ const kept = await keptHistories(values.keep)
 const shown = PROMISES.flatMap(({ cause, faults, hours }) =>
   faults.flatMap((fault) => (wanted(fault) || wanted(cause) ? [{ fault, hours }] : [])),
 )
-/** Histories of each seed. */
-const whole = shown.length + (wanted('healthy') ? 1 + HEALTHY_POLLS.length : 0)
-
 if (!values.table)
   for (let seed = Number(firstSeed); seed < Number(firstSeed) + Number(count); seed++) {
     measure(seed)
     console.error(`seed ${seed}, ${Math.round(process.cpuUsage().user / 1e6)} s of the processor`)
   }
 
-const histories = values.table ? wholeSeeds() : kept.all()
+const histories = kept.all()
 for (const row of rowsOf(histories)) console.log(row.join(' | '))
-if (words === 'all' && histories.length > 0) writeFileSync(PAGE, pageOf(histories))
+if ((words === 'all' || values.table) && histories.length > 0) writeFileSync(PAGE, pageOf(histories))
 
 /** All histories of a seed. The healthy beginning is simulated only where one of them is still missing. */
 function measure(seed: number): void {
@@ -66,14 +63,4 @@ function measure(seed: number): void {
         ? withSalt(medium, seed, fault, hours)
         : afterBeginning(medium, seed, fault, hours, begun()),
     )
-}
-
-/** Seeds of which every history is kept, so that each row counts the same. */
-function wholeSeeds(): History[] {
-  const all = kept.all()
-  const seeds = [...new Set(all.map(({ seed }) => seed))]
-  return seeds.flatMap((seed) => {
-    const own = all.filter((one) => one.seed === seed)
-    return own.length === whole ? own : []
-  })
 }

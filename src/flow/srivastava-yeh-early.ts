@@ -12,11 +12,11 @@ export function conductivityByImages(column: ExponentialColumn, height: number, 
   const echo = fromSurface(top + height, time)
   const change = since - before
   const fall = Math.exp(-height)
+  // Of no change nothing is left out, even where echoes have no bound.
+  const off = change === 0 ? 0 : Math.abs(change) * (echoes(top, height, time) + direct.error + fall * echo.error)
   return {
     value: steadyConductivity(before, bottom, height) + change * (direct.value - fall * echo.value),
-    error:
-      Math.abs(change) * (echoes(top, height, time) + direct.error + fall * echo.error) +
-      steadyRounding(before, bottom, height),
+    error: off + steadyRounding(before, bottom, height),
   }
 }
 

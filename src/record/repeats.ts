@@ -24,6 +24,12 @@ export function addRepeat(repeats: RepeatNumbers, x: number, { tolerance, failAf
     forget(repeats, frozen ? end - 2 : end)
     return
   }
+  // Most readings of a living probe lie beyond twice the tolerance of the one before: nothing else is kept.
+  if (end === 2 && Math.abs(repeats[0]! - x) > 2.000001 * tolerance) {
+    repeats[0] = x
+    repeats[1] = 1
+    return
+  }
   // What is kept moves to the end of the list, newest last, and then to its beginning.
   let first = end
   let [min, max, times] = [x, x, 1]

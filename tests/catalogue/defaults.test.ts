@@ -117,7 +117,7 @@ describe('an argument that is left out is what the documentation says', () => {
   it('where that can be read', () => expect(told.length).toBeGreaterThan(150))
 
   it.each(told)('%s', async (_, entry, field, value) => {
-    const showing: Showing = SHOWING[`${entry.name} ${field.path}`] ?? {}
+    const showing: Showing = SHOWING[`${entry.name} ${field.path}`] ?? SHOWING[entry.name] ?? {}
     const example = (await argumentsOf(entry)) as never[]
     const args = showing.given?.(example) ?? example
     const whole = field.path.slice(0, Math.max(0, field.path.lastIndexOf('.')))

@@ -152,4 +152,6 @@ export const SHOWING: Readonly<Record<string, Showing>> = {
   'containerFlowRichards1931 input.tolerance': { of: twoSteps },
   'layeredFlowRichards1931 input.bypass': { of: twoSteps },
   'layeredFlowRichards1931 input.tolerance': { of: twoSteps },
+  // For all arguments of its own: coarse, because it simulates a hundred times.
+  fitMediumToRecord: { given: changed(() => ({ nodes: 5, tolerance: 0.01 })) },
 }

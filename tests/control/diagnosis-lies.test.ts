@@ -85,6 +85,23 @@ describe('settings and counters in another unit', () => {
   })
 })
 
+describe('two probes far apart', () => {
+  const apart = (swapped: boolean): Inputs =>
+    scripted(base).map((input, minute) => ({
+      ...input,
+      readings: input.readings.map((one, i) => {
+        const isWetter = swapped && minute >= 1560 ? i === 0 : i === 1
+        return { ...one, waterContent: waterContent(one.waterContent + (isWetter ? 0.05 : 0)) }
+      }),
+    }))
+  it("that leap at once, each to where the other was, carry each other's name", () => {
+    const outputs = watched(apart(true))
+    expect(namedAt(outputs, 'probes-swapped')).toBeGreaterThan(1560)
+    expect(namedAt(outputs, 'probes-swapped')).toBeLessThan(1570)
+    expect(told(watched(apart(false)))).toEqual([])
+  })
+})
+
 describe('messages', () => {
   const lost = (keep: (minute: number, probe: number) => boolean): Inputs =>
     healthy.map((input, minute) => ({ ...input, readings: input.readings.filter((_, i) => keep(minute, i)) }))
@@ -135,6 +152,11 @@ describe('water by hand', () => {
     expect(told(outputs.slice(0, at))).toEqual([])
     expect(outputs.findIndex((one) => codesOf(one).slice(0, 2).includes('watered-by-hand'))).toBeLessThan(at + 60)
     expect(firstTwo(outputs)).toContain('watered-by-hand')
+  })
+  it('is not told of probes that begin to scatter all at once', () => {
+    const scatter = sends((level, i) => level + 15 * noise(Math.round(1e5 * level), i + 3))
+    expect(told(watched(scatter))).not.toContain('watered-by-hand')
+    expect(told(watched(scatter))).toContain('probe-noisy')
   })
   it('is not told of a probe that is put in again at a wetter place, beside a shot or not', () => {
     for (const at of [1500, 1510, 1560])

@@ -71,6 +71,13 @@ it('goes on from its own state where water that stood has just gone', () => {
   expect(outcome.refused).toBe(false)
 })
 
+it('keeps its salt a number where a second stage led to none', () => {
+  // Its middles were left as a trial of that stage had them, and salt diffused through no number.
+  const outcome = follow(drawn(1889, 71))
+  expect(outcome.faults).toEqual([])
+  expect(outcome.salt).toBeLessThan(1e-9)
+})
+
 describe('a step goes astray', () => {
   const { grid, media, ends } = richardsColumn(
     [

@@ -70,6 +70,18 @@ describe('Srivastava and Yeh 1991', () => {
       { numRuns: 1000 },
     )
   })
+  it('are the steady state where the flux does not change, by either way', () => {
+    for (const flux of [5e-323, 1e-10, 0.5])
+      for (const share of [0, 0.5, 1]) {
+        const column = { height: 1, bottom: 0, before: flux, since: flux }
+        const steady = -flux * Math.expm1(-share)
+        for (const way of [conductivityBySeries, conductivityByImages]) {
+          const { value, error } = way(column, share, 2)
+          expect(Math.abs(value - steady)).toBeLessThanOrEqual(error)
+          expect(error).toBeLessThanOrEqual(2e-14 * flux)
+        }
+      }
+  })
   it('obey the equation that they solve, by differences', () => {
     for (const column of [wetting, draining]) {
       const k = (z: number, t: number) => Math.exp(-0.1 * at({ ...column, height: centimetres(z), time: hours(t) }))

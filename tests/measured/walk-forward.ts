@@ -116,6 +116,10 @@ export interface TimeForecast {
   readonly kind: '4 h' | 'drop'
   /** Dry-downs of five hours before this one. */
   readonly before: number
+  /** Hours since the settled start. */
+  readonly watched: number
+  /** The most that the level rises anywhere in its dry-down, by the middle of three readings. */
+  readonly climb: number
   /** Hours that it really took; NaN where the next shot came first. */
   readonly real: number
   /** Hours until the next shot. */
@@ -183,7 +187,19 @@ export function walkLevel(time: Float64Array, content: Float64Array, from: numbe
   return { times, hoursAhead, state: stateAt(Infinity) }
 }
 
+/** The most that a level rises above the lowest before it, each the middle of three readings. */
+function climbOf({ waterContent }: DryDown): number {
+  let [lowest, most] = [Infinity, 0]
+  for (let i = 1; i + 1 < waterContent.length; i++) {
+    const middle = waterContent.slice(i - 1, i + 2).sort((a, b) => a - b)[1] as number
+    lowest = Math.min(lowest, middle)
+    most = Math.max(most, middle - lowest)
+  }
+  return most
+}
+
 function timesFrom(state: LevelState, down: DryDown, now: number, slopes: readonly number[]): TimeForecast[] {
+  const climb = climbOf(down)
   const level = lineEnd(down, now)
   const week = slopes.slice(-7)
   const by = (fall: number, slope: number) => (slope > 0 ? Math.min(48, fall / slope / 3600) : 48)
@@ -196,6 +212,8 @@ function timesFrom(state: LevelState, down: DryDown, now: number, slopes: readon
       {
         kind,
         before: slopes.length,
+        watched: (now - down.start) / 3600,
+        climb,
         real,
         left: (down.end - now) / 3600,
         foreseen: (known?.time ?? 172800) / 3600,

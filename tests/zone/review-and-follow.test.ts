@@ -177,8 +177,7 @@ describe('the next hour', () => {
     const night = reviewZone({ zone, record: benchRecord({ days }) }).days.at(-1)!
     for (const { nextHour } of night.probes) {
       if (!nextHour.known) throw new Error(nextHour.reason)
-      // A half hour of night is not taken to be slower than half of the mean.
-      expect(Math.abs(nextHour.use - 0.03)).toBeLessThan(0.015)
+      expect(Math.abs(nextHour.use - 0.03)).toBeLessThan(0.006)
       expect(nextHour.band90[0]).toBeLessThan(0.03)
       expect(nextHour.band90[1]).toBeGreaterThan(0.03)
     }
@@ -187,6 +186,18 @@ describe('the next hour', () => {
     const eight = reviewZone({ zone: large, record: benchRecord({ days, scale }) }).days.at(-1)!
     const [a, b] = [night.probes[0]!.nextHour, eight.probes[0]!.nextHour]
     expect(b.known && a.known && b.use / a.use).toBeCloseTo(scale, 9)
+  })
+  it('is that of a slow night, however much faster the day goes', () => {
+    // Of 0.21 L in an hour of light a fifth, a tenth and a twentieth.
+    for (const dark of [0.042, 0.021, 0.0105]) {
+      const whole = benchRecord({ days: 10, use: { light: 0.21, dark } })
+      const until = MIDNIGHT + 9 * 86400 + 2 * 3600
+      const follower = followZone(zone)
+      const inputs = entriesOfRecord(whole).filter(({ time }) => time <= until)
+      const day = follower.finish(runReducer({ reducer: follower, inputs }).state).at(-1)!
+      const uses = day.probes.map(({ nextHour }) => (nextHour.known ? nextHour.use : Number.NaN))
+      for (const use of uses) expect(Math.abs(use - dark)).toBeLessThan(0.3 * dark + 0.003)
+    }
   })
   it('is known while the day goes on, but not while drain does, and not of a probe that does not count', () => {
     const lost = benchRecord({ days })

@@ -58,13 +58,12 @@ function perMonth(alarms: number, days: number): string {
   return days === 0 ? '0.00' : ((30 * alarms) / days).toFixed(2)
 }
 
-/** The page of whole seeds: each row counts the same histories. */
 export function pageOf(histories: readonly History[]): string {
   const seeds = [...new Set(histories.map(({ seed }) => seed))].sort((a, b) => a - b)
   const line = (cells: readonly string[]) => `| ${cells.join(' | ')} |`
   return `# What \`watchZone\` names, and how soon
 
-Made by \`npm run rehearse:diagnosis -- ${seeds.length} all ${seeds[0]}\`; do not edit. ${seedsIn(seeds)}, ${MEDIA.length} media in turn: one history of each fault a seed. ${summaryOf(histories)}
+Made by \`npm run rehearse:diagnosis\`; do not edit. ${seedsIn(seeds)}, ${MEDIA.length} media in turn, one history of a fault a seed; a row says how many it rests on. ${summaryOf(histories)}
 
 Zones, faults and sizes are invented; see [What is wrong in a zone](what-is-wrong.md). Two probes, a flow meter, a drain gauge and light are
 there; the zone is watched for ${WARM_UP} to ${WARM_UP + 1} days before something goes wrong, at any time of day. Shots are given by \`controlWatering\`; the rows of

@@ -43,6 +43,7 @@ export const PROMISES: readonly Promised[] = [
   },
   { cause: 'no-readings', faults: ['probes-silent'], hours: 0.5 },
   { cause: 'no-readings', faults: ['messages-very-late'], hours: 1.5 },
+  { cause: 'no-readings', faults: ['messages-lost', 'messages-lost-nearly-all'], hours: 2 },
   { cause: 'probe-lifted', faults: ['probe-lifted', 'probe-lifted-partly', 'probes-lifted-partly'], hours: 0.5 },
   {
     cause: 'probe-frozen',

@@ -71,6 +71,8 @@ export function besideRunner(root: string, code: ReadonlyMap<string, string>, en
     name: 'mutants',
     setup({ onResolve, onLoad }) {
       onResolve({ filter: /^porewater(\/|$)/ }, ({ path }) => ({ path: `${root}src${path.slice(9)}/index.ts` }))
+      // The package says that importing it does nothing; these settings are nothing else.
+      onResolve({ filter: /tests\/support\/seed\.ts$/ }, ({ path }) => ({ path, sideEffects: true }))
       onResolve({ filter: /^mutants:switch$/ }, () => ({ path: `${root}docs/tools/mutants/switch.ts` }))
       onResolve({ filter: /^mutants:tests$/ }, ({ path }) => ({ path, namespace: 'mutants' }))
       // The collected tests use the assertions of the runner itself.

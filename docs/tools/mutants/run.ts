@@ -20,12 +20,21 @@ export type Status = 'Killed' | 'Survived' | 'Timeout'
 const BUSY_SECONDS = 30
 const WAIT_SECONDS = 300
 
-export async function measured(worker: string, topic: string, within: number): Promise<Measurement> {
-  const tests: Measured[] = []
+/** Goes on behind what is known from a run that was ended, and keeps what comes now and then. */
+export async function measured(
+  worker: string,
+  topic: string,
+  within: number,
+  known: Measurement | undefined,
+  keep: (sofar: Measurement) => void,
+): Promise<Measurement> {
+  const tests: Measured[] = [...(known?.tests ?? [])]
   let atImport: readonly string[] = []
-  const ended = await work(worker, { topic, within }, (told) => {
+  const ended = await work(worker, { topic, within, from: tests.length }, (told) => {
     if ('atImport' in told) atImport = told.atImport
-    if ('measured' in told) tests.push(told.measured)
+    if (!('measured' in told)) return
+    tests.push(told.measured)
+    if (tests.length % 25 === 0) keep({ atImport, tests })
   })
   if (ended !== 0) throw new Error(`the tests did not run to their end: ${ended}`)
   return { atImport, tests }

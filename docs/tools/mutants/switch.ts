@@ -1,5 +1,5 @@
 /** Which change is on, and which changes a test reaches: what instrumented code asks and tells. */
-const TOO_LONG = 'does not end'
+export const TOO_LONG = 'does not end'
 
 let active = ''
 let reached: Set<string> | undefined

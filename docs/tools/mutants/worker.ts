@@ -5,13 +5,15 @@
 
 import { readFileSync } from 'node:fs'
 import { inFile, isOfTopic, type Test, tests } from './collect.js'
-import { cpuSeconds, tellReached, turnOn, wasLeft } from './switch.js'
+import { cpuSeconds, TOO_LONG, tellReached, turnOn, wasLeft } from './switch.js'
 
 /** What a worker is to do: try these changes by these tests, or measure. */
 export interface Work {
   readonly topic: string
   /** Tests that take more seconds than that are not asked; they are left while they are measured. */
   readonly within: number
+  /** So many tests are measured already. */
+  readonly from?: number
   readonly tries?: readonly { readonly id: string; readonly tests: readonly number[] }[]
   /** How long each test takes without a change. */
   readonly seconds?: readonly number[]
@@ -60,14 +62,14 @@ async function loaded(): Promise<void> {
 
 async function measureAll(): Promise<void> {
   await told({ atImport: [...atImport] })
-  for (const test of tests) {
+  for (const test of tests.slice(work.from)) {
     const reached = new Set<string>()
     tellReached(reached)
     turnOn('', work.within)
     const start = cpuSeconds()
     const ended = await failureOf(test)
     // What another test keeps of one that was left, it lacks as well.
-    const left = wasLeft()
+    const left = wasLeft() || ended === TOO_LONG
     const seconds = left ? 2 * work.within : cpuSeconds() - start
     const failure = left ? undefined : ended
     const name = `${test.file} ${test.name}`

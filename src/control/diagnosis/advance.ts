@@ -15,7 +15,7 @@ import { canJudge, isFull } from './trust.js'
 import { newBalance, withBalance } from './watch-balance.js'
 import { ticked } from './watch-clock.js'
 import { withValue } from './watch-feed.js'
-import { evidenceOf, lineOf, NIGHTS, newNight, withEvening } from './watch-night.js'
+import { evidenceOf, linesOf, NIGHTS, newNight, withEvening } from './watch-night.js'
 import { withPace } from './watch-pace.js'
 import { newPairs, withLeap, withLevels } from './watch-pairs.js'
 import { levelOf, meanSince, type ProbeWatch, withClimb, withFall, withReading, withStep } from './watch-probe.js'
@@ -23,7 +23,9 @@ import { type Before, type GivenShot, newValve, type ValveWatch, withCounters, w
 import { notTold } from './what-is-not-told.js'
 import type { UsualShares, ZoneWatchState } from './zone-state.js'
 
-/** Time after a shot until drain has stopped and the night begins to tell. Unit: s. */
+/**
+ * Time after a shot until drain has stopped and the night begins to tell: three of the longest time constants of drain in the rehearsals. Unit: s.
+ */
 const EVENING = 3600
 
 /** The state after a moment, and what it shows. */
@@ -121,6 +123,7 @@ function withClimbs(probe: ProbeWatch, quietFrom: number, light: number | null, 
   // The level at the end of the shot stands until the probe has been quiet for a while.
   if (first < quietFrom) return probe
   const fallen = withFall(probe, quietFrom, light)
+  // Half of what two minutes of flow bring, and eight times the noise of a usual probe: chosen on rehearsals.
   return withClimb(fallen, Math.max(0.012, (0.5 * zone.flow * 120) / 3600 / zone.volume))
 }
 
@@ -149,6 +152,7 @@ function withDrained(state: ZoneWatchState, { hasDrain, drainedSince }: ValveWat
   return { ...state, shots: [...state.shots.slice(0, -1), shot], usual: withShare(state.usual, shot) }
 }
 
+/** The mean of five minutes, five readings by the minute; else the newest. */
 function beforeShot(probe: ProbeWatch, now: number, zone: RememberedZone): Before | null {
   const mean = meanSince(probe, now - 300)
   if (mean !== null) return mean
@@ -182,7 +186,10 @@ function withJudged(state: ZoneWatchState, now: number, zone: RememberedZone): Z
   }
 }
 
-/** A rise that no shot can make, up or down, is a jump that fell into its time; at all probes at once it is water. */
+/**
+ * A rise that no shot can make, up or down, is a jump that fell into its time; at all probes at once it is water. Sizes chosen on rehearsals, as
+ * that of a step.
+ */
 function stepInShot(
   probe: ProbeWatch,
   given: GivenShot,
@@ -202,7 +209,7 @@ function stepInShot(
   return { ...probe, step: { time: now, before: before.level, after: level } }
 }
 
-/** Learns what the meter shows of a shot that rose as usual. */
+/** Learns what the meter shows of a shot that rose as usual; what is far from it is not learnt. Spans chosen on rehearsals. */
 function withMeter(usual: UsualShares, shot: ShotEvidence): UsualShares {
   const { metered } = shot
   if (metered === null || !roseWell(shot)) return usual
@@ -230,6 +237,7 @@ function withShare(usual: UsualShares, shot: ShotEvidence): UsualShares {
   }
 }
 
+/** Between a quarter less than usual, five standard deviations of a shot of 0.02 m³/m³, and some more: chosen on rehearsals. */
 function roseWell({ rises }: ShotEvidence): boolean {
   const told = rises.filter((rise) => rise !== null)
   return told.length > 0 && told.every((rise) => rise > 0.75 && rise < 1.4)
@@ -253,7 +261,7 @@ function withSteady(state: ZoneWatchState, input: WatchZoneInput, now: number, z
   }
 }
 
-/** Light below which it is dark. Unit: W/m². */
+/** Light below which it is dark: chosen, less than a hundredth of a bright day. Unit: W/m². */
 const DARK = 5
 
 /** Whether it is dark; null where nobody knows. */
@@ -273,10 +281,9 @@ function withNight(state: ZoneWatchState, now: number, input: WatchZoneInput, zo
     return { ...state, night: withEvening(night, state.probes, known(input.temperature), now) }
   }
   if (night.from === null) return state
-  const falls = night.sums.map((sums) => lineOf(sums).fall)
-  const { odd } = changeOfNight(falls, state.nights, zone.memo)
+  const { odd } = changeOfNight(linesOf(night, state.probes), state.nights, zone.memo)
   const drained = ofShots(state, zone).recent.drained(3)
-  const ended = evidenceOf(night, { drained, drainEC: state.drainEC, odd })
+  const ended = evidenceOf(night, state.probes, { drained, drainEC: state.drainEC, odd })
   const nights = ended === null ? state.nights : [...state.nights, ended].slice(-NIGHTS)
   return { ...state, night: newNight(state.probes.length), nights }
 }

@@ -92,7 +92,7 @@ export interface Cause {
   readonly code: CauseCode
   /** How much it matters if it is so. */
   readonly level: 'note' | 'caution' | 'danger'
-  /** How well the evidence fits, from a half for "may be" to nearly one; to rank causes by, not a probability. Unit: 1. Range: any. */
+  /** How well the evidence fits, from a half for "may be" to nearly one; to rank causes by, not a probability; chosen on rehearsals. Unit: 1. Range: any. */
   readonly weight: number
   /** The probes that it is about; absent where it is about the zone. */
   readonly about?: readonly string[]

@@ -1,4 +1,5 @@
 import { maxOf } from '../../quantity/extremes.js'
+import { spread } from './middle.js'
 import { KNOWN_RISES, type ProbeWatch } from './watch-probe.js'
 import type { Watched } from './watched.js'
 
@@ -31,6 +32,11 @@ export interface FoundWater {
 const MIN = 0.015
 /** What of a shot may be told wrongly, as places get and show more or less of it: chosen on rehearsals, in which they differ by a tenth. */
 const UNEVEN = 0.15
+/**
+ * And than so many times the distance of the last five readings from their middle one, half a standard deviation: the middle one errs by half of
+ * one, now and at the lowest of half an hour.
+ */
+const SCATTERS = 5
 /** Drain beyond that of the shots, which no probe can feign that was moved: a third of the least climb. Unit: m³/m³. */
 const SHARED = 0.005
 /** So many times what came does not drain of it: the gauge counts in another unit. Chosen on rehearsals. */
@@ -46,7 +52,7 @@ export function waterIn(
   const size = mark.balance - base.balance
   const came = (mark.came - base.came) / volume
   const drained = (mark.left - base.left) / volume
-  const min = MIN + UNEVEN * came
+  const min = Math.max(MIN, SCATTERS * scatterOf(mark.levels, probes)) + UNEVEN * came
   if (size < min) return null
   // Where the rise of a shot is not known, a wrong volume would look like water; where so much drains of one, the gauge counts wrongly.
   const isKnown = mark.levels.every((level, i) => level === null || probes[i]!.rises >= KNOWN_RISES)
@@ -62,4 +68,10 @@ function withoutBest(base: BalanceMark, mark: BalanceMark): number {
   const rises = mark.levels.flatMap((level, i) => (level === null ? [] : [level - base.levels[i]!]))
   if (rises.length < 2) return Number.NEGATIVE_INFINITY
   return (rises.reduce((sum, one) => sum + one, 0) - maxOf(rises)) / (rises.length - 1)
+}
+
+/** Mean scatter of the probes that are asked: a noise that has just begun is in no mean yet. */
+function scatterOf(asked: readonly (number | null)[], probes: readonly ProbeWatch[]): number {
+  const scatters = probes.flatMap(({ levels }, i) => (asked[i] === null ? [] : [spread(levels.slice(-5))]))
+  return scatters.reduce((sum, one) => sum + one, 0) / scatters.length
 }

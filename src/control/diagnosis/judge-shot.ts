@@ -23,7 +23,9 @@ export interface ShotEvidence {
   readonly sure: boolean
 }
 
-/** Shots that are kept. */
+/** Time of which the readings before and after a shot are averaged. Unit: s. */
+const SIDE = 300
+/** Shots that are kept: three to four days of them in the rehearsals. */
 export const SHOTS = 60
 /** Rise that is expected of a probe that nobody knows yet, as a share of volume over volume: it has not all arrived, some ran past. */
 const FIRST_RISE = 0.8
@@ -78,19 +80,26 @@ export function judged(
       drained: null,
       levels: shot.before.map((one) => one?.level ?? null),
       level: levels.length === 0 ? null : levels.reduce((sum, one) => sum + one, 0) / levels.length,
-      // Five readings or so on each side.
-      error: maxOf(probes.map(({ noise }, i) => (trusted[i] ? 0.63 * noise : 0))) / expected,
+      error: maxOf(probes.map((probe, i) => (trusted[i] ? errorOf(probe) : 0))) / expected,
       sure: falls.every(({ sure }, i) => sure || !trusted[i]),
     },
     probes: probes.map((probe, i) => learnt(probe, rises[i] ?? null, shares[i] ?? null)),
   }
 }
 
+/**
+ * Error of a difference of two means of five readings or so, as by the minute, or of two readings where the means have no two, and more since they
+ * lie far from the shot.
+ */
+function errorOf({ noise, pace }: ProbeWatch): number {
+  return (pace.watched > 0 && pace.usual * SIDE < 2 ? 2 : 0.63) * noise
+}
+
 function usualRise(probe: ProbeWatch): number {
   return probe.rises >= 4 ? probe.usualRise : FIRST_RISE
 }
 
-/** Learns the usual rise from shots that look usual. */
+/** Learns the usual rise from shots that look usual, at first within a factor of two; then slowly, over fifty of them. Chosen on rehearsals. */
 function learnt(probe: ProbeWatch, rise: number | null, share: number | null): ProbeWatch {
   if (rise === null || share === null) return probe
   const usual = probe.rises < 8 ? share > 0.5 && share < 2 : share > 0.8 && share < 1.3

@@ -1,6 +1,6 @@
 import type { ProbeWatch } from './watch-probe.js'
 
-/** Whether a probe repeats itself for longer than its noise allows. */
+/** Whether a probe repeats itself for longer than its noise allows; times chosen on rehearsals. */
 export function isFrozen({ flatSince, flatCount, flatUsual, times, usualNoise }: ProbeWatch): boolean {
   if (flatSince === null || flatCount < 10) return false
   const ran = times[times.length - 1]! - flatSince
@@ -13,7 +13,7 @@ export function isNoisy(probe: ProbeWatch): boolean {
   return scatters(probe) || newSpikes(probe) > 1
 }
 
-/** Whether most of its readings scatter, not a few of them. */
+/** Whether most of its readings scatter, not a few of them: three times as much as usual, and more than half a percent. Chosen on rehearsals. */
 export function scatters({ noise, usualNoise }: ProbeWatch): boolean {
   return noise > 0.006 && noise > 3 * usualNoise
 }

@@ -67,7 +67,7 @@ function besideOthers(shots: readonly ShotEvidence[], probe: number, k: number):
 /** A meter is learnt from shots of which it showed half at least: a smaller share comes from a damaged state. */
 const LEAST_METERED = 0.1
 
-/** So near the highest level an overflow is likely. Unit: m³/m³. */
+/** So near the highest level an overflow is likely: half a shot of the rehearsals. Unit: m³/m³. */
 const OVERFLOW = 0.01
 
 /** Which probes jumped in the day before the last shot: what they show of it is no witness of water. */

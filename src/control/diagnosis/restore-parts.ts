@@ -11,6 +11,11 @@ export function places<T>(count: number, read: (place: string) => T): T[] {
   return Array.from({ length: count }, (_, i) => read(String(i)))
 }
 
+/** A list of just so many entries. */
+export function exactly<T>(reader: StateReader, field: string, length: number, list: T[]): T[] {
+  return list.length === length ? list : reader.refuse(field, `has ${list.length} entries, not ${length}`)
+}
+
 export function clock(reader: StateReader): ClockWatch {
   return {
     last: reader.numberOrNull('last'),

@@ -1,9 +1,10 @@
 import { type StateReader, stateReader } from '../../record/restore-state.js'
 import { CAUSE_CODES } from './cause-codes.js'
 import { SHOTS, type ShotEvidence } from './judge-shot.js'
-import { balance, clock, pairs, places, steady, usual } from './restore-parts.js'
+import { night, nightEvidence } from './restore-night.js'
+import { balance, clock, exactly, pairs, places, steady, usual } from './restore-parts.js'
 import { restoredProbe } from './restore-probe.js'
-import { NIGHTS, type NightEvidence, type NightWatch, type Sums } from './watch-night.js'
+import { NIGHTS } from './watch-night.js'
 import type { ValveWatch } from './watch-valve.js'
 import { newZoneState, type ZoneWatchState } from './zone-state.js'
 
@@ -78,10 +79,6 @@ function partsFor(probes: number): Parts {
   }
 }
 
-function exactly<T>(reader: StateReader, field: string, length: number, list: T[]): T[] {
-  return list.length === length ? list : reader.refuse(field, `has ${list.length} entries, not ${length}`)
-}
-
 function valve(reader: StateReader, probes: number): ValveWatch {
   return {
     open: reader.insideOrNull('open', (one) => ({ start: one.number('start'), until: one.numberOrNull('until') })),
@@ -121,30 +118,5 @@ function shot(reader: StateReader, probes: number): ShotEvidence {
     level: reader.numberOrNull('level'),
     error: reader.number('error', 0),
     sure: reader.word('sure', [true, false]),
-  }
-}
-
-function night(reader: StateReader, probes: number): NightWatch {
-  return {
-    from: reader.numberOrNull('from'),
-    last: reader.numberOrNull('last'),
-    sums: reader.inside('sums', (list) =>
-      places(probes, (i) => list.inside(i, (row) => places(9, (k) => row.number(k)) as unknown as Sums)),
-    ),
-    origin: reader.numbersOrNulls('origin', probes),
-    seen: reader.numbersOrNulls('seen', probes),
-  }
-}
-
-function nightEvidence(reader: StateReader, probes: number): NightEvidence {
-  return {
-    start: reader.number('start'),
-    end: reader.number('end'),
-    falls: reader.numbersOrNulls('falls', probes),
-    warmth: reader.numbersOrNulls('warmth', probes),
-    plateaus: reader.numbersOrNulls('plateaus', probes),
-    drained: reader.numberOrNull('drained'),
-    drainEC: reader.numberOrNull('drainEC'),
-    odd: reader.inside('odd', (list) => places(probes, (i) => list.word(i, [true, false]))),
   }
 }

@@ -2,7 +2,7 @@ import { maxOf } from '../../quantity/extremes.js'
 import type { Suspicion } from './cause.js'
 import { isFrozen, isNoisy, newSpikes, scatters } from './probe-doubts.js'
 import type { BesideOthers, RecentShots } from './recent-shots.js'
-import { maySwap, swappedBy } from './suspect-swap.js'
+import { exchanged, maySwap, swappedBy } from './suspect-swap.js'
 import { evidence, suspicion } from './suspect-water.js'
 import { isSilent } from './trust.js'
 import { lostShare } from './watch-pace.js'
@@ -42,14 +42,17 @@ export function suspectProbes(state: ZoneWatchState, recent: RecentShots, now: n
     else if (isFrozen(probe)) found.push(frozen(probe, name))
     else found.push(...moved(state, probe, i, recent, now, zone))
   })
-  return found
+  return [...found, ...exchanged(state, zone.names, now)]
 }
 
 function dead(name: string, because: Suspicion['evidence'], weight: number): Suspicion {
   return suspicion('probe-dead', 'caution', weight, because, 'look-at-probe-and-cable', [name])
 }
 
-/** Numbers that no medium can hold: a factor of units, air at the rods, or nothing at all. */
+/**
+ * Numbers that no medium can hold: a factor of units, air at the rods, or nothing at all. A fall of 0.06 m³/m³ is three shots: chosen on
+ * rehearsals.
+ */
 function unbelievable(bad: BadReadings, name: string, zone: Watched): Suspicion[] {
   const because = [
     evidence('unbelievable-readings', bad.count, '1', { about: name, time: bad.since }),
@@ -105,7 +108,7 @@ function jumped(step: LevelStep, name: string, rises: number | null): Suspicion[
   const change = step.after - step.before
   const because = [evidence('jump', change, 'm³/m³', { usual: 0, about: name, time: step.time })]
   if (change > 0) return [suspicion('probe-reinserted', 'caution', 0.8, because, 'compare-with-hand-meter', [name])]
-  // Rods in air lose a share of what they see, rises among it; another place in the medium does not.
+  // Rods in air lose a share of what they see, rises among it; another place in the medium does not. Shares chosen on rehearsals.
   const less = rises !== null && rises < 0.92
   const much = step.after < 0.9 * step.before
   return [
@@ -114,7 +117,7 @@ function jumped(step: LevelStep, name: string, rises: number | null): Suspicion[
   ]
 }
 
-/** It misses the shots that others see. */
+/** It misses the shots that others see: three of them nearly, or six by a fifth and six standard errors. Chosen on rehearsals. */
 function deaf(
   state: ZoneWatchState,
   i: number,

@@ -2,18 +2,23 @@ import { trendOf } from '../../record/trend.js'
 import type { Evidence, Suspicion } from './cause.js'
 import type { Memo } from './memo.js'
 import { middle } from './middle.js'
+import type { NightLine } from './night-line.js'
 import type { RememberedZone } from './settings.js'
 import { evidence, suspicion } from './suspect-water.js'
-import { lineOf, type NightEvidence } from './watch-night.js'
+import { linesOf, type NightEvidence } from './watch-night.js'
 import type { ZoneWatchState } from './zone-state.js'
 
 const DAY = 86400
-/** A probe that falls by so much more or less than itself in a night drifts. Unit: m³/m³/h. */
+/** A probe that falls by so much more or less than itself in a night, a hundredth in a day, drifts: chosen on rehearsals. Unit: m³/m³/h. */
 const DRIFT = 0.0004
-/** Answer to temperature that matters. Unit: m³/m³/°C. */
+/** And by so many standard errors: those of the other probe and of the usual fall come on top. With readings every quarter of an hour it decides. */
+const ERRORS = 7
+/** Answer to temperature that matters: half a shot within five degrees. Chosen. Unit: m³/m³/°C. */
 const WARMTH = 0.002
 /** Days on which the zone drained, after which a climb from day to day is told. */
 const FULL_NIGHTS = 4
+/** Slope of that level that is drift without salt: chosen on rehearsals. Unit: m³/m³/d. */
+const FAR = 0.005
 
 /** Readings that follow something else than water: time, temperature, salt, another probe. */
 export function suspectReadings(state: ZoneWatchState, now: number, zone: RememberedZone): Suspicion[] {
@@ -57,17 +62,17 @@ export interface NightChange {
 
 /** How a night differs from those before. */
 export function changeOfNight(
-  falls: readonly (number | null)[],
+  lines: readonly Pick<NightLine, 'fall' | 'error'>[],
   nights: readonly NightEvidence[],
   memo: Memo,
 ): NightChange {
-  const usual = usualFalls(nights, falls.length, memo)
-  const own = falls.map((fall, i) => (fall === null || usual[i] == null ? null : fall - usual[i]!))
+  const usual = usualFalls(nights, lines.length, memo)
+  const own = lines.map(({ fall }, i) => (fall === null || usual[i] == null ? null : fall - usual[i]!))
   const odd = own.map((change, i) => {
     if (change === null) return false
     const others = own.filter((one, j): one is number => j !== i && one !== null)
     // Of two that differ, the one that changed is the odd one; all together may be the weather.
-    const limit = Math.max(DRIFT, 0.25 * Math.abs(usual[i]!))
+    const limit = Math.max(DRIFT, 0.25 * Math.abs(usual[i]!), ERRORS * lines[i]!.error)
     const beside = others.length === 0 ? change : change - middle(others)
     return (
       Math.abs(change) > limit &&
@@ -81,10 +86,12 @@ function byNights(state: ZoneWatchState, now: number, zone: RememberedZone): Sus
   const { nights, night } = state
   const last = nights[nights.length - 1]
   const live = night.from !== null && night.last !== null && night.last - night.from >= 25200
-  const falls = live ? night.sums.map((sums) => lineOf(sums).fall) : (last?.falls ?? [])
+  const lines = live
+    ? linesOf(night, state.probes)
+    : (last?.falls ?? []).map((fall, i) => ({ fall, error: last!.errors[i]! }))
   const before = live ? nights : withoutLast(nights, zone.memo)
   if (!live && (last === undefined || now - last.end > DAY)) return []
-  const { own, odd } = changeOfNight(falls, before, zone.memo)
+  const { own, odd } = changeOfNight(lines, before, zone.memo)
   const usual = usualFalls(before, zone.names.length, zone.memo)
   const names = zone.names.filter((_, i) => odd[i])
   if (names.length === 0) return []
@@ -92,7 +99,7 @@ function byNights(state: ZoneWatchState, now: number, zone: RememberedZone): Sus
     const name = zone.names[i]!
     if (!is) return []
     const time = live ? (night.from as number) : (last as NightEvidence).start
-    return [evidence('fall-at-night', falls[i]!, 'm³/m³/h', { usual: usual[i]!, about: name, time })]
+    return [evidence('fall-at-night', lines[i]!.fall as number, 'm³/m³/h', { usual: usual[i]!, about: name, time })]
   })
   const all = names.length === own.filter((one) => one !== null).length
   const again = before[before.length - 1]?.odd.some(Boolean) === true
@@ -108,7 +115,7 @@ function byWarmth(state: ZoneWatchState, now: number, zone: RememberedZone): Sus
   const last = nights[nights.length - 1]
   const live = night.from !== null && night.last !== null && night.last - night.from >= 21600
   if (!live && (last === undefined || now - last.end > DAY)) return []
-  const warmth = live ? night.sums.map((sums) => lineOf(sums).warmth) : (last as NightEvidence).warmth
+  const warmth = live ? linesOf(night, state.probes).map((line) => line.warmth) : (last as NightEvidence).warmth
   const names = zone.names.filter((_, i) => Math.abs(warmth[i] ?? 0) > WARMTH)
   if (names.length === 0) return []
   const because = zone.names.flatMap((name, i) =>
@@ -120,7 +127,10 @@ function byWarmth(state: ZoneWatchState, now: number, zone: RememberedZone): Sus
   return [suspicion('temperature-driven', 'caution', one ? 0.85 : 0.8, because, 'read-in-the-dark', names)]
 }
 
-/** The level to which shots drain back climbs from day to day; with the EC of the drain it is salt, without it drift. */
+/**
+ * The level to which shots drain back climbs from day to day; with the EC of the drain it is salt, without it drift. Least slopes chosen on
+ * rehearsals.
+ */
 function bySalt({ nights }: ZoneWatchState, now: number, zone: RememberedZone): Suspicion[] {
   const last = nights[nights.length - 1]
   const full = nights.filter(({ drained }) => drained !== null && drained > 0.15)
@@ -155,7 +165,9 @@ function bySalt({ nights }: ZoneWatchState, now: number, zone: RememberedZone): 
     'compare-with-hand-meter',
     names,
   )
-  if (!saltier || !up) return [drift]
+  // Without salt a level also moves with how full the containers are: only what is far beyond its error is drift.
+  const isFar = climbing.some(({ trend }) => Math.abs(trend.slope) > Math.max(FAR, 8 * trend.error))
+  if (!saltier || !up) return isFar ? [drift] : []
   const ec = evidence('drain-ec-per-day', salts.slope, 'dS/m/d', { usual: 0 })
   return [suspicion('salt-driven', 'caution', 0.85, [...because, ec], 'flush-and-read-again', names), drift]
 }

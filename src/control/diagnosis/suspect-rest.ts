@@ -43,7 +43,10 @@ function byClock({ clock }: ZoneWatchState): Suspicion[] {
 /** A way that was told to be slow is told until readings are younger than this share of the greatest age: their mean age wavers. */
 const YOUNG_AGAIN = 0.6
 
-/** Readings that carry times of their own: all of them early or late by the same are a clock, by any time a way that is slow. */
+/**
+ * Readings that carry times of their own: all of them early or late by the same are a clock, by any time a way that is slow. Times chosen on
+ * rehearsals.
+ */
 function bySender({ probes, standing }: ZoneWatchState, zone: Watched): Suspicion[] {
   const heard = probes.filter(({ count }) => count >= 20)
   if (heard.length === 0) return []

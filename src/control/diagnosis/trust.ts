@@ -9,7 +9,7 @@ export function isSilent({ heard, count }: ProbeWatch, now: number, zone: Watche
   return count > 0 && heard !== null && now - heard > zone.maxAge
 }
 
-/** Whether the probe can be asked what a shot did. */
+/** Whether the probe can be asked what a shot did. A jump counts for a day, in which all hours came by once. */
 export function canJudge(probe: ProbeWatch, now: number, zone: Watched): boolean {
   const last = probe.times[probe.times.length - 1]
   return last !== undefined && now - last <= zone.maxAge && probe.bad === null && !isFrozen(probe) && !isNoisy(probe)
@@ -20,7 +20,10 @@ export function canTellLevel(probe: ProbeWatch, now: number, zone: Watched): boo
   return canJudge(probe, now, zone) && (probe.step === null || now - probe.step.time > DAY)
 }
 
-/** Whether the zone is full by a probe that can be trusted or by drain that runs on; null where nothing can be trusted, or the newest reading speaks against it. */
+/**
+ * Whether the zone is full by a probe that can be trusted or by drain that runs on; null where nothing can be trusted, or the newest reading speaks
+ * against it.
+ */
 export function isFull(state: ZoneWatchState, now: number, zone: Watched): boolean | null {
   const { probes, valve, pairs } = state
   if (valve.hasDrain && valve.lateDrain > 0.005 && valve.lateDrainFor >= 1800) return true

@@ -23,7 +23,7 @@ export interface ClockWatch {
 
 export const newClock: ClockWatch = { last: null, cadence: 0, jitter: 0, recent: 0, calls: 0, still: 0, trouble: null }
 
-/** A standing clock is told after so many calls. */
+/** A standing clock is told after so many calls: chosen. */
 const STILL = 10
 
 export interface Tick {
@@ -57,7 +57,7 @@ export function ticked(clock: ClockWatch, told: unknown): Tick {
   return { clock: next, now: told, passed: step, leapt: false }
 }
 
-/** Follows the rate of the calls: a clock that gains shows as calls that come farther apart, a little and always. */
+/** Shares chosen on rehearsals. Follows the rate of the calls: a clock that gains shows as calls that come farther apart, a little and always. */
 function rated(clock: ClockWatch, step: number): ClockWatch {
   // The first call has no step before it.
   const calls = Math.max(1, clock.calls - 1)

@@ -10,7 +10,10 @@ export interface SteadyWatch {
 
 export const newSteady: SteadyWatch = { usual: 0, count: 0, odd: 0, now: 0, since: null }
 
-/** Takes a value in; what differs from the usual by more than the tolerance is odd, and not learnt from. */
+/**
+ * Ten values make a usual one, a slow mean over five hundred follows it: chosen. Takes a value in; what differs from the usual by more than the
+ * tolerance is odd, and not learnt from.
+ */
 export function withValue(watch: SteadyWatch, value: number | null, time: number, tolerance: number): SteadyWatch {
   if (value === null || value < 0) return watch
   const { usual, count } = watch

@@ -1,18 +1,6 @@
+import { added, lineOf, type NightLine, NO_SUMS, type Sums } from './night-line.js'
 import { isFrozen, isNoisy } from './probe-doubts.js'
 import type { ProbeWatch } from './watch-probe.js'
-
-/** Sums for a line through the levels of a probe over time and temperature, since the last shot has drained. */
-export type Sums = readonly [
-  n: number,
-  t: number,
-  y: number,
-  warm: number,
-  tt: number,
-  ty: number,
-  tWarm: number,
-  warmWarm: number,
-  warmY: number,
-]
 
 /** A stretch without shots that is under way. */
 export interface NightWatch {
@@ -31,6 +19,8 @@ export interface NightEvidence {
   readonly end: number
   /** Fall of each probe, warmth taken out where it is measured; null where it is not known. Unit: m³/m³/h. */
   readonly falls: readonly (number | null)[]
+  /** Standard errors of the falls by the noise of the readings. Unit: m³/m³/h. */
+  readonly errors: readonly number[]
   /** Answer of each to temperature; null where the temperature hardly changed. Unit: m³/m³/°C. */
   readonly warmth: readonly (number | null)[]
   /** Levels in the beginning, after drain. Unit: m³/m³. */
@@ -44,10 +34,8 @@ export interface NightEvidence {
 
 /** Nights that are kept. */
 export const NIGHTS = 10
-/** A stretch tells something from here on. Unit: s. */
+/** A stretch tells something from here on: with readings by the minute a fall is known to 0.00008 m³/m³/h then. Unit: s. */
 const LONG = 14400
-
-const NO_SUMS: Sums = [0, 0, 0, 0, 0, 0, 0, 0, 0]
 
 export function newNight(probes: number): NightWatch {
   const nulls = new Array<null>(probes).fill(null)
@@ -88,47 +76,22 @@ export function withEvening(
   return { from, last: now, sums, origin, seen }
 }
 
-function added(s: Sums, t: number, y: number, warm: number): Sums {
-  return [
-    s[0] + 1,
-    s[1] + t,
-    s[2] + y,
-    s[3] + warm,
-    s[4] + t * t,
-    s[5] + t * y,
-    s[6] + t * warm,
-    s[7] + warm * warm,
-    s[8] + warm * y,
-  ]
-}
-
-/** Fall and answer to temperature of one probe. */
-export function lineOf(s: Sums): { readonly fall: number | null; readonly warmth: number | null } {
-  const [n, t, y, w] = s
-  if (n < 8) return { fall: null, warmth: null }
-  const tt = s[4] - (t * t) / n
-  const ty = s[5] - (t * y) / n
-  const tw = s[6] - (t * w) / n
-  const ww = s[7] - (w * w) / n
-  const wy = s[8] - (w * y) / n
-  if (!(tt > 0)) return { fall: null, warmth: null }
-  // What of the temperature is not just time: half a degree must be left to tell both apart.
-  const own = ww - (tw * tw) / tt
-  if (!(own / n > 0.06)) return { fall: -ty / tt, warmth: null }
-  const warmth = (wy - (tw * ty) / tt) / own
-  return { fall: -(ty - warmth * tw) / tt, warmth }
+export function linesOf({ sums }: NightWatch, probes: readonly ProbeWatch[]): readonly NightLine[] {
+  return sums.map((one, i) => lineOf(one, probes[i]!.noise))
 }
 
 export function evidenceOf(
   night: NightWatch,
+  probes: readonly ProbeWatch[],
   told: { readonly drained: number | null; readonly drainEC: number | null; readonly odd: readonly boolean[] },
 ): NightEvidence | null {
   if (night.from === null || night.last === null || night.last - night.from < LONG) return null
-  const lines = night.sums.map(lineOf)
+  const lines = linesOf(night, probes)
   return {
     start: night.from,
     end: night.last,
     falls: lines.map(({ fall }) => fall),
+    errors: lines.map(({ error }) => error),
     warmth: lines.map(({ warmth }) => warmth),
     plateaus: night.origin,
     ...told,

@@ -19,7 +19,8 @@ const SPAN = 1800
 /** What is usual is learnt over a day. */
 const DAY = 86400
 /**
- * It is told that readings get lost from the first share on, and until it is below the second; more where the pace swings by itself. With half of thirty lost, that share is 0.5 with a
+ * It is told that readings get lost from the first share on, and until it is below the second; more where the pace swings by itself. With half of
+ * thirty lost, that share is 0.5 with a
  * standard deviation of 0.09, by the binomial law.
  */
 const LOST = 0.3

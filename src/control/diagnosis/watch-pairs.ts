@@ -53,9 +53,13 @@ function shut(pairs: PairWatch, now: number, watered: number): PairWatch {
   return { ...pairs, start: now, sums: zeros, counts: zeros, means, swap: swapIn(means, now, watered) ?? pairs.swap }
 }
 
-/** Readings before and after a leap of the difference. */
+/** Readings before and after a leap of the difference; shares and sizes of this file are chosen on rehearsals. */
 const OLD = 6
 const YOUNG = 4
+/** Over a longer time places grow apart by themselves. Unit: s. */
+const SOON = 3600
+/** Standard deviations of the difference, within both, that the leap must measure: more than five of its own. */
+const CLEAR = 3.5
 /** Smallest difference of which a leap to its mirror is told. Unit: m³/m³. */
 const LEAST_LEAP = 0.005
 
@@ -72,7 +76,7 @@ export function withLeap(pairs: PairWatch, probes: readonly ProbeWatch[], quietF
 function leapOf(probes: readonly ProbeWatch[], first: number, second: number, quietFrom: number): Swap | null {
   const [one, other] = [probes[first]!, probes[second]!]
   const [n, m] = [one.times.length - OLD - YOUNG, other.times.length - OLD - YOUNG]
-  if (n < 0 || m < 0 || one.times[n]! < quietFrom) return null
+  if (n < 0 || m < 0 || one.times[n]! < quietFrom || one.times[n + OLD + YOUNG - 1]! - one.times[n]! > SOON) return null
   const apart = (i: number) => one.levels[n + i]! - other.levels[m + i]!
   let [before, after] = [0, 0]
   for (let i = 0; i < OLD + YOUNG; i++) {
@@ -83,6 +87,10 @@ function leapOf(probes: readonly ProbeWatch[], first: number, second: number, qu
   const size = Math.abs(before)
   if (size < Math.max(LEAST_LEAP, 2.5 * Math.max(one.noise, other.noise))) return null
   if (Math.sign(after) !== -Math.sign(before) || Math.abs(before + after) > 0.4 * size) return null
+  // Differences that scatter this much turn their sign by themselves.
+  let squares = 0
+  for (let i = 0; i < OLD + YOUNG; i++) squares += (apart(i) - (i < OLD ? before : after)) ** 2
+  if (Math.abs(after - before) < CLEAR * Math.sqrt(squares / (OLD + YOUNG - 2))) return null
   const leap = (apart(OLD) - apart(OLD - 1)) / (after - before)
   return leap < 0.6 ? null : { time: one.times[n + OLD]!, first, second, before, after }
 }

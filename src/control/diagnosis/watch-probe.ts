@@ -1,5 +1,5 @@
 import { known, type WatchedReading } from './input.js'
-import { middle } from './middle.js'
+import { middle, spread } from './middle.js'
 import { newPace, type PaceWatch } from './watch-pace.js'
 import type { Watched } from './watched.js'
 
@@ -95,7 +95,7 @@ export const newProbe: ProbeWatch = {
 
 /** Readings that are kept. */
 export const KEPT = 24
-/** A smaller jump is no step. Unit: m³/m³. */
+/** A smaller jump is no step: one shot of the rehearsals, and thirteen times the noise of a probe. Unit: m³/m³. */
 const LEAST_STEP = 0.02
 
 export function withReading(probe: ProbeWatch, reading: WatchedReading, now: number, zone: Watched): ProbeWatch {
@@ -163,7 +163,10 @@ function withFlat(probe: ProbeWatch, value: number, time: number): ProbeWatch {
   return { ...probe, flatSince: time, flatCount: 1, flatUsual: Math.max(0.98 * probe.flatUsual, ran) }
 }
 
-/** Noise from how far each reading lies off the line between its neighbours. */
+/**
+ * Noise from how far each reading lies off the line between its neighbours. Means over thirty readings, and five hundred for the usual; spans
+ * chosen on rehearsals.
+ */
 function withNoise(probe: ProbeWatch, value: number, time: number): ProbeWatch {
   const n = probe.levels.length
   if (n < 2) return probe
@@ -225,7 +228,7 @@ export function withStep(read: ProbeWatch, beside: Beside, maxGap: number): Prob
   const [before, after] = [middle(old), middle(young)]
   const change = Math.abs(after - before)
   const jump = leap * Math.sign(after - before)
-  const scatter = Math.max(spread(old, before), spread(young, after))
+  const scatter = Math.max(spread(old), spread(young))
   const quiet = times[n - 10]! >= beside.quietFrom
   const least = quiet || leap < 0 ? LEAST_STEP : leastRise(probe, after, beside, passed)
   if (change < Math.max(least, 6 * scatter) || jump < (quiet ? change / 2 : Math.max(least, change / 2))) return probe
@@ -251,7 +254,7 @@ function leastRise(probe: ProbeWatch, after: number, { maxRate, came }: Beside, 
   return Math.min(byFlow, Math.max(1.5 * LEAST_STEP, 5 * usualNoise + 1.5 * Math.max(1, usualRise) * came))
 }
 
-/** Within two hours a probe may leap back to where it was: then it did not move for good. */
+/** Times and shares chosen on rehearsals. Within two hours a probe may leap back to where it was: then it did not move for good. */
 function withReturn(probe: ProbeWatch): ProbeWatch {
   const { times, levels, step } = probe
   const n = levels.length
@@ -311,8 +314,4 @@ export function fallNow(probe: ProbeWatch, now: number, light: number | null): {
   if (fallTime === null) return { fall, sure: false }
   if (light === null || fallLight === null) return { fall, sure: now - fallTime < 3600 }
   return { fall: (fall * (Math.max(0, light) + DARK_USE)) / (Math.max(0, fallLight) + DARK_USE), sure: true }
-}
-
-function spread(values: readonly number[], centre: number): number {
-  return middle(values.map((value) => Math.abs(value - centre)))
 }

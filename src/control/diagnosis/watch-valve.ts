@@ -64,9 +64,9 @@ export const newValve: ValveWatch = {
   lateDrainFor: 0,
 }
 
-/** Time after the end of an order in which a valve may still close. Unit: s. */
+/** Time after the end of an order in which a valve may still close: chosen. Unit: s. */
 const CLOSING = 90
-/** Share of the flow from which on water in closed time counts. */
+/** Share of the flow from which on water in closed time counts: chosen, below any valve that weeps in the rehearsals. */
 export const LEAK = 0.01
 
 /** Counts what meter and drain say of the time since the last call. */

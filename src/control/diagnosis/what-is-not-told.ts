@@ -55,7 +55,7 @@ function unknownOfZone(state: ZoneWatchState): Unknown {
   return unknown
 }
 
-/** What numbers speak against. */
+/** What numbers speak against: shots within a tenth of the usual. Chosen. */
 function ruledOut({ probes, valve }: ZoneWatchState, recent: RecentShots, trusted: number): Diagnosis['ruledOut'] {
   const found: { code: CauseCode; evidence: ReturnType<typeof evidence> }[] = []
   const best = recent.best(2)

@@ -8,7 +8,7 @@ import { newPairs, type PairWatch } from './watch-pairs.js'
 import { newProbe, type ProbeWatch } from './watch-probe.js'
 import { newValve, type ValveWatch } from './watch-valve.js'
 
-/** What is remembered of a zone; plain data of at most about 12 kB with two probes. */
+/** What is remembered of a zone; plain data of at most about 22 kB of JSON with two probes. */
 export interface ZoneWatchState {
   readonly clock: ClockWatch
   readonly probes: readonly ProbeWatch[]

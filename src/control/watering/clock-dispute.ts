@@ -3,7 +3,7 @@ import { clockAdvance, isRefused, NEAR } from './clock-advance.js'
 import { inHours } from './hours.js'
 import type { WateringClock } from './state.js'
 
-/** What plants use in so long, at their usual pace, is enough to tell. Unit: s. */
+/** What plants use in 1.2 h, at their usual pace, is enough to tell: a level tells it in several times the scatter of a probe. Chosen on rehearsals. Unit: s. */
 const ENOUGH = 4320
 
 /**

@@ -10,7 +10,7 @@ import { owedAfter, paidBack } from './trembling-clock.js'
 const FIRST_STEP = 3600
 /** A difference between clock and count that is mended without asking: less than any zone or summer time. Own judgement. Unit: s. */
 const MENDED = 1200
-/** After so long the clock is believed against the count, if both together leave too few hours. Unit: s. */
+/** After a day, in which the hours of either had their turn, the clock is believed against the count, if both together leave too few. Own judgement. Unit: s. */
 const BELIEVED = 86400
 
 /**
@@ -36,7 +36,12 @@ function isTooFar(clock: WateringClock, step: number): boolean {
   if (clock.paces < 8) return step > FIRST_STEP
   if (isCaughtUp(clock, step)) return false
   const decisions = clock.same <= longestRun(clock) ? clock.same + 1 : 1
-  return step > Math.max(60, 8 * decisions * clock.pace)
+  return step > longestStep(decisions * clock.pace)
+}
+
+/** Longest step that is believed once the pace is known: eight decisions, and a minute where they come faster. Own judgement. Unit: s. */
+export function longestStep(pace: number): number {
+  return Math.max(60, 8 * pace)
 }
 
 /**

@@ -3,15 +3,15 @@ import { clockMode } from './clock.js'
 import type { WateringClock, WateringCounters, WateringDelivery } from './state.js'
 import { wholeRun } from './whole-shot.js'
 
-/** Openings after which a witness is heard. */
+/** Openings after which a witness is heard: one may be chance, and a mean of four that each tell to `ALIKE` tells to half of it. */
 const HEARD = 4
-/** Two shares within this distance say the same. */
+/** Two shares within this distance say the same: a shot raises a probe by 0.02 m³/m³ or so, and the mean of three readings is good to a tenth of that before it and after. */
 const ALIKE = 0.2
-/** A smaller share is too little water. */
+/** A smaller share is too little water: pulses and pressure alone make meters and drippers differ by a tenth. Own judgement. */
 const LITTLE = 0.85
-/** A share that is no water. */
+/** A share that is no water: the few pulses of a line that fills. Own judgement. */
 const NONE = 0.1
-/** However small the share, an opening counts for at least this part of what was ordered. */
+/** However small the share, an opening counts for at least this part of what was ordered: two witnesses may both be wrong. Own judgement. */
 const LEAST = 0.25
 /** Time that is counted by decisions may lag so many times behind the true one: own judgement, from clocks that failed at random. */
 const LAGS = 1.2
@@ -92,6 +92,11 @@ export function arrivingShare({ metered, shots, agreed }: WateringDelivery): num
 /** Whether probes go on seeing shots of which the meter sees nothing. */
 function isDeadMeter({ shown, seen }: WateringDelivery): boolean {
   return seen >= HEARD && shown > 0.6
+}
+
+/** Whether meter and probes have long said the same of shots. */
+export function isAgreed({ agreed }: WateringDelivery): boolean {
+  return agreed >= HEARD
 }
 
 /** The same where it may change what is allowed in a day: only where it is told by more than the meter. */

@@ -1,8 +1,8 @@
 import type { WateringClock } from './state.js'
 
-/** A clock that stands longer than this between two steps, or for more decisions, teaches no more. Unit: s. */
+/** A clock that stands longer than this between two steps, or for more decisions, teaches no more: programs cut times to minutes, quarters or hours. Unit: s. */
 const MAX = 3600
-/** A clock that stood still is right again where it differs from the count by no more. Unit: s. */
+/** A clock that stood still is right again where it differs from the count by no more: as `MENDED` in `clock.ts`. Unit: s. */
 const CLOSE = 1200
 
 /**

@@ -1,6 +1,6 @@
 import type { Limits } from './checked-settings.js'
 import { clockMode } from './clock.js'
-import { allowanceShare, arrivingShare, longestFor, runFor } from './delivery.js'
+import { allowanceShare, arrivingShare, isAgreed, longestFor, runFor } from './delivery.js'
 import type { WateringReason } from './finding.js'
 import { isStillFull } from './full-zone.js'
 import { givenInDay, givenInLongDay } from './given-water.js'
@@ -76,15 +76,17 @@ export function mayOpen(state: WateringState, zone: ZoneLevel, limits: Limits): 
     : wish
 }
 
-/** Whether a probe showed at least half of what the last opening should have given. */
-function hasShown({ counters: { shown, ordered } }: WateringState): boolean {
-  return shown !== null && ordered > 0 && shown >= ordered / 2
+/** Whether a probe showed at least half of what the last opening should have given, or probes and meter have long said the same. */
+function hasShown({ counters: { shown, ordered, delivery } }: WateringState): boolean {
+  return isAgreed(delivery) || (shown !== null && ordered > 0 && shown >= ordered / 2)
 }
 
 /** Most volume of a day while no reading can be believed: more only where it is known that a part of what is ordered arrives. */
 function backUpOf(state: WateringState, { blind }: ZoneLevel, limits: Limits): number {
   // What drained is no use: since the zone was full, plants may have what they usually take, where at least some number speaks.
-  if (!blind && isProven(state) && state.fill.net < 1.1 * state.fill.due) return limits.perDay
+  // Nor is a refill, which ends where the zone drains.
+  const { net, due, under } = state.fill
+  if (!blind && isProven(state) && (under !== null || net < 1.1 * due)) return limits.perDay
   return Math.min(limits.perDay, limits.backUp / allowanceShare(state.counters.delivery))
 }
 

@@ -3,9 +3,9 @@ import { SLOT, SLOTS } from './given-water.js'
 import { inHours } from './hours.js'
 import type { WateringClock, WateringVolumes } from './state.js'
 
-/** Share of a day's limit that may be given at once. */
+/** Share of a day's limit that may be given at once: the larger it is, the smaller is the pace after it. Chosen on rehearsals. */
 const AT_ONCE = 0.3
-/** What a day may come to by pace alone, as a share of its limit. */
+/** What a day may come to by pace alone, as a share of its limit: one hundredth below what a state that is lost again and again may come to. */
 const OF_LIMIT = 1.04
 /** Quarters of the first day after a start. */
 const FIRST_DAY = 96

@@ -4,13 +4,13 @@ import type { WateringDoubt } from './finding.js'
 import type { WateringReading } from './input.js'
 import type { WateringProbe } from './state.js'
 
-/** A fall by so much is more than plants drink between two readings. Unit: m³/m³. */
+/** A fall by so much is more than plants drink between two readings: a third of a usual day in a common container. Own judgement. Unit: m³/m³. */
 const FALL = 0.1
-/** After so long the restlessness of a probe is known. Unit: s. */
+/** After so long the restlessness of a probe is known: a day holds a night, in which little changes. Unit: s. */
 const LEARNT = 86400
-/** No shorter stretch without a change is frozen. Unit: s. */
+/** No shorter stretch without a change is frozen: readings rounded to 0.001 stand still for some minutes at night. Chosen on rehearsals. Unit: s. */
 const MIN_QUIET = 1800
-/** Readings of this time are looked at together. Unit: s. */
+/** Readings of this time are looked at together: plants take less than the scatter of a probe in it, but at noon. Own judgement. Unit: s. */
 const TOGETHER = 600
 
 /** The moment of a decision as far as readings need it. */

@@ -3,11 +3,11 @@ import type { WateringClock, WateringTally } from './state.js'
 /** Hours that are kept: a day, what the clock may gain on it at most, and the hour that has begun. */
 export const TALLY_HOURS = 26
 const HOUR = 3600
-/** Decisions from which on their pace is known. */
+/** Decisions from which on their pace is known: the mean of 64 that scatter by half is good to a sixteenth. */
 const KNOWN = 64
-/** Decisions of which a pace that is known well is the mean. */
+/** Decisions of which a pace that is known well is the mean: three days of decisions each minute, so that a clock that runs fast for a night teaches little. Own judgement. */
 const MEMORY = 4096
-/** Most by which the clock may gain on the decisions in a day. Unit: s. */
+/** Most by which the clock may gain on the decisions in a day: `TALLY_HOURS` has room for it. Own judgement. Unit: s. */
 export const PURSE = 1800
 
 /** Where nothing has been counted yet. */

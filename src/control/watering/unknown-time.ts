@@ -1,5 +1,5 @@
 import type { Limits } from './checked-settings.js'
-import { clockMode } from './clock.js'
+import { clockMode, longestStep } from './clock.js'
 import { runFor } from './delivery.js'
 import { inHours } from './hours.js'
 import type { WateringClock, WateringState, WateringTally, WateringValve } from './state.js'
@@ -56,7 +56,9 @@ export function missedWater(state: WateringState, clock: WateringClock, limits: 
   const pace = usualPace(state.clock, state.tally)
   const run = runFor(state.counters.delivery, state.clock, limits)
   const each = limits.closesByItself ? Math.min(pace, run) : pace
-  return (Math.round(steps) - 1) * each * limits.litresPerSecond
+  // After a longer time the clock has leapt, and nothing was opened by a state that is as old as that.
+  const decisions = Math.min(Math.round(steps) - 1, longestStep(pace) / pace)
+  return decisions * each * limits.litresPerSecond
 }
 
 /** How uneven decisions come, learned where none of them can have opened the valve and be missing. */

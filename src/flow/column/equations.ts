@@ -1,3 +1,5 @@
+import { assembleMatrix, closeHeldEnds, columnBalance, sumFlows } from './balance.js'
+import { carryOn } from './carry-on.js'
 import { fillConduction } from './conduction.js'
 import { type ColumnEnds, columnEnds } from './ends.js'
 import type { ColumnGrid } from './grid.js'
@@ -43,13 +45,8 @@ export function columnEquations(
   const points = columnPoints(grid, media, history)
   const passage = columnEnds(grid, ends, media[0]!.saturatedConductivity)
   const { heldBase, heldTop } = passage
-  const room = () => new Float64Array(nodes)
-  /** Net inflow of each cell. Unit: cm³/s. */
-  const net = room()
-  /** Slopes of water minus dt times net inflow, against suction. */
-  const [lower, diagonal, upper] = [room(), room(), room()]
-  const { water, waterByBelow, waterByOwn, waterByAbove, up, upByBelow, upByAbove } = terms
-  const { taken, takenByBelow, takenByOwn, takenByAbove } = terms
+  const balance = columnBalance(grid, terms, heldBase, heldTop)
+  const { water, waterByOwn } = terms
 
   const store = (s: Float64Array): void => {
     points.read(s)
@@ -66,81 +63,7 @@ export function columnEquations(
     conduct(grid, points, terms, manner === 'upstream')
     fillUptake(s, sink, terms)
     passage.fill(s[0]!, s[top]!, applied, evaporation, terms)
-    sum()
-  }
-
-  const sum = (): void => {
-    let fromBelow = 0
-    for (let e = 0; e < top; e++) {
-      net[e] = fromBelow - up[e]! - taken[e]!
-      fromBelow = up[e]!
-    }
-    net[top] = fromBelow - taken[top]!
-    if (!heldBase) net[0]! -= terms.drained
-    if (!heldTop) net[top]! += terms.entered - terms.runOff - terms.evaporated
-  }
-
-  /** The matrix for a step. */
-  const assemble = (dt: number): void => {
-    // What the flow up from below changes in the balance of a cell, against the node below and its own.
-    let byBelow = 0
-    let byOwn = 0
-    for (let i = 0; i < nodes; i++) {
-      const outByOwn = i < top ? upByBelow[i]! : 0
-      const outByAbove = i < top ? upByAbove[i]! : 0
-      lower[i] = waterByBelow[i]! + dt * (takenByBelow[i]! - byBelow)
-      diagonal[i] = waterByOwn[i]! + dt * (takenByOwn[i]! - byOwn + outByOwn)
-      upper[i] = waterByAbove[i]! + dt * (takenByAbove[i]! + outByAbove)
-      byBelow = outByOwn
-      byOwn = outByAbove
-    }
-    diagonal[0]! += dt * terms.drainedSlope
-    diagonal[top]! += dt * (terms.runOffSlope + terms.evaporatedSlope)
-    if (heldBase) {
-      diagonal[0] = 1
-      upper[0] = 0
-    }
-    if (heldTop) {
-      diagonal[top] = 1
-      lower[top] = 0
-    }
-  }
-
-  /**
-   * Carries water and flows on to a small move of the suctions by their slopes. Flows that pass between cells change both alike, so that
-   * no water is lost or made, however good the move is.
-   */
-  const carryOn = (move: Float64Array, { sink }: Conditions): void => {
-    const most = sink?.most
-    let before = 0
-    let own = move[0]!
-    for (let i = 0; i < nodes; i++) {
-      const after = i < top ? move[i + 1]! : 0
-      water[i]! += waterByBelow[i]! * before + waterByOwn[i]! * own + waterByAbove[i]! * after
-      if (most !== undefined) {
-        const drawn = taken[i]! + takenByBelow[i]! * before + takenByOwn[i]! * own + takenByAbove[i]! * after
-        taken[i] = Math.min(Math.max(drawn, 0), most[i]!)
-      }
-      before = own
-      own = after
-    }
-    for (let e = 0; e < top; e++) up[e]! += upByBelow[e]! * move[e]! + upByAbove[e]! * move[e + 1]!
-    terms.drained = Math.max(0, terms.drained + terms.drainedSlope * move[0]!)
-    terms.runOff = Math.max(0, terms.runOff + terms.runOffSlope * move[top]!)
-    terms.evaporated = Math.max(0, terms.evaporated + terms.evaporatedSlope * move[top]!)
-    sum()
-  }
-
-  /** Lets what a held end needs to keep its water pass there. */
-  const closeHeldEnds = (target: Float64Array, dt: number): void => {
-    if (heldBase) {
-      terms.drained = (target[0]! - water[0]!) / dt + net[0]!
-      net[0]! -= terms.drained
-    }
-    if (heldTop) {
-      terms.entered = (water[top]! - target[top]!) / dt - net[top]!
-      net[top]! += terms.entered
-    }
+    sumFlows(balance)
   }
 
   /** Sets the suctions that are held. */
@@ -157,18 +80,18 @@ export function columnEquations(
     nodes,
     terms,
     points,
-    net,
-    lower,
-    diagonal,
-    upper,
+    net: balance.net,
+    lower: balance.lower,
+    diagonal: balance.diagonal,
+    upper: balance.upper,
     heldBase,
     heldTop,
     averaged,
     store,
     evaluate,
-    assemble,
-    carryOn,
-    closeHeldEnds,
+    assemble: (dt: number): void => assembleMatrix(balance, dt),
+    carryOn: (move: Float64Array, { sink }: Conditions): void => carryOn(balance, move, sink?.most),
+    closeHeldEnds: (target: Float64Array, dt: number): void => closeHeldEnds(balance, target, dt),
     hold,
     standing,
   }

@@ -1,9 +1,9 @@
 import type { ConductiveModel } from '../../medium/curves/retention-model.js'
-import { cubicAt, cubicIntegral, cubicSlopeAt } from './cubic.js'
+import { cubicAt, cubicSlopeAt } from './cubic.js'
 import type { NodeValues } from './node-values.js'
 import { type ReadByContent, readerByContent } from './table-by-content.js'
-import { CONDUCTIVITY, CONTENT, DRIEST, FILM, POTENTIAL, ROW, tableRows, WETTEST } from './table-rows.js'
-import { wetEnd } from './wet-end.js'
+import { readContentAtEnd, readEnd, tableEnds } from './table-ends.js'
+import { CONDUCTIVITY, CONTENT, DRIEST, POTENTIAL, ROW, type TableRows, tableRows, WETTEST } from './table-rows.js'
 
 /** A medium written out as cubics of the suction: a step of a simulation reads it some thousand times. */
 export interface MediumTable {
@@ -33,20 +33,11 @@ export interface MediumTable {
 /** The table of a medium, with cells so small that no cubic differs from its curve by more than about 1e-7 of the whole. */
 export function mediumTable(medium: ConductiveModel): MediumTable {
   const table = tableRows(medium)
-  const { cells, firstCell, kinks, rows, count } = table
-  const { bits, words, high, shift } = cells
+  const { rows } = table
   const { saturated } = medium
-  const end = wetEnd(table, saturated)
-  const { wet, saturatedPotential } = end
-  const least = cubicAt(rows, (count - 1) * ROW + CONTENT, 1)
+  const ends = tableEnds(table, saturated)
 
-  /** Where the row of a suction stands. */
-  const rowAt = (s: number): number => {
-    bits[0] = s
-    let row = (words[high]! >>> shift) - firstCell
-    for (let k = 0; k < kinks.length && s >= kinks[k]!; k++) row++
-    return row * ROW
-  }
+  const rowAt = rowFinder(table)
   const read = (suctions: Float64Array, into: NodeValues, start: number, end: number): void => {
     const { waterContent, capacity, conductivity, conductivitySlope, potential } = into
     for (let i = start; i < end; i++) {
@@ -60,34 +51,7 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
         conductivity[i] = cubicAt(rows, r + CONDUCTIVITY, x)
         conductivitySlope[i] = perLength * cubicSlopeAt(rows, r + CONDUCTIVITY, x)
         potential[i] = cubicAt(rows, r + POTENTIAL, x)
-      } else readEnd(s, into, i)
-    }
-  }
-  /** The values of a point beyond the rows. */
-  const readEnd = (s: number, into: NodeValues, i: number): void => {
-    const { waterContent, capacity, conductivity, conductivitySlope, potential } = into
-    readContentAtEnd(s, waterContent, capacity, i)
-    if (s <= 0) {
-      conductivity[i] = 1
-      conductivitySlope[i] = 0
-      potential[i] = saturatedPotential - s
-    } else if (s < WETTEST) {
-      const x = s / WETTEST
-      conductivity[i] = cubicAt(wet, 4, x)
-      conductivitySlope[i] = cubicSlopeAt(wet, 4, x) / WETTEST
-      potential[i] = saturatedPotential - WETTEST * cubicIntegral(wet, 4, x)
-    } else conductivity[i] = conductivitySlope[i] = potential[i] = 0
-  }
-  const readContentAtEnd = (s: number, waterContent: Float64Array, capacity: Float64Array, i: number): void => {
-    if (s <= 0) {
-      waterContent[i] = saturated
-      capacity[i] = 0
-    } else if (s < WETTEST) {
-      waterContent[i] = cubicAt(wet, 0, s / WETTEST)
-      capacity[i] = -cubicSlopeAt(wet, 0, s / WETTEST) / WETTEST
-    } else {
-      waterContent[i] = least - FILM * Math.log(s / DRIEST)
-      capacity[i] = FILM / s
+      } else readEnd(ends, s, into, i)
     }
   }
   const readWaterContent = (s: number, waterContent: Float64Array, capacity: Float64Array, i: number): void => {
@@ -97,13 +61,24 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
       const x = (s - rows[r]!) * perLength
       waterContent[i] = cubicAt(rows, r + CONTENT, x)
       capacity[i] = -perLength * cubicSlopeAt(rows, r + CONTENT, x)
-    } else readContentAtEnd(s, waterContent, capacity, i)
+    } else readContentAtEnd(ends, s, waterContent, capacity, i)
   }
   const readWaterContents: MediumTable['readWaterContents'] = (suctions, waterContent, capacity, start, end) => {
     for (let i = start; i < end; i++) readWaterContent(suctions[i]!, waterContent, capacity, i)
   }
-  const readByContent = readerByContent(table, rowAt, end, (_, suctions, into, first, last) =>
+  const readByContent = readerByContent(table, rowAt, ends, (_, suctions, into, first, last) =>
     read(suctions, into, first, last),
   )
   return { saturated, residual: medium.residual, read, readWaterContents, readWaterContent, readByContent }
+}
+
+/** Says where the row of a suction stands. */
+function rowFinder({ cells, firstCell, kinks }: TableRows): (suction: number) => number {
+  const { bits, words, high, shift } = cells
+  return (s) => {
+    bits[0] = s
+    let row = (words[high]! >>> shift) - firstCell
+    for (let k = 0; k < kinks.length && s >= kinks[k]!; k++) row++
+    return row * ROW
+  }
 }

@@ -2,6 +2,7 @@ import { curvedElements } from './curved.js'
 import type { ColumnGrid } from './grid.js'
 import type { ColumnHistory } from './history.js'
 import type { LayerMedium } from './layer-medium.js'
+import type { MediumTable } from './medium-table.js'
 import { nodeValues } from './node-values.js'
 import type { PointValues } from './point-values.js'
 import { readScanning } from './read-scanning.js'
@@ -26,19 +27,8 @@ export function columnPoints(
   const middleWaterContent = new Float64Array(nodes - 1)
   const middleCapacity = new Float64Array(nodes - 1)
   const read = (suctions: Float64Array): void => {
-    for (let layer = 0; layer < media.length; layer++) {
-      const { table } = media[layer]!
-      const first = seams[layer]!
-      const last = seams[layer + 1]!
-      for (let i = first; i <= last; i++) suction[i + layer] = suctions[i]!
-      for (let e = first; e < last; e++) middle[e] = (suctions[e]! + suctions[e + 1]!) / 2
-      if (history?.scans[layer] !== undefined) readScanning(layer, first, last, points)
-      else {
-        table.read(suction, at, first + layer, last + layer + 1)
-        if (history !== undefined) for (let p = first + layer; p <= last + layer; p++) effective[p] = suction[p]!
-        table.readWaterContents(middle, middleWaterContent, middleCapacity, first, last)
-      }
-    }
+    for (let layer = 0; layer < media.length; layer++)
+      readLayer(points, suctions, media[layer]!.table, layer, seams[layer]!, seams[layer + 1]!)
   }
   // Written out: a spread gives each column an object of another layout, and what was compiled for one runs slowly for the next.
   const points: Points = {
@@ -55,4 +45,25 @@ export function columnPoints(
     read,
   }
   return points
+}
+
+/** Reads the points of a layer from its first node to its last. */
+function readLayer(
+  points: PointValues,
+  suctions: Float64Array,
+  table: MediumTable,
+  layer: number,
+  first: number,
+  last: number,
+): void {
+  const { suction, effective, middle, at, history, middleWaterContent, middleCapacity } = points
+  for (let i = first; i <= last; i++) suction[i + layer] = suctions[i]!
+  for (let e = first; e < last; e++) middle[e] = (suctions[e]! + suctions[e + 1]!) / 2
+  if (history?.scans[layer] !== undefined) {
+    readScanning(layer, first, last, points)
+    return
+  }
+  table.read(suction, at, first + layer, last + layer + 1)
+  if (history !== undefined) for (let p = first + layer; p <= last + layer; p++) effective[p] = suction[p]!
+  table.readWaterContents(middle, middleWaterContent, middleCapacity, first, last)
 }

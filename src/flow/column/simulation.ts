@@ -6,7 +6,7 @@ import { columnHistory } from './history.js'
 import type { LayerMedium } from './layer-medium.js'
 import type { ColumnState, Passed } from './passed.js'
 import { columnSolver } from './solver.js'
-import type { OnStep } from './step.js'
+import type { OnStep } from './step-ends.js'
 
 /** Ways through a time, each more patient than the one before; a day of many shots takes some thousand steps in all. */
 const WAYS: readonly { manner: Manner; mostSteps: number }[] = [

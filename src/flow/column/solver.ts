@@ -4,7 +4,8 @@ import { keepRates } from './flow-rates.js'
 import { columnNewton, type NewtonLimits } from './newton.js'
 import type { ColumnState, Passed } from './passed.js'
 import { reconcile } from './reconcile.js'
-import { type OnStep, tryStep } from './step.js'
+import { tryStep } from './step.js'
+import type { OnStep } from './step-ends.js'
 import { type StepWork, stepWork } from './step-work.js'
 
 /** Shortest step. Unit: s. */
@@ -15,6 +16,11 @@ const AT_FIRST = 20
 /** Steps behind a failed one of which the next may be longer by no more than this factor. */
 const WARY = 3
 const GENTLE = 1.5
+
+/** Steps between two looks at their pace, how many times more than are allowed it may ask for, and from which growth on it may yet do. */
+const LOOK = 1000
+const HOPELESS = 20
+const GROWING = 1.2
 
 /** How a solver goes about its work. */
 interface SolverLimits extends NewtonLimits {
@@ -30,7 +36,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
 
   /**
    * Changes the state and adds to what passed; conditions are the same throughout the duration. Gives the time that is left when no
-   * step is short enough, or too many were needed.
+   * step is short enough, or too many are needed.
    */
   const advance = (
     state: ColumnState,
@@ -44,12 +50,14 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
     let dt = firstStep(work, duration)
     let left = duration
     let wary = 0
+    const look = { at: passed.steps + LOOK, ahead: duration, gone: 0 }
     while (left > 0) {
       // A last crumb would cost as much as a step.
       if (left < dt * 1.000001) dt = left
       const { done, factor } = tryStep(work, solve, dt, during, passed, onStep)
       left = left === done ? 0 : left - done
       if ((done === 0 && dt < SHORTEST) || passed.steps > mostSteps) break
+      if (passed.steps >= look.at && isHopeless(look, left, limits.mostSteps)) break
       // Behind a step that failed, what made it fail still lies ahead.
       wary = done === 0 ? WARY : Math.max(wary - 1, 0)
       dt *= wary > 0 ? Math.min(factor, GENTLE) : factor
@@ -59,6 +67,23 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
     return left
   }
   return { advance }
+}
+
+/** When the pace is looked at next, with the time that was ahead at the last look and what had gone since the one before. */
+interface Look {
+  at: number
+  ahead: number
+  gone: number
+}
+
+/** Whether steps that do not grow would not end: better another way, or a refusal, soon than after twenty seconds. */
+function isHopeless(look: Look, left: number, mostSteps: number): boolean {
+  const gone = look.ahead - left
+  const grows = gone >= GROWING * look.gone
+  look.at += LOOK
+  look.ahead = left
+  look.gone = gone
+  return !grows && left > HOPELESS * (mostSteps / LOOK) * gone
 }
 
 /** A step in which no cell changes by more than some tolerances. */

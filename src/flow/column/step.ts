@@ -1,28 +1,17 @@
-import { comeCloser, countApart } from './come-closer.js'
+import { comeCloser } from './come-closer.js'
 import type { Conditions } from './equations.js'
-import { addFlows, keepRates, REST, STAGE } from './flow-rates.js'
-import { follow } from './history.js'
+import { firstStageAlone } from './first-stage-alone.js'
+import { keepRates, REST, STAGE } from './flow-rates.js'
 import { meanOfStages, meanOfThirdOrder } from './mean-rates.js'
 import { moved } from './moved.js'
 import type { ColumnNewton } from './newton.js'
 import { pastOnset, shareToOnset } from './onset.js'
-import { addPassed, type Passed, type StepFlows } from './passed.js'
+import type { Passed } from './passed.js'
 import { arePossible, canHold, goesAstray, passesSaturation } from './possible.js'
 import { factorFor, growth } from './step-control.js'
 import { dampCorrection, errorOfStep } from './step-correction.js'
+import { failed, goOn, type OnStep, type StepOutcome } from './step-ends.js'
 import type { StepWork } from './step-work.js'
-
-/** Share of the mending that is left behind a step that found no solution. */
-const LESS = 0.3
-
-/** What a step tells: how much of it was done, and by how much the next should be longer or shorter. */
-interface StepOutcome {
-  readonly done: number
-  readonly factor: number
-}
-
-/** Who is told of the flows of a step. */
-export type OnStep = ((flows: StepFlows) => void) | undefined
 
 /** Tries one step. */
 export function tryStep(
@@ -107,49 +96,4 @@ function keepTrend({ equations, trend, stage, halfway, suctions }: StepWork, dt:
 /** The suctions of the next stage, if they go on as they went. */
 function guess({ stage, trend }: StepWork, from: Float64Array, dt: number, driest: number): void {
   for (let i = 0; i < stage.length; i++) stage[i] = moved(from[i]!, dt * trend[i]!, 1, driest)
-}
-
-/** Takes over suctions and mean flows of a step, and adds up what passed. */
-function goOn(work: StepWork, to: Float64Array, dt: number, passed: Passed, onStep: OnStep): void {
-  const { equations, suctions, apart, closer, flows, held } = work
-  const { history } = equations.points
-  work.mending = Math.min(1, work.mending / LESS)
-  suctions.set(to)
-  apart.set(closer)
-  if (history !== undefined) follow(history, equations.grid, suctions)
-  flows.dt = dt
-  flows.before.set(held)
-  addFlows(held, flows, dt)
-  addPassed(passed, flows)
-  if (onStep === undefined) return
-  flows.after.set(held)
-  onStep(flows)
-}
-
-/** A step that found no solution: what suctions say beyond what cells hold is counted anew, and the next is shorter. */
-function failed(work: StepWork): StepOutcome {
-  work.mending *= LESS
-  work.equations.store(work.suctions)
-  countApart(work)
-  return { done: 0, factor: 0.25 }
-}
-
-/**
- * The first stage as a step of its own, an implicit Euler step. Where a cell runs out of water the second stage would ask it for more
- * than it has, however short the step.
- */
-function firstStageAlone(work: StepWork, dt: number, passed: Passed, onStep: OnStep): StepOutcome {
-  const { equations, tolerance, suctions, held, first, before, halfway, flows, early, begun, firstFree, endFree } = work
-  const { volumes } = equations.grid
-  let off = 0
-  for (let i = firstFree; i < endFree; i++)
-    off = Math.max(off, (STAGE * dt * Math.abs(first[i]! - before[i]!)) / (2 * volumes[i]!))
-  if (off > tolerance) return failed(work)
-  keepRates(flows, early)
-  if (goesAstray(equations, held, flows, STAGE * dt, suctions, halfway)) return failed(work)
-  goOn(work, halfway, STAGE * dt, passed, onStep)
-  before.set(first)
-  keepRates(begun, early)
-  const factor = off > 0 ? 0.9 * (tolerance / off) ** (1 / 2) : 4
-  return { done: STAGE * dt, factor: Math.min(Math.max(factor, 0.5), 4) }
 }

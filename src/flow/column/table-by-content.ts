@@ -1,7 +1,7 @@
 import { cubicAt, cubicSlopeAt, placeIn } from './cubic.js'
 import type { NodeValues } from './node-values.js'
+import type { TableEnds } from './table-ends.js'
 import { CONDUCTIVITY, CONTENT, DRIEST, FILM, POTENTIAL, ROW, type TableRows, WETTEST } from './table-rows.js'
-import type { WetEnd } from './wet-end.js'
 
 /** E-folds of suction beyond the driest at which an inverse reading stops. */
 const FARTHEST = 7
@@ -9,7 +9,7 @@ const FARTHEST = 7
 const WALK = 8
 /** Moves of a search within a row, and its move, in rows, of which the next would be no more than its third power. */
 const MOVES = 3
-const CLOSE = 1e-3
+const CLOSE = 0.01
 
 /**
  * Reads a medium by what it holds: puts the suction at which it holds each water content in the place of another, near which it is looked for
@@ -25,63 +25,22 @@ export type ReadByContent = (
 
 /** Reads the rows of a table by content, and has what lies beyond them read by `read`. */
 export function readerByContent(
-  { rows, count }: TableRows,
+  table: TableRows,
   rowAt: (suction: number) => number,
-  { wet }: WetEnd,
+  { wet, least }: TableEnds,
   read: ReadByContent,
 ): ReadByContent {
-  const last = (count - 1) * ROW
-  const least = cubicAt(rows, last + CONTENT, 1)
-
-  /** Where the row that holds a water content stands: a few rows on from a suction, or by halves. */
-  const rowOf = (contents: Float64Array, near: Float64Array, i: number): number => {
-    const content = contents[i]!
-    if (near[i]! >= WETTEST && near[i]! < DRIEST) {
-      let r = rowAt(near[i]!)
-      for (let k = 0; k < WALK; k++) {
-        if (rows[r + CONTENT]! < content) r -= ROW
-        else if (r < last && rows[r + ROW + CONTENT]! >= content) r += ROW
-        else return r
-      }
-    }
-    let low = 0
-    let above = count
-    while (above - low > 1) {
-      const middle = (low + above) >> 1
-      if (rows[middle * ROW + CONTENT]! >= content) low = middle
-      else above = middle
-    }
-    return low * ROW
-  }
-  /** Puts down where in its row a content stands: by Halley's method, or the patient way where that goes astray. */
-  const place = (contents: Float64Array, r: number, into: Float64Array, i: number): void => {
-    const c = r + CONTENT
-    const content = contents[i]!
-    const first = rows[c + 1]!
-    const second = rows[c + 2]!
-    const third = rows[c + 3]!
-    let x = (content - rows[c]!) / (first + second + third)
-    for (let k = 0; k < MOVES && x >= 0 && x <= 1; k++) {
-      const slope = first + x * (2 * second + x * 3 * third)
-      const newton = (rows[c]! - content + x * (first + x * (second + x * third))) / slope
-      const move = newton / (1 - (newton * (second + 3 * third * x)) / slope)
-      x -= move
-      if (Math.abs(move) < CLOSE && slope < 0) {
-        into[i] = x
-        return
-      }
-    }
-    placeIn(rows, c, contents, into, i)
-  }
+  const { rows } = table
   return (contents, suctions, into, start, end) => {
     const { capacity, conductivity, conductivitySlope, potential } = into
     for (let i = start; i < end; i++) {
       const content = contents[i]!
       if (content <= rows[CONTENT]! && content > least) {
-        const r = rowOf(contents, suctions, i)
+        const near = suctions[i]!
+        const r = rowOf(table, content, near >= WETTEST && near < DRIEST ? rowAt(near) : -1)
         const perLength = rows[r + 1]!
         if (perLength > 0) {
-          place(contents, r, suctions, i)
+          place(rows, r + CONTENT, contents, suctions, i)
           const x = suctions[i]!
           suctions[i] = rows[r]! + x / perLength
           capacity[i] = -perLength * cubicSlopeAt(rows, r + CONTENT, x)
@@ -98,4 +57,43 @@ export function readerByContent(
       read(contents, suctions, into, i, i + 1)
     }
   }
+}
+
+/** Where the row that holds a water content stands: a few rows on from another, where there is one, or by halves. */
+function rowOf({ rows, count }: TableRows, content: number, near: number): number {
+  const last = (count - 1) * ROW
+  let r = near
+  for (let k = 0; k < WALK && near >= 0; k++) {
+    if (rows[r + CONTENT]! < content) r -= ROW
+    else if (r < last && rows[r + ROW + CONTENT]! >= content) r += ROW
+    else return r
+  }
+  let low = 0
+  let above = count
+  while (above - low > 1) {
+    const middle = (low + above) >> 1
+    if (rows[middle * ROW + CONTENT]! >= content) low = middle
+    else above = middle
+  }
+  return low * ROW
+}
+
+/** Puts down where in its row a content stands: by Halley's method, or the patient way where that goes astray. */
+function place(rows: Float64Array, c: number, contents: Float64Array, into: Float64Array, i: number): void {
+  const content = contents[i]!
+  const first = rows[c + 1]!
+  const second = rows[c + 2]!
+  const third = rows[c + 3]!
+  let x = (content - rows[c]!) / (first + second + third)
+  for (let k = 0; k < MOVES && x >= 0 && x <= 1; k++) {
+    const slope = first + x * (2 * second + x * 3 * third)
+    const newton = (rows[c]! - content + x * (first + x * (second + x * third))) / slope
+    const move = newton / (1 - (newton * (second + 3 * third * x)) / slope)
+    x -= move
+    if (Math.abs(move) < CLOSE && slope < 0) {
+      into[i] = x
+      return
+    }
+  }
+  placeIn(rows, c, contents, into, i)
 }

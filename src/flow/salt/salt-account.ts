@@ -1,7 +1,7 @@
 import type { DrainEC } from '../../quantity/generated/kinds.js'
 import type { RichardsColumn } from '../richards-column.js'
 import type { SaltOutcome } from '../richards-terms.js'
-import type { SaltPassed } from './solute.js'
+import type { SaltPassed } from './transport.js'
 
 /** Lets the salt of some cells come along with the flows of each step. */
 export function companionOf(cells: Float64Array, salt: NonNullable<RichardsColumn['salt']>, feed: number) {

@@ -7,9 +7,12 @@ export type ClockFalls = readonly (number | null)[]
 /** Half an hour. Unit: s. */
 export const BIN = 1800
 export const BINS = 48
-/** Milliseconds are refused, and times so far off that half hours cannot be told apart. */
-/** No half hour is slower than this share of their mean: it falls a little at night, too. */
+/** A flat half hour of rounded readings is no slower than this share of the mean of all, unless the hours around it are slower. */
 const SLOWEST = 0.5
+/** Nor is any slower than this share: it falls a little in every night. */
+const LEAST = 0.1
+/** So many half hours before and after one are around it. */
+const AROUND = 6
 /** How much the newest dry-down weighs. */
 const NEWEST = 0.6
 /** Nothing is foreseen beyond two days. Unit: s. */
@@ -27,24 +30,28 @@ export function learnFall(falls: (number | null)[], time: number, fall: number):
 }
 
 /**
- * The fall that is expected in each half hour: no slower than a share of the mean; where none was seen, that of the one before. Each is
- * drawn half-way to its neighbours, because a half hour of rounded readings is known to a step or two only.
+ * The fall that is expected in each half hour: where none was seen, that of the one before; no slower than half of the mean, or than the
+ * hours around it where they are slower. Each is drawn half-way to its neighbours, because a half hour of rounded readings is known to a step or two only.
  */
 export function expectedFalls(falls: ClockFalls): Float64Array {
-  let [sum, count] = [0, 0]
-  for (const fall of falls) {
-    if (fall === null) continue
-    sum += fall
-    count++
-  }
-  const slowest = count > 0 ? Math.max(0, (SLOWEST * sum) / count) : 0
-  const expected = new Float64Array(BINS)
+  const seen = falls.filter((fall) => fall !== null)
+  const mean = seen.length > 0 ? Math.max(0, seen.reduce((sum, fall) => sum + fall, 0) / seen.length) : 0
+  const filled = new Float64Array(BINS)
   for (let b = 0; b < BINS; b++) {
     let k = b
     for (let j = 0; j < BINS && falls[k] === null; j++) k = (k + BINS - 1) % BINS
-    expected[b] = Math.max(slowest, falls[k] ?? 0)
+    filled[b] = falls[k] ?? 0
   }
-  return smoothed(expected)
+  return smoothed(
+    filled.map((fall, b) => Math.max(fall, LEAST * mean, Math.min(SLOWEST * mean, meanAround(filled, b)))),
+  )
+}
+
+/** The mean of a half hour and of those up to three hours before and after it. */
+function meanAround(falls: Float64Array, b: number): number {
+  let sum = 0
+  for (let k = -AROUND; k <= AROUND; k++) sum += falls[(b + k + BINS) % BINS]!
+  return sum / (2 * AROUND + 1)
 }
 
 function smoothed(falls: Float64Array): Float64Array {

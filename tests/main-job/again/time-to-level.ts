@@ -78,12 +78,15 @@ export function timeToLevel(all: readonly Point[], minRise: number, level: numbe
   const ringFor = (ahead: number) => rings[ahead < 5400 ? 0 : ahead < 10800 ? 1 : ahead < 21600 ? 2 : 3] as Misses
   const expected = () => {
     const known = falls.filter((one) => one !== undefined)
-    const slowest = Math.max(0, 0.5 * mean(known))
-    const filled = falls.map((_, b) => {
+    // Half of the mean is the least, or the mean of the 13 around where that is smaller, but not below a tenth of the mean.
+    const all = Math.max(0, mean(known))
+    const whole = falls.map((_, b) => {
       let k = b
       while (falls[k] === undefined) k = (k + 47) % 48
-      return Math.max(slowest, falls[k] as number)
+      return falls[k] as number
     })
+    const thrice = [...whole, ...whole, ...whole]
+    const filled = whole.map((one, b) => Math.max(one, all / 10, Math.min(all / 2, mean(thrice.slice(b + 42, b + 55)))))
     return filled.map((one, b) => one / 2 + ((filled[(b + 1) % 48] as number) + (filled[(b + 47) % 48] as number)) / 4)
   }
   const fallBetween = (rates: readonly number[], from: number, to: number) => {
