@@ -50,7 +50,7 @@ describe('falls by the clock', () => {
     expect(falls[0]).toBe(0.007)
     expect(falls.filter((fall) => fall !== null)).toHaveLength(3)
   })
-  it('are no slower than half their mean, those of the half hour before where none was seen, and half-way to their neighbours', () => {
+  it('are those of the half hour before where none was seen, no slower than half of the mean or the hours around, and half-way to their neighbours', () => {
     expect([...expectedFalls(newFalls())]).toEqual(Array(BINS).fill(0))
     const falls = [...newFalls()]
     falls[10] = 0.008
@@ -58,11 +58,16 @@ describe('falls by the clock', () => {
     near([...expectedFalls(falls)], Array(BINS).fill(0.008))
     falls[12] = 0
     falls[20] = 0.004
-    // Mean 0.004, so none below 0.002: 0.008 in 10 and 11, 0.002 from 12 to 19, 0.004 from 20 round to 9.
+    // Mean 0.004: 0.008 in 10 and 11, 0.004 from 20 round to 9. From 12 to 16 half of the mean, for the thirteen half hours around are quicker;
+    // those around 17, 18 and 19 add up to 0.024, 0.02 and 0.024.
     const expected = expectedFalls(falls)
     near([...expected.slice(8, 14)], [0.004, 0.005, 0.007, 0.0065, 0.0035, 0.002])
-    near([...expected.slice(18, 22)], [0.002, 0.0025, 0.0035, 0.004])
+    const [slow, slower] = [0.024 / 13, 0.02 / 13]
+    near([...expected.slice(18, 22)], [(slower + slow) / 2, slow / 2 + (slower + 0.004) / 4, 0.003 + slow / 4, 0.004])
     near([expected[47]!, expected[0]!], [0.004, 0.004])
+    // In a night that is flat throughout a tenth of the mean is left.
+    const flat = falls.map((_, b) => (b < 12 ? 0.01 : 0))
+    expect(expectedFalls(flat)[30]).toBeCloseTo(0.1 * 0.0025, 12)
     const rising = [...newFalls()]
     rising[5] = -0.003
     expect([...expectedFalls(rising)]).toEqual(Array(BINS).fill(0))
