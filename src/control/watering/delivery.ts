@@ -12,7 +12,7 @@ const LITTLE = 0.85
 /** A share that is no water: the few pulses of a line that fills. Own judgement. */
 const NONE = 0.1
 /** However small the share, an opening counts for at least this part of what was ordered: two witnesses may both be wrong. Own judgement. */
-const LEAST = 0.25
+const MIN_SHARE = 0.25
 /** Time that is counted by decisions may lag so many times behind the true one: own judgement, from clocks that failed at random. */
 const LAGS = 1.2
 
@@ -65,8 +65,8 @@ function agreedShots(agreed: number, apart: number, metered: number): number {
  */
 export function countedVolume(ordered: number, metered: number, delivery: WateringDelivery): number {
   if (delivery.agreed >= HEARD && !delivery.partial) {
-    const least = Math.max(LEAST, Math.min(1, 1.15 * delivery.metered))
-    return Math.max(Math.min(ordered, 1.15 * metered), least * ordered, metered)
+    const min = Math.max(MIN_SHARE, Math.min(1, 1.15 * delivery.metered))
+    return Math.max(Math.min(ordered, 1.15 * metered), min * ordered, metered)
   }
   const isHigh = delivery.shots >= HEARD && delivery.seen >= HEARD && delivery.metered > 1.4
   const isUsual = isHigh && delivery.shown > 0.75 && delivery.shown < 1.25
@@ -80,7 +80,7 @@ export function countedTooMuch(counters: WateringCounters, counted: number): num
   if (delivery.agreed < HEARD || delivery.partial || leaked > 0) return 0
   const metered = meteredSince / ordered
   const isAlike = Math.abs((shown + drainedSince) / ordered / delivery.usual - metered) <= ALIKE
-  return isAlike && metered < LITTLE ? Math.max(0, counted - Math.max(LEAST, 1.15 * metered) * ordered) : 0
+  return isAlike && metered < LITTLE ? Math.max(0, counted - Math.max(MIN_SHARE, 1.15 * metered) * ordered) : 0
 }
 
 /** Share of the ordered water that arrives, as far as it is known well enough to open for longer; 1 where it is not. */

@@ -25,7 +25,7 @@ const LEARNT = 129600
 /** What ran off is given again, up to this change of the level: a quarter of a usual day in a common container. Own judgement, no source. Unit: m³/m³. */
 const MOST_AGAIN = 0.08
 /** The word of a drain gauge alone takes no more of the usual water of a day than leaves this share: what a dull day takes. Own judgement, no source. */
-const LEAST = 0.6
+const MIN_SHARE = 0.6
 
 /** Share of the last opening that has drained, once it can have; null where nothing tells. */
 function drainedShare({ counters, valve, clock }: WateringState, limits: Limits): number | null {
@@ -46,7 +46,7 @@ export function isFull(state: WateringState, level: ZoneLevel, limits: Limits): 
   if (share >= NEARLY_ALL) return 'wholly'
   const past = Math.max(state.fill.passing, state.fill.lately)
   // The more runs past a medium, the less it tells.
-  const least = past + DRAINS + Math.max(0, past - USUAL)
+  const min = past + DRAINS + Math.max(0, past - USUAL)
   if (state.valve.why === 'refill' || (level.level === null && level.dry === null))
     return share >= least ? 'wholly' : null
   return share >= least + DRAINS && past < USUAL && foreseen(state, limits) >= share - past ? 'just' : null
@@ -84,7 +84,7 @@ export function hasRoom(
 
 /** Whether the zone was full lately, and plants cannot have drunk much of it since: more would only drain, whatever probes say. */
 export function isStillFull({ fill, clock, water }: WateringState, level: ZoneLevel, limits: Limits): boolean {
-  if (fill.full === null || fill.net > 0.05 * limits.shot || givenInDay(water) < LEAST * limits.usual) return false
+  if (fill.full === null || fill.net > 0.05 * limits.shot || givenInDay(water) < MIN_SHARE * limits.usual) return false
   if (clock.elapsed - fill.full > 43200) return false
   return fill.due < (level.level === null ? 2.5 : 1) * limits.shot
 }
