@@ -108,7 +108,7 @@ function cellPath({ line }: CsvRecord, header: CsvRecord, at: number): string {
 }
 
 /** So many different cells of a column are remembered with their numbers. */
-const MOST_KNOWN = 4096
+const MAX_KNOWN = 4096
 
 /** The numbers of a column in the unit of its kind. */
 export function columnOf(
@@ -133,24 +133,29 @@ export function columnOf(
       )
     return value
   }
-  const values = new Float64Array(rows.length)
-  // Loggers write few different numbers: each is read once.
-  const known = new Map<string, number>()
-  for (let i = 0; i < rows.length; i++) {
-    const field = rows[i]!.fields[at]!
-    let value = known.get(field)
-    if (value === undefined) {
-      value = read(field, i)
-      if (known.size < MOST_KNOWN) known.set(field, value)
-    }
-    values[i] = value
-  }
+  const values = eachOnce(rows, at, read)
   if (kind === undefined) return values
   refuseWrongShare(what, values, kind, unit, path)
   if (unit === undefined || unit === unitOfNumbers(kind)) return values
   // Units of one kind differ by a factor and a zero point, which two numbers give.
   const [one, two] = [quantityFrom(`1 ${unit}`, kind), quantityFrom(`2 ${unit}`, kind)] as [number, number]
   return values.map((x) => one + (x - 1) * (two - one))
+}
+
+/** Reads the cells of a column. Loggers write few different numbers: each is read once. */
+function eachOnce(rows: readonly CsvRecord[], at: number, read: (field: string, i: number) => number): Float64Array {
+  const values = new Float64Array(rows.length)
+  const known = new Map<string, number>()
+  for (let i = 0; i < rows.length; i++) {
+    const field = rows[i]!.fields[at]!
+    let value = known.get(field)
+    if (value === undefined) {
+      value = read(field, i)
+      if (known.size < MAX_KNOWN) known.set(field, value)
+    }
+    values[i] = value
+  }
+  return values
 }
 
 /** Refuses per cent where a fraction is expected, and fractions where per cent is. */

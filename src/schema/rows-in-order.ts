@@ -8,22 +8,14 @@ export function inOrder(
   columns: readonly Float64Array[],
   problems: DocumentProblem[],
 ) {
-  const timed: number[] = []
-  let rising = true
-  for (let i = 0; i < time.length; i++) {
-    if (Number.isNaN(time[i])) continue
-    rising &&= timed.length === 0 || time[timed[timed.length - 1]!]! <= time[i]!
-    timed.push(i)
-  }
-  const timeless = time.length - timed.length
+  const order = byTime(time)
+  const timeless = time.length - order.length
   const tell = teller(rows, problems)
   // A row of nothing but gaps at a time that the clock left out is what some loggers write there: counted, not told.
   const empty = (i: number) => columns.every((column) => Number.isNaN(column[i]))
   for (let i = 0; i < time.length && timeless > 0; i++)
     if (Number.isNaN(time[i]) && !empty(i))
       tell(i, 'shows a time that the clock left out, or showed twice in a table without order', 'check the clock')
-  // The sort is stable: of two rows with one time the first in the table stays first.
-  const order = rising ? timed : timed.sort((a, b) => time[a]! - time[b]!)
   const keep: number[] = []
   let [doubled, conflicting] = [0, 0]
   for (const i of order) {
@@ -46,6 +38,18 @@ export function inOrder(
     doubled,
     conflicting,
   }
+}
+
+/** Rows that have a time, in its order; of two with one time the first in the table stays first, because the sort is stable. */
+function byTime(time: Float64Array): number[] {
+  const timed: number[] = []
+  let rising = true
+  for (let i = 0; i < time.length; i++) {
+    if (Number.isNaN(time[i])) continue
+    rising &&= timed.length === 0 || time[timed[timed.length - 1]!]! <= time[i]!
+    timed.push(i)
+  }
+  return rising ? timed : timed.sort((a, b) => time[a]! - time[b]!)
 }
 
 function picked(column: Float64Array, keep: readonly number[]): Float64Array {
