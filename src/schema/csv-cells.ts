@@ -110,11 +110,6 @@ function cellPath({ line }: CsvRecord, header: CsvRecord, at: number): string {
 /** So many different cells of a column are remembered with their numbers. */
 const MAX_KNOWN = 4096
 
-function refuseCell(what: string, path: string, cell: string, form: NumberForm): never {
-  const expected = 'a number, or nothing where the reading is missing'
-  throw refusal(what, path, shownValue(cell), 'is not a number', expected, remedyForCell(cell, form))
-}
-
 /** The numbers of a column in the unit of its kind. */
 export function columnOf(
   { what, header, rows, options }: Reader,
@@ -124,10 +119,32 @@ export function columnOf(
 ): Float64Array {
   const { kind, unit } = options.columns[name]!
   const path = (i: number) => cellPath(rows[i]!, header, at)
-  const read = (field: string, i: number) =>
-    numberOfCell(field.trim(), form) ?? refuseCell(what, path(i), field.trim(), form)
+  const read = (field: string, i: number) => {
+    const cell = field.trim()
+    const value = numberOfCell(cell, form)
+    if (value === undefined)
+      throw refusal(
+        what,
+        path(i),
+        shownValue(cell),
+        'is not a number',
+        'a number, or nothing where the reading is missing',
+        remedyForCell(cell, form),
+      )
+    return value
+  }
+  const values = eachOnce(rows, at, read)
+  if (kind === undefined) return values
+  refuseWrongShare(what, values, kind, unit, path)
+  if (unit === undefined || unit === unitOfNumbers(kind)) return values
+  // Units of one kind differ by a factor and a zero point, which two numbers give.
+  const [one, two] = [quantityFrom(`1 ${unit}`, kind), quantityFrom(`2 ${unit}`, kind)] as [number, number]
+  return values.map((x) => one + (x - 1) * (two - one))
+}
+
+/** Reads the cells of a column. Loggers write few different numbers: each is read once. */
+function eachOnce(rows: readonly CsvRecord[], at: number, read: (field: string, i: number) => number): Float64Array {
   const values = new Float64Array(rows.length)
-  // Loggers write few different numbers: each is read once.
   const known = new Map<string, number>()
   for (let i = 0; i < rows.length; i++) {
     const field = rows[i]!.fields[at]!
@@ -138,12 +155,7 @@ export function columnOf(
     }
     values[i] = value
   }
-  if (kind === undefined) return values
-  refuseWrongShare(what, values, kind, unit, path)
-  if (unit === undefined || unit === unitOfNumbers(kind)) return values
-  // Units of one kind differ by a factor and a zero point, which two numbers give.
-  const [one, two] = [quantityFrom(`1 ${unit}`, kind), quantityFrom(`2 ${unit}`, kind)] as [number, number]
-  return values.map((x) => one + (x - 1) * (two - one))
+  return values
 }
 
 /** Refuses per cent where a fraction is expected, and fractions where per cent is. */

@@ -8,7 +8,7 @@ export function inOrder(
   columns: readonly Float64Array[],
   problems: DocumentProblem[],
 ) {
-  const order = timedRows(time)
+  const order = byTime(time)
   const timeless = time.length - order.length
   const tell = teller(rows, problems)
   // A row of nothing but gaps at a time that the clock left out is what some loggers write there: counted, not told.
@@ -40,8 +40,8 @@ export function inOrder(
   }
 }
 
-/** Rows with a time, in its order. The sort is stable: of two rows with one time the first in the table stays first. */
-function timedRows(time: Float64Array): number[] {
+/** Rows that have a time, in its order; of two with one time the first in the table stays first, because the sort is stable. */
+function byTime(time: Float64Array): number[] {
   const timed: number[] = []
   let rising = true
   for (let i = 0; i < time.length; i++) {

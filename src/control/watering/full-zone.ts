@@ -48,8 +48,8 @@ export function isFull(state: WateringState, level: ZoneLevel, limits: Limits): 
   // The more runs past a medium, the less it tells.
   const min = past + DRAINS + Math.max(0, past - USUAL)
   if (state.valve.why === 'refill' || (level.level === null && level.dry === null))
-    return share >= least ? 'wholly' : null
-  return share >= least + DRAINS && past < USUAL && foreseen(state, limits) >= share - past ? 'just' : null
+    return share >= min ? 'wholly' : null
+  return share >= min + DRAINS && past < USUAL && foreseen(state, limits) >= share - past ? 'just' : null
 }
 
 /** Share of the last opening that had no room any more, by what probes said before it and where the zone is full, rather too much. */
