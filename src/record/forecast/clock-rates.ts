@@ -10,7 +10,7 @@ export const BINS = 48
 /** A flat half hour of rounded readings is no slower than this share of the mean of all, unless the hours around it are slower. */
 const SLOWEST = 0.5
 /** Nor is any slower than this share: it falls a little in every night. */
-const LEAST = 0.1
+const MIN = 0.1
 /** So many half hours before and after one are around it. */
 const AROUND = 6
 /** How much the newest dry-down weighs. */
@@ -43,7 +43,7 @@ export function expectedFalls(falls: ClockFalls): Float64Array {
     filled[b] = falls[k] ?? 0
   }
   return smoothed(
-    filled.map((fall, b) => Math.max(fall, LEAST * mean, Math.min(SLOWEST * mean, meanAround(filled, b)))),
+    filled.map((fall, b) => Math.max(fall, MIN * mean, Math.min(SLOWEST * mean, meanAround(filled, b)))),
   )
 }
 
