@@ -34,6 +34,10 @@ describe('the promises of the diagnosis', () => {
   it('rest on at most one false alarm a zone and month, and on nobody who waters a full zone by hand', () => {
     const [, perMonth] = /([\d.]+) a zone and month/.exec(read('diagnosis-table.md')) ?? []
     expect(Number(perMonth)).toBeLessThanOrEqual(1)
+    // However often the zone is looked at.
+    const byPoll = [...read('diagnosis-table.md').matchAll(/([\d.]+) a month, looked at every ([\d]+) min/g)]
+    expect(byPoll.map(([, , minutes]) => Number(minutes))).toEqual([1, 2, 15])
+    for (const [, often] of byPoll) expect(Number(often)).toBeLessThanOrEqual(1)
     expect(read('diagnosis-table.md')).toMatch(/water by hand while the zone was full at 0 moments/)
   })
 })

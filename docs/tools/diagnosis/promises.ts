@@ -20,10 +20,10 @@ export const PROMISES: readonly Promised[] = [
   { cause: 'leak-between-shots', faults: ['valve-weeps'], hours: 1 },
   { cause: 'line-leak', faults: ['line-burst'], hours: 18 },
   { cause: 'clogged-dripper', faults: ['one-dripper-clogged'], hours: 24 },
-  { cause: 'clogged-dripper', faults: ['one-dripper-half-clogged'], hours: 36 },
+  { cause: 'clogged-dripper', faults: ['one-dripper-half-clogged'], hours: 36, unreliable: true },
   { cause: 'channelling', faults: ['channelling'], hours: 24 },
   { cause: 'channelling', faults: ['water-repellent'], hours: 48, unreliable: true },
-  { cause: 'watered-by-hand', faults: ['water-by-hand'], hours: 1, unreliable: true },
+  { cause: 'watered-by-hand', faults: ['water-by-hand'], hours: 1 },
   {
     cause: 'probe-dead',
     faults: [
@@ -55,11 +55,11 @@ export const PROMISES: readonly Promised[] = [
   { cause: 'probe-noisy', faults: ['probe-noisy', 'probes-noisy'], hours: 3 },
   // One reading of forty is a spike, and two of them within two hours are told: in one zone of ten that takes seven hours.
   { cause: 'probe-noisy', faults: ['probe-spikes'], hours: 10 },
-  { cause: 'probes-swapped', faults: ['probes-swapped'], hours: 24, unreliable: true },
+  { cause: 'probes-swapped', faults: ['probes-swapped'], hours: 24 },
   { cause: 'probes-swapped', faults: ['probe-of-another-zone'], hours: 24 },
   { cause: 'probe-reinserted', faults: ['probe-reinserted-dry'], hours: 0.5 },
-  { cause: 'probe-reinserted', faults: ['probe-reinserted-wet'], hours: 0.5 },
-  { cause: 'salt-driven', faults: ['probe-salt-error', 'probes-salt-error'], hours: 216 },
+  { cause: 'probe-reinserted', faults: ['probe-reinserted-wet'], hours: 0.5, unreliable: true },
+  { cause: 'salt-driven', faults: ['probe-salt-error', 'probes-salt-error'], hours: 216, unreliable: true },
   { cause: 'temperature-driven', faults: ['probe-temperature-error', 'probes-temperature-error'], hours: 30 },
   { cause: 'unit-slip', faults: ['probe-in-percent', 'probes-in-percent', 'probe-raw'], hours: 0.5 },
   { cause: 'feed-tank-wrong', faults: ['feed-too-strong', 'feed-plain-water'], hours: 0.5 },

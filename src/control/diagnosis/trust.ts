@@ -1,4 +1,4 @@
-import { isFrozen, isNoisy } from './probe-doubts.js'
+import { canJudge } from './can-judge.js'
 import { levelOf, type ProbeWatch } from './watch-probe.js'
 import type { Watched } from './watched.js'
 import type { ZoneWatchState } from './zone-state.js'
@@ -7,12 +7,6 @@ const DAY = 86400
 
 export function isSilent({ heard, count }: ProbeWatch, now: number, zone: Watched): boolean {
   return count > 0 && heard !== null && now - heard > zone.maxAge
-}
-
-/** Whether the probe can be asked what a shot did. A jump counts for a day, in which all hours came by once. */
-export function canJudge(probe: ProbeWatch, now: number, zone: Watched): boolean {
-  const last = probe.times[probe.times.length - 1]
-  return last !== undefined && now - last <= zone.maxAge && probe.bad === null && !isFrozen(probe) && !isNoisy(probe)
 }
 
 /** Whether its level can be believed too: it did not jump in the last day. */

@@ -1,10 +1,9 @@
+import { canJudge } from './can-judge.js'
 import { type BalanceMark, type FoundWater, waterIn } from './found-water.js'
 import { known, type WatchZoneInput } from './input.js'
-import { canJudge } from './trust.js'
 import { levelOf, type ProbeWatch } from './watch-probe.js'
 import { LEAK, ran, type ValveWatch } from './watch-valve.js'
 import type { Watched } from './watched.js'
-import type { ZoneWatchState } from './zone-state.js'
 
 /** What the zone holds and has drained, less what came by the valve: it falls as plants drink, and climbs by no shot. */
 export interface BalanceWatch {
@@ -44,7 +43,7 @@ export function withBalance(
   balance: BalanceWatch,
   before: ValveWatch,
   after: ValveWatch,
-  { probes, usual }: Pick<ZoneWatchState, 'probes' | 'usual'>,
+  { probes, usual }: { readonly probes: readonly ProbeWatch[]; readonly usual: { readonly drained: number } },
   input: WatchZoneInput,
   now: number,
   passed: number,

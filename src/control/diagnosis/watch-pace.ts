@@ -1,5 +1,3 @@
-import type { ProbeWatch } from './watch-probe.js'
-
 /** How often readings of a probe arrive, in any order and with any number. */
 export interface PaceWatch {
   /** Over the last half hour, or the last twenty readings, and usually. Unit: 1/s. */
@@ -9,6 +7,12 @@ export interface PaceWatch {
   readonly swing: number
   /** For how long it was watched. Unit: s. */
   readonly watched: number
+}
+
+/** What has a pace, and counts its readings. */
+interface Paced {
+  readonly pace: PaceWatch
+  readonly count: number
 }
 
 export const newPace: PaceWatch = { now: 0, usual: 0, swing: 0, watched: 0 }
@@ -30,7 +34,7 @@ const SWINGS = 5
 const KNOWN = 21600
 
 /** Counts what arrived in a call. */
-export function withPace(probe: ProbeWatch, before: ProbeWatch, passed: number): ProbeWatch {
+export function withPace<P extends Paced>(probe: P, before: Paced, passed: number): P {
   if (passed < 1e-3) return probe
   const { pace } = probe
   const arrived = (probe.count - before.count) / passed
@@ -54,7 +58,7 @@ function lostLimit({ swing }: PaceWatch): number {
 }
 
 /** Share of the usual readings that do not arrive, where so many are missing that it is no chance; else zero. */
-export function lostShare({ pace }: ProbeWatch, isTold: boolean): number {
+export function lostShare({ pace }: Pick<Paced, 'pace'>, isTold: boolean): number {
   if (pace.watched < KNOWN || !(pace.usual > 0)) return 0
   const lost = 1 - pace.now / pace.usual
   return lost > (isTold ? Math.max(STILL_LOST, 2 * pace.swing) : lostLimit(pace)) ? lost : 0
