@@ -82,6 +82,5 @@ export function waterStore(store: WaterStore): ContainerFlow<StoreState> {
 }
 
 function heldIn(state: StoreState): number {
-  requireObject(state, 'state')
-  return numberIn(state.held, STATE_WATER, 'held')
+  return numberIn(state?.held, STATE_WATER, 'held')
 }

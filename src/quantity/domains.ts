@@ -2,7 +2,7 @@ import type { Domain } from './domain.js'
 
 /** Domains of quantities that several topics take. One row a quantity, by name. */
 
-export const CAPACITY: Domain = { quantity: 'container capacity', unit: 'm³/m³', min: 0, max: 1, ends: '(]', hint: 'give the water content of this container after free drainage' }
+export const CAPACITY: Domain = { quantity: 'container capacity', unit: 'm³/m³', min: 0, max: 1, ends: '(]', hint: 'give the water content after drainage' }
 export const CONFIDENCE: Domain = { quantity: 'confidence', unit: '1', min: 0.5, max: 0.9999, ends: '[]', hint: '0.95 is usual; nobody knows the tails of a distribution better than 0.9999' }
 export const DAY_OF_YEAR: Domain = { quantity: 'day of the year', unit: 'd', min: 1, max: 366, ends: '[]', hint: 'give a whole number from 1 to 366; 1 January is 1' }
 export const DRAINED: Domain = { quantity: 'drain', unit: 'L', min: 0, max: Infinity, ends: '[)', hint: 'give the drain of the same time and the same plants, zero or more' }
@@ -10,7 +10,7 @@ export const DRAIN_FRACTION: Domain = { quantity: 'share', unit: '1', min: 0, ma
 export const ELAPSED: Domain = { quantity: 'time', unit: 's', min: 0, max: Infinity, ends: '[)', hint: 'give the time since it began, zero or more' }
 /** Of one container, of a plant or of a valve. A mean of several containers, or an emitter that two plants share, is no whole number. */
 export const EMITTERS: Domain = { quantity: 'emitters', unit: '1', min: 0, max: 100000, ends: '(]', hint: 'give emitters' }
-export const INSTANT: Domain = { quantity: 'instant', unit: 's', min: -62135596800, max: 253402300799, ends: '[]', hint: 'give seconds since 1970 in universal time, not milliseconds' }
+export const INSTANT: Domain = { quantity: 'instant', unit: 's', min: -62135596800, max: 253402300799, ends: '[]', hint: 'give seconds since 1970 in UTC, not milliseconds' }
 export const MASS_FRACTION: Domain = { quantity: 'mass fraction', unit: '1', min: 0, max: 1, ends: '[]', hint: 'give a share of the dry mass from 0 to 1; percent go through percent()' }
 export const MAX_RUN_TIME: Domain = { quantity: 'time', unit: 's', min: 0, max: 7200, ends: '(]', hint: 'give 2 h or less' }
 export const PLANTS: Domain = { quantity: 'plants', unit: '1', min: 1, max: Infinity, ends: '[)', hint: 'give the whole number of plants that share the container' }

@@ -54,7 +54,7 @@ export function requireObject(input: unknown, argument: string): void {
     throw new InputError(
       argument,
       input === undefined || input === null ? 'is missing' : `a ${typeof input} is no object`,
-      'give an object, as the documentation says',
+      'give an object',
     )
 }
 

@@ -52,7 +52,7 @@ const DRAIN_LAG = 900 as Duration
 
 /**
  * Proposes the shots of the next day of a zone, within the limits of its set-up, from the review of a day; while that day is under way, the
- * shots of the rest of it, beside what was given on it by the log of openings.
+ * shots of the rest of it.
  *
  * A proposal is advice and not an order. Whatever opens a valve must hold limits of its own: a maximum run time, a daily maximum, a leak
  * check, and a safe state when readings are missing. Without a probe that can be trusted nothing is proposed.

@@ -49,7 +49,7 @@ export interface ProbeDay {
   /** Its own limits. */
   readonly limits: Known<LevelLimits>
   readonly night: Known<NightDryDown>
-  /** Median of the last three good readings of the day: within three hours of its end, or half an hour before the last row of one that is under way. Unit: m³/m³. */
+  /** Median of the last three good readings, within three hours of the end of the day or half an hour of the last row of one under way. Unit: m³/m³. */
   readonly last: Known<number>
   /** When it reaches its own refill point if nobody waters, from its last reading on, with bands that hold. */
   readonly refill: TimeUntilLevel | { readonly known: false; readonly reason: 'not-used' }
@@ -78,7 +78,7 @@ export interface RootZoneTemperature {
   readonly mean: number
 }
 
-/** The zone as a whole at the end of the day, or at the last reading of one that is under way, from the probes that count, each shifted by its own level. */
+/** The zone at the end of the day, or at the last reading of one under way, from the probes that count, each shifted by its own level. */
 export interface ZoneLevel {
   /** Mean water content. Unit: m³/m³. */
   readonly mean: number
@@ -112,7 +112,7 @@ export interface ZoneDay {
   readonly to: number
   /** Rows of readings on the day. Unit: 1. */
   readonly readings: number
-  /** What is known of the day while it is not over; absent once it is. Its light after the last reading is that of the day before, its climate that of the 24 hours before. */
+  /** What is known of the day while it is not over: its light to come is that of the day before, its climate that of the last 24 hours. */
   readonly underWay?: DayUnderWay
   readonly light: DayLight
   readonly medium: Known<MediumAtRest>
