@@ -82,5 +82,6 @@ export function waterStore(store: WaterStore): ContainerFlow<StoreState> {
 }
 
 function heldIn(state: StoreState): number {
-  return numberIn(state?.held, STATE_WATER, 'held')
+  requireObject(state, 'state')
+  return numberIn(state.held, STATE_WATER, 'held')
 }

@@ -31,6 +31,6 @@ export const SUBSTRATE_VOLUME: Domain = { quantity: 'substrate volume', unit: 'L
 export const SUCTION: Domain = { quantity: 'suction', unit: 'cm', min: 0, max: Infinity, ends: '[)', hint: 'suctions are zero or more, without the minus sign of a pressure head' }
 /** How long a valve is open at least, at rest, late, or fills its line. */
 export const VALVE_TIME: Domain = { quantity: 'time', unit: 's', min: 0, max: 86400, ends: '[]', hint: 'give 0 or more' }
-export const WATER_CONTENT: Domain = { quantity: 'water content', unit: 'm³/m³', min: 0, max: 1, ends: '[]', hint: 'give the volume of water per volume of medium' }
+export const WATER_CONTENT: Domain = { quantity: 'water content', unit: 'm³/m³', min: 0, max: 1, ends: '[]', hint: 'give water per volume of medium' }
 export const WATER_GIVEN: Domain = { quantity: 'water given', unit: 'L', min: 0, max: Infinity, ends: '[)', hint: 'give zero or more, for one container' }
-export const WATER_USE: Domain = { quantity: 'water use', unit: 'L', min: 0, max: Infinity, ends: '[)', hint: 'give the water that the plants take, zero or more' }
+export const WATER_USE: Domain = { quantity: 'water use', unit: 'L', min: 0, max: Infinity, ends: '[)', hint: 'give what plants take, zero or more' }
