@@ -2,6 +2,7 @@ import { isMoment } from '../moment.js'
 import { clockAdvance, isRefused } from './clock-advance.js'
 import { isCaughtUp, longestRun, passRun } from './equal-moments.js'
 import { type Hours, sharesEnough } from './hours.js'
+import { knowsPace } from './known-pace.js'
 import { atNewPace, LONGS, passLonger } from './rarer-decisions.js'
 import type { WateringClock } from './state.js'
 import { owedAfter, paidBack } from './trembling-clock.js'
@@ -33,7 +34,7 @@ function tickAlone(clock: WateringClock, now: unknown, hours: readonly Hours[]):
 }
 
 function isTooFar(clock: WateringClock, step: number): boolean {
-  if (clock.paces < 8) return step > FIRST_STEP
+  if (!knowsPace(clock)) return step > FIRST_STEP
   if (isCaughtUp(clock, step)) return false
   const decisions = clock.same <= longestRun(clock) ? clock.same + 1 : 1
   return step > longestStep(decisions * clock.pace)
@@ -124,12 +125,12 @@ function believedStep(clock: WateringClock, step: number): number {
 /** The pace after a step of the clock, which belongs to all decisions since the one before. */
 function learntPace(clock: WateringClock, step: number): Pick<WateringClock, 'pace' | 'paces'> {
   // A clock that gives any number now and then must not change what is known of the pace.
-  if (clock.paces >= 8 && clock.steady < 3) return { pace: clock.pace, paces: clock.paces }
+  if (knowsPace(clock) && clock.steady < 3) return { pace: clock.pace, paces: clock.paces }
   const decisions = clock.same + 1
   const each = step / decisions
   if (clock.paces === 0) return { pace: each, paces: Math.min(7, decisions) }
   // Of the first steps one may be a gap: a step that is far shorter begins the count again, and one that is far longer counts little.
-  const isFirst = clock.paces < 8
+  const isFirst = !knowsPace(clock)
   if (isFirst && each < clock.pace / 3) return { pace: each, paces: Math.min(7, decisions) }
   const taken = isFirst ? Math.min(each, 3 * clock.pace) : each
   const paces = Math.min(32, clock.paces + decisions)
@@ -140,7 +141,7 @@ function learntPace(clock: WateringClock, step: number): Pick<WateringClock, 'pa
 function repeated(clock: WateringClock): WateringClock {
   const same = Math.min(1e9, clock.same + 1)
   // Before the pace is known nothing can be counted: a message may come twice, a third time is a clock that stands still.
-  if (clock.paces < 8) {
+  if (!knowsPace(clock)) {
     const stalls = Math.min(100, clock.stalls + 1)
     return { ...clock, same, stalls, steady: stalls > 2 ? 0 : clock.steady }
   }
@@ -158,18 +159,18 @@ function failed(clock: WateringClock, raw: number | null): WateringClock {
   const owed = raw === null || clock.raw === null ? 0 : owedAfter(clock, raw - clock.raw)
   const fresh = { stalls: 0, same: 0, lent: 0, owed, longer: 0, longs: 0, steady: 0, byCount: 0, byClock: 0 }
   // A clock that gives any number teaches no pace: eight decisions without a leap have to follow each other.
-  const learnt = clock.paces < 8 ? { pace: 0, paces: 0 } : {}
+  const learnt = knowsPace(clock) ? {} : { pace: 0, paces: 0 }
   return { ...counted(clock), ...fresh, ...learnt, raw, base: taken, bad: Math.min(20, clock.bad + 2) }
 }
 
 function counted(clock: WateringClock): WateringClock {
-  const credit = clock.paces < 8 ? 0 : clock.pace
+  const credit = knowsPace(clock) ? clock.pace : 0
   return { ...clock, elapsed: clock.elapsed + credit, doubt: clock.doubt + credit }
 }
 
 /** Whether the clock may be used as it is, only the count of decisions, or neither. */
 export function clockMode(clock: WateringClock): 'runs' | 'counts' | 'settles' {
   if (clock.base === null) return 'settles'
-  if (clock.bad >= 10) return clock.paces < 8 ? 'settles' : 'counts'
+  if (clock.bad >= 10) return knowsPace(clock) ? 'counts' : 'settles'
   return clock.steady >= 3 ? 'runs' : 'settles'
 }

@@ -1,3 +1,4 @@
+import { knowsPace } from './known-pace.js'
 import type { WateringClock } from './state.js'
 
 /** A clock that stands longer than this between two steps, or for more decisions, teaches no more: programs cut times to minutes, quarters or hours. Unit: s. */
@@ -15,7 +16,7 @@ export function longestRun({ usual }: WateringClock): number {
 
 /** Whether a step of the clock makes good what decisions with the same moment were counted for. */
 export function isCaughtUp({ same, pace, paces }: WateringClock, step: number): boolean {
-  if (same === 0 || paces < 8) return false
+  if (same === 0 || !knowsPace({ paces })) return false
   const due = (same + 1) * pace
   return Math.abs(step - due) <= Math.min(CLOSE, due / 4)
 }

@@ -1,3 +1,4 @@
+import { KNOWN, knowsPace } from './known-pace.js'
 import type { WateringClock } from './state.js'
 
 /**
@@ -5,8 +6,6 @@ import type { WateringClock } from './state.js'
  * judgement; where it runs too fast instead, the count of decisions still bounds the water of a day.
  */
 export const LONGS = 4
-/** Decisions that make the new pace a known one. */
-const KNOWN = 8
 /** Steps are alike within this share of them: own judgement. */
 const ALIKE = 0.25
 /** No zone is decided on less often. Own judgement. Unit: s. */
@@ -15,7 +14,7 @@ const RAREST = 3600
 /** Counts steps that are too long for the pace, and alike. */
 export function passLonger(clock: WateringClock, step: number): Pick<WateringClock, 'longer' | 'longs'> {
   const { longer, longs, paces } = clock
-  if (paces < 8 || step <= 0 || step > RAREST) return { longer: 0, longs: 0 }
+  if (!knowsPace({ paces }) || step <= 0 || step > RAREST) return { longer: 0, longs: 0 }
   if (longs === 0 || Math.abs(step - longer) > ALIKE * longer) return { longer: step, longs: 1 }
   return { longer, longs: longs + 1 }
 }

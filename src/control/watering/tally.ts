@@ -1,3 +1,4 @@
+import { knowsPace } from './known-pace.js'
 import type { WateringClock, WateringTally } from './state.js'
 
 /** Hours that are kept: a day, what the clock may gain on it at most, and the hour that has begun. */
@@ -36,7 +37,7 @@ export function passTally(tally: WateringTally, passed: number, clock: WateringC
 
 /** The pace of decisions over a long time. It follows soon where they come faster, and hardly where the clock says that they come less often. */
 function usualPace({ pace, decisions }: WateringTally, passed: number, clock: WateringClock) {
-  if (clock.paces < 8 || isSlower({ pace, decisions }, clock, 1.25)) return { pace, decisions }
+  if (!knowsPace(clock) || isSlower({ pace, decisions }, clock, 1.25)) return { pace, decisions }
   const isFaster = decisions >= KNOWN && clock.pace < 0.7 * pace
   const taken = Math.min(passed, decisions < KNOWN ? HOUR : 8 * pace)
   const share = isFaster ? 256 : decisions < KNOWN ? decisions + 1 : MEMORY

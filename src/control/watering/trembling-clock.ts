@@ -1,3 +1,4 @@
+import { knowsPace } from './known-pace.js'
 import type { WateringClock } from './state.js'
 
 /** A step back by more paces is a clock that was set, and no trembling: as a step on by so many is none of its own. */
@@ -12,7 +13,7 @@ const SLOWEST = 0.85
  * bring several days in one.
  */
 export function owedAfter({ owed, pace, paces }: WateringClock, step: number): number {
-  if (paces < 8 || step > 0 || -step > MAX * pace) return 0
+  if (!knowsPace({ paces }) || step > 0 || -step > MAX * pace) return 0
   return Math.min(MAX * pace, owed - step + pace)
 }
 

@@ -2,6 +2,7 @@ import type { Limits } from './checked-settings.js'
 import { clockMode, longestStep } from './clock.js'
 import { runFor } from './delivery.js'
 import { inHours } from './hours.js'
+import { knowsPace } from './known-pace.js'
 import type { WateringClock, WateringState, WateringTally, WateringValve } from './state.js'
 import { isKnownPace } from './tally.js'
 
@@ -19,7 +20,7 @@ export function gapBefore(before: WateringClock, clock: WateringClock): number {
   if (before.raw === null || clock.raw === null) return 0
   const step = clock.raw - before.raw
   // Where the pace is not known yet, a leap begins it again: an old state may be any time old.
-  if (before.paces < 8) return step !== 0 && clock.steady === 0 ? 86400 : 0
+  if (!knowsPace(before)) return step !== 0 && clock.steady === 0 ? 86400 : 0
   if (before.steady < 3 && clockMode(clock) === 'counts') return 0
   if (step < 0) return -step
   const usual = (before.same + 1) * before.pace

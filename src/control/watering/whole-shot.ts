@@ -1,4 +1,5 @@
 import type { Limits } from './checked-settings.js'
+import { knowsPace } from './known-pace.js'
 import type { WateringClock } from './state.js'
 
 /**
@@ -7,7 +8,7 @@ import type { WateringClock } from './state.js'
  */
 export function wholeRun({ pace, paces }: WateringClock, limits: Limits): number {
   const { run, maxRun, rest, lag, allowed, backUp, shot } = limits
-  if (paces < 8) return run
+  if (!knowsPace({ paces })) return run
   // A shot can follow another only at the first decision after rest and lag.
   const every = Math.max(1, Math.ceil((run + Math.max(rest, lag)) / pace - 1e-6)) * pace
   return Math.min(maxRun, run * Math.max(1, (backUp * every) / (allowed * shot)))
