@@ -22,6 +22,7 @@ import {
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { bagDay, midnight } from '../support/bag-day.js'
+import { safeWatering } from '../support/safe-watering.js'
 
 /**
  * Somebody types one number wrong, a packet loses one, a unit slips. What plans, sizes or allows water refuses it with a typed error, or
@@ -41,28 +42,13 @@ const shot: SizeShotInput = {
   pumpFlow: litresPerHour(2000),
 }
 const check: CheckWateringInput = {
-  request: { volume: litres(0.4), runTime: minutes(6) },
-  limits: {
-    maxPerShot: litres(0.5),
-    maxPerDay: litres(5),
-    maxRunTime: minutes(10),
-    minRest: minutes(15),
-    maxReadingAge: minutes(20),
-    flow: litresPerHour(4),
-    minBelievable: waterContent(0.2),
-    maxBelievable: waterContent(0.8),
-    fullPoint: waterContent(0.62),
-  },
+  ...safeWatering,
   facts: {
+    ...safeWatering.facts,
     givenInDay: litres(4.55),
     sinceLastShot: minutes(16),
     waterContent: waterContent(0.61),
     age: minutes(19),
-    flag: 1,
-    clockRanOn: true,
-    flowWhileClosed: false,
-    locked: false,
-    alarms: [],
   },
 }
 
