@@ -13,8 +13,8 @@ import {
   waterContent,
   wettingCurveKoolParker1987,
 } from 'porewater'
+import { limits } from '../tests/support/uptake-limits.js'
 import { compare, report } from './timing.js'
-import { limits } from './uptake-limits.js'
 
 const curve = { residual: waterContent(0.18), saturated: waterContent(0.92), alpha: perCentimetre(0.15), n: 1.7 }
 

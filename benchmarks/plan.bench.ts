@@ -7,46 +7,19 @@ import {
   type DayPlanRequest,
   demandCourse,
   fraction,
-  instant,
   litres,
-  litresPerHour,
-  minutes,
   perCentimetre,
-  percent,
   planDay,
-  seconds,
   uptakeLimitsFeddes,
   vanGenuchten1980,
   waterContent,
 } from 'porewater'
+import { bagDay, light } from '../tests/support/bag-day.js'
 import { compare, median, report } from './timing.js'
 
-const light = Array.from({ length: 144 }, (_, i) => Math.max(0, Math.sin((Math.PI * ((i + 0.5) / 6 - 6)) / 14)))
 const requestOf = (zone: number): DayPlanRequest => ({
-  start: instant(1779148800),
-  step: minutes(10),
+  ...bagDay,
   demand: demandCourse({ total: litres(3 + (zone % 10) / 10), light, evenShare: fraction(0.15) }),
-  container: {
-    substrateVolume: litres(14),
-    containerCapacity: waterContent(0.62),
-    minWaterContent: waterContent(0.15),
-    bypass: fraction(0.1),
-    drainLag: minutes(10),
-  },
-  waterContent: waterContent(0.6),
-  refillPoint: waterContent(0.59),
-  fullPoint: waterContent(0.62),
-  drainFraction: percent(25),
-  firstShot: instant(1779148800 + 7 * 3600),
-  lastShot: instant(1779148800 + 18 * 3600),
-  emitters: 2,
-  emitterFlow: litresPerHour(2),
-  lineFill: seconds(8),
-  minRunTime: minutes(2),
-  maxRunTime: minutes(15),
-  minRest: minutes(15),
-  maxPerDay: litres(9),
-  trigger: { by: 'level' },
 })
 const planOf = (zone: number) => planDay(requestOf(zone))
 

@@ -17,8 +17,8 @@ import {
   waterContent,
 } from 'porewater'
 import { randomNumbers } from '../src/numerics/random.js'
+import { limits } from '../tests/support/uptake-limits.js'
 import { median } from './timing.js'
-import { limits } from './uptake-limits.js'
 
 const SHOTS = 20
 /** Length of a shot, and of the rest behind it. Unit: s. */

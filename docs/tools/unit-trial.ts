@@ -3,23 +3,10 @@
  * text, UCUM, SenML, help, public face and rows of tests, each used by a program that did not know of it. Then it takes the row away, runs
  * the same command, and the copy must be what it was, byte for byte. `npm run units:trial`, a step of the checks before a change lands.
  */
-import { execFileSync } from 'node:child_process'
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import { fileURLToPath } from 'node:url'
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { inTreeCopy, type TreeCopy } from './house/tree-copy.js'
 import { differencesOf, digestsOf } from './units/digests.js'
 
-const root = fileURLToPath(new URL('../../', import.meta.url))
-const COPIED = [
-  'src',
-  'docs/tools',
-  'docs/public-api.txt',
-  'docs/how-known.md',
-  'tests',
-  'package.json',
-  'tsconfig.json',
-]
 /** The hectolitre, which the tables lack; the registry of SenML lacks it too, so that its symbol is one of this trial. */
 const ROW =
   "  { of: 'Volume', make: 'hectolitres', symbol: 'hL', factor: '* 100', source: SI_PREFIXES, ucum: 'hL', senml: 'hl', words: ['hectolitre', 'hectolitres'] },\n"
@@ -39,12 +26,7 @@ console.log(JSON.stringify([
 ]))`
 const EXPECTED = [200, 2, /volume is -1 hL/, 200, 200, '2 hL', 200, 200]
 
-const folder = mkdtempSync(join(tmpdir(), 'porewater-unit-'))
-const inCopy = (path: string) => join(folder, path)
-const run = (...words: string[]) =>
-  execFileSync(process.execPath, ['--import', 'tsx', ...words], { cwd: folder, encoding: 'utf8' })
-
-function expectAll(): void {
+function expectAll({ inCopy, run, test }: TreeCopy): void {
   mkdirSync(inCopy('trial'))
   writeFileSync(inCopy('trial/use.ts'), PROGRAM)
   const seen = JSON.parse(run('trial/use.ts')) as unknown[]
@@ -62,31 +44,17 @@ function expectAll(): void {
   ] as const)
     if (!readFileSync(inCopy(path), 'utf8').includes(part)) throw new Error(`${path} does not have ${part}`)
   // Text, UCUM and factor against mathjs, by tests that run over the generated rows.
-  const report = run(
-    'node_modules/vitest/vitest.mjs',
-    'run',
-    '--config=tests/vitest.config.ts',
-    '--reporter=json',
-    'tests/text/oracle.test.ts',
-  )
-  const { success, testResults } = JSON.parse(report.slice(report.indexOf('{"num'), report.lastIndexOf('}') + 1)) as {
-    success: boolean
-    testResults: { assertionResults: { title: string; status: string }[] }[]
-  }
-  const own = testResults.flatMap(({ assertionResults }) =>
-    assertionResults.filter(({ title }) => /\bhL\b/.test(title)),
-  )
-  if (!success || own.length < 2) throw new Error(`${own.length} tests looked at the unit`)
+  const own = test('tests/text/oracle.test.ts').filter(({ name }) => /\bhL\b/.test(name))
+  if (own.length < 2 || own.some(({ passed }) => !passed)) throw new Error(`${own.length} tests looked at the unit`)
 }
 
-try {
-  for (const path of COPIED) cpSync(join(root, path), inCopy(path), { recursive: true })
-  symlinkSync(join(root, 'node_modules'), inCopy('node_modules'))
+inTreeCopy((copy) => {
+  const { folder, inCopy, run } = copy
   const before = digestsOf(folder)
   const table = readFileSync(inCopy('src/quantity/units.table.ts'), 'utf8')
   writeFileSync(inCopy('src/quantity/units.table.ts'), table.replace(/\]\n$/, `${ROW}]\n`))
   run('docs/tools/units.ts')
-  expectAll()
+  expectAll(copy)
   writeFileSync(inCopy('src/quantity/units.table.ts'), table)
   run('docs/tools/units.ts')
   // The catalogue is not kept with the sources: where there was none, there is one now.
@@ -96,6 +64,4 @@ try {
   )
   if (traces.length > 0) throw new Error(`the row left traces: ${traces.join(', ')}`)
   console.log('a row of the table of units gave all that a unit is, and left no trace')
-} finally {
-  rmSync(folder, { recursive: true })
-}
+})

@@ -1,4 +1,5 @@
 import { controlWatering } from '../control/control-watering.js'
+import { ACKNOWLEDGED_CODES } from '../control/watering/acknowledge.js'
 import type { WateringDecision } from '../control/watering/decision.js'
 import type { WateringInput } from '../control/watering/input.js'
 import type { WateringSettings } from '../control/watering/settings.js'
@@ -67,21 +68,6 @@ export function rehearsedWatering(
   }
 }
 
-/** Everything that can be acknowledged: a person who comes has looked at all of it. */
-const ACKNOWLEDGED: readonly string[] = [
-  'shots-without-rise',
-  'reading-fell-too-fast',
-  'reads-too-high',
-  'use-too-small',
-  'use-too-large',
-  'clock-doubtful',
-  'flow-while-closed',
-  'no-flow',
-  'flow-too-large',
-  'flow-too-small',
-  'drain-while-dry',
-  'valve-does-not-close',
-]
 /** How long an order of a person holds after it was told last. Unit: s. */
 const HELD = 600
 
@@ -96,6 +82,7 @@ function inputOf(observed: Observation, names: readonly string[]): WateringInput
     ...(drained === null ? {} : { drained: drained as Volume }),
     ...(valveOpen === null ? {} : { valve: valveOpen ? 'open' : 'closed' }),
     ...(override === null ? {} : { override: { action: override === 'open' ? 'water' : 'close', until: now + HELD } }),
-    ...(acknowledged ? { acknowledge: ACKNOWLEDGED } : {}),
+    // A person who comes has looked at all of it.
+    ...(acknowledged ? { acknowledge: ACKNOWLEDGED_CODES } : {}),
   }
 }

@@ -1,16 +1,19 @@
+import { blindnessOf } from './blindness.js'
 import { containersOf } from './containers.js'
 import { controllerClock } from './controller-clock.js'
 import type { Effects } from './effects.js'
 import { changesOf, effectsAt } from './effects-at.js'
 import { messagesOf } from './messages.js'
 import type { CheckedRehearsal } from './rehearsal.js'
-import type { Observation, ReceivedReading, RehearsalTruth, ValveOrder } from './rehearsed-controller.js'
+import type { Observation, RehearsalTruth, ValveOrder } from './rehearsed-controller.js'
+import { senderOf } from './sender.js'
 import { probesOf } from './sense.js'
 import { streamSeed } from './stream-seed.js'
 import { type Tally, tallyOf } from './tally.js'
 import { valveOf } from './valve.js'
+import { waterCourse } from './water-course.js'
 import { weatherOf } from './weather.js'
-import { waterCourse, type ZoneWater } from './zone-water.js'
+import type { ZoneWater } from './zone-water.js'
 
 /** The simulated zone as the loop of a rehearsal sees it. */
 export interface World {
@@ -47,43 +50,25 @@ export function worldOf({ zone, limits, faults, seed, days, start }: CheckedRehe
   const course = waterCourse(zone, containers, valve, weather, tally)
   const { water } = course
   const changes = changesOf(faults)
-  const salts = zone.feedEC
-  const newest = new Float64Array(zone.probes).fill(Number.NaN)
-  const stamps = new Float64Array(zone.probes).fill(Number.NaN)
-  const shown = new Float64Array(zone.probes).fill(Number.NaN)
+  const sender = senderOf(zone, probes, messages)
+  const isBlind = blindnessOf(limits, zone.probes)
   const truth: RehearsalTruth = { waterContent: zone.waterContent, time: 0, hour: 0, given: 0 }
   const before = containers.held()
   let effects = effectsAt(faults, zone.probes, 0)
   let change = changes.findIndex((time) => time > 0)
   let time = 0
   let calls = 0
-  let nextReading = 0
 
   const poreEC = () => water.salt / Math.max(1e-6, containers.mean() * zone.medium.substrateVolume)
-  const sendReadings = (now: number, pore: number, warm: number) => {
-    if (time < nextReading || !effects.power) return
-    nextReading = (Math.floor(time / zone.readingsEvery) + 1) * zone.readingsEvery
-    const salt = pore - salts
-    for (let probe = 0; probe < zone.probes; probe++) {
-      const value = probes.send(probe, effects, time, salt, warm)
-      shown[probe] = typeof value === 'number' ? value : Number.NaN
-      if (value === undefined) continue
-      messages.send({ probe, value, time: now + effects.senderAhead }, effects, time)
+  /** What the instruments of the zone show, where it has them. */
+  const instruments = () => {
+    const contact = effects.feedback === 'works' ? valve.isOpen(effects) : effects.feedback === 'open'
+    return {
+      metered: zone.has.flowMeter ? water.metered : null,
+      meteredFlow: zone.has.flowMeter ? water.flow : null,
+      drained: zone.has.drainGauge ? water.gauged : null,
+      valveOpen: zone.has.valveContact ? contact : null,
     }
-  }
-  /** Notes what a controller that believes nothing impossible could know now. */
-  const note = (readings: readonly ReceivedReading[], now: number) => {
-    for (const { probe, value, time } of readings) {
-      if (typeof value !== 'number' || !(value >= limits.believedFrom && value <= limits.believedTo)) continue
-      if (time >= stamps[probe]! || Number.isNaN(stamps[probe]!)) {
-        newest[probe] = value
-        stamps[probe] = time
-      }
-    }
-    let blind = true
-    for (const stamp of stamps) if (now - stamp <= limits.maxAge && now - stamp >= -limits.maxAge) blind = false
-    tally.known.blind = blind
-    tally.known.hour = Number.isFinite(now) ? hourOf((now - start) / 3600) : truth.hour
   }
   return {
     tally,
@@ -91,7 +76,7 @@ export function worldOf({ zone, limits, faults, seed, days, start }: CheckedRehe
     truth,
     waterContents: containers.waterContents,
     mean: containers.mean,
-    shown,
+    shown: sender.shown,
     effects: () => effects,
     wanted: () => valve.isWanted(time) && valve.isOpen(effects),
     order: (order) => valve.give(order, effects, time),
@@ -105,27 +90,24 @@ export function worldOf({ zone, limits, faults, seed, days, start }: CheckedRehe
       truth.given = water.given - water.unordered
       truth.time = time
       truth.hour = (time / 3600) % 24
-      const pore = poreEC()
-      const warm = weather.temperature(time)
-      sendReadings(now, pore, warm)
+      const drainEC = poreEC()
+      const rootTemperature = weather.temperature(time)
+      sender.send(effects, time, now, drainEC - zone.feedEC, rootTemperature)
       const readings = messages.arrived(time)
-      note(readings, now)
-      const contact = effects.feedback === 'works' ? valve.isOpen(effects) : effects.feedback === 'open'
+      tally.known.blind = isBlind(readings, now)
+      tally.known.hour = Number.isFinite(now) ? hourOf((now - start) / 3600) : truth.hour
       return {
         now,
         readings,
-        metered: zone.has.flowMeter ? water.metered : null,
-        meteredFlow: zone.has.flowMeter ? water.flow : null,
-        drained: zone.has.drainGauge ? water.gauged : null,
-        valveOpen: zone.has.valveContact ? contact : null,
+        ...instruments(),
         override: effects.override,
         locked: effects.locked,
         acknowledged,
         restarted,
         light: BRIGHT * weather.light(time) * effects.light,
-        rootTemperature: warm,
-        feedEC: salts * effects.feed,
-        drainEC: pore,
+        rootTemperature,
+        feedEC: zone.feedEC * effects.feed,
+        drainEC,
       }
     },
     finish: () => course.finish(time, effects),

@@ -86,6 +86,9 @@ export interface ZoneGauges {
   readonly mainValve: boolean
 }
 
+/** Beside more than this a shot is within rounding. Unit: L. */
+const MAX_VOLUME = 1e12
+
 export function checkedZone(zone: RehearsalZone): RehearsalZone {
   wholeNumberIn(zone.containers, CONTAINERS, 'containers')
   wholeNumberIn(zone.probes, PROBES, 'probes')
@@ -106,7 +109,9 @@ export function checkedZone(zone: RehearsalZone): RehearsalZone {
   numberIn(zone.weatherSpread, WEATHER_SPREAD, 'weatherSpread')
   numberIn(zone.readingsEvery, READING_STEP, 'readingsEvery')
   numberIn(zone.feedEC, FEED_EC, 'feedEC')
-  numberIn(zone.medium.substrateVolume, SUBSTRATE_VOLUME, 'substrateVolume')
+  const volume = numberIn(zone.medium.substrateVolume, SUBSTRATE_VOLUME, 'substrateVolume')
+  if (volume > MAX_VOLUME)
+    throw new InputError('substrateVolume', `is ${volume} L: shots could not be told from nothing`, 'check the unit')
   numberIn(zone.medium.step, MEDIUM_STEP, 'step')
   return zone
 }

@@ -14,13 +14,10 @@ import {
   hours,
   instant,
   litres,
-  litresPerHour,
-  minutes,
   perCentimetre,
   percent,
   planDay,
   rawReading,
-  seconds,
   timeToRefill,
   vanGenuchten1980,
   waterContent,
@@ -28,6 +25,7 @@ import {
 import { chartCalibration, chartDay, chartDrain, chartDryDown, chartPlan, chartRetention } from 'porewater/chart'
 import { describe, expect, it } from 'vitest'
 import { PLOTS } from '../../docs/tools/plots.js'
+import { bagDay, midnight } from '../support/bag-day.js'
 import { badNumbers, every, parseXml, type XmlElement } from './well-formed.js'
 
 const HOSTILE = `<&"'>]]>`.repeat(20)
@@ -236,30 +234,11 @@ describe('a calibration', () => {
 })
 
 const request: DayPlanRequest = {
-  start: instant(1779148800),
-  step: minutes(10),
+  ...bagDay,
   demand: new Array(144).fill(0.02),
-  container: {
-    substrateVolume: litres(14),
-    containerCapacity: waterContent(0.62),
-    minWaterContent: waterContent(0.15),
-    bypass: percent(10),
-    drainLag: minutes(10),
-  },
-  waterContent: waterContent(0.6),
-  refillPoint: waterContent(0.59),
-  fullPoint: waterContent(0.62),
   drainFraction: percent(20),
-  firstShot: instant(1779148800 + 7 * 3600),
-  lastShot: instant(1779148800 + 17 * 3600),
-  emitters: 2,
-  emitterFlow: litresPerHour(2),
-  lineFill: seconds(8),
-  minRunTime: minutes(2),
-  maxRunTime: minutes(15),
-  minRest: minutes(15),
+  lastShot: instant(midnight + 17 * 3600),
   maxPerDay: litres(8),
-  trigger: { by: 'level' },
 }
 
 describe('a plan against its outcome', () => {

@@ -44,6 +44,7 @@ import {
   chartSeason,
   chartWaterByHeight,
 } from 'porewater/chart'
+import { bagDay } from '../support/bag-day.js'
 
 const START = 1779148800
 const DAY = 86400
@@ -167,30 +168,11 @@ function day() {
 
 function plan() {
   const request: DayPlanRequest = {
-    start: instant(START),
-    step: minutes(10),
+    ...bagDay,
     demand: new Array(144).fill(0.02),
-    container: {
-      substrateVolume: litres(14),
-      containerCapacity: waterContent(0.62),
-      minWaterContent: waterContent(0.15),
-      bypass: percent(10),
-      drainLag: minutes(10),
-    },
-    waterContent: waterContent(0.6),
-    refillPoint: waterContent(0.59),
-    fullPoint: waterContent(0.62),
     drainFraction: percent(20),
-    firstShot: instant(START + 7 * 3600),
     lastShot: instant(START + 17 * 3600),
-    emitters: 2,
-    emitterFlow: litresPerHour(2),
-    lineFill: seconds(8),
-    minRunTime: minutes(2),
-    maxRunTime: minutes(15),
-    minRest: minutes(15),
     maxPerDay: litres(8),
-    trigger: { by: 'level' as const },
   }
   const made = planDay(request)
   const readings = { time: made.time, waterContent: made.waterContent.map((one, i) => one - 0.004 * Math.sin(i / 20)) }

@@ -1,43 +1,8 @@
-import {
-  type AlarmInput,
-  alarmLifeCycle,
-  type CheckWateringInput,
-  checkWatering,
-  hours,
-  litres,
-  litresPerHour,
-  minutes,
-  runReducer,
-  waterContent,
-} from 'porewater'
+import { type AlarmInput, alarmLifeCycle, checkWatering, hours, minutes, runReducer, waterContent } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { expectInputError } from '../support/refusals.js'
+import { safeWatering as safe } from '../support/safe-watering.js'
 
-const safe: CheckWateringInput = {
-  request: { volume: litres(0.4), runTime: minutes(6) },
-  limits: {
-    flow: litresPerHour(4),
-    maxPerShot: litres(0.5),
-    maxPerDay: litres(5),
-    maxRunTime: minutes(10),
-    minRest: minutes(15),
-    maxReadingAge: minutes(20),
-    minBelievable: waterContent(0.2),
-    maxBelievable: waterContent(0.8),
-    fullPoint: waterContent(0.62),
-  },
-  facts: {
-    givenInDay: litres(2),
-    sinceLastShot: minutes(40),
-    waterContent: waterContent(0.55),
-    age: minutes(3),
-    flag: 1,
-    clockRanOn: true,
-    flowWhileClosed: false,
-    locked: false,
-    alarms: [],
-  },
-}
 const nothings: readonly unknown[] = [
   undefined,
   null,

@@ -8,7 +8,6 @@ import {
   explainControlFinding,
   hours,
   litres,
-  litresPerHour,
   millilitres,
   minutes,
   percent,
@@ -20,33 +19,9 @@ import {
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
+import { safeWatering as safe } from '../support/safe-watering.js'
 
 const json = <T>(state: T): T => JSON.parse(JSON.stringify(state)) as T
-const safe: CheckWateringInput = {
-  request: { volume: litres(0.4), runTime: minutes(6) },
-  limits: {
-    maxPerShot: litres(0.5),
-    maxPerDay: litres(5),
-    maxRunTime: minutes(10),
-    minRest: minutes(15),
-    maxReadingAge: minutes(20),
-    flow: litresPerHour(4),
-    minBelievable: waterContent(0.2),
-    maxBelievable: waterContent(0.8),
-    fullPoint: waterContent(0.62),
-  },
-  facts: {
-    givenInDay: litres(2),
-    sinceLastShot: minutes(40),
-    waterContent: waterContent(0.55),
-    age: minutes(3),
-    flag: 1,
-    clockRanOn: true,
-    flowWhileClosed: false,
-    locked: false,
-    alarms: [],
-  },
-}
 
 describe('the check before water flows', () => {
   it('lets a safe shot pass', () => {

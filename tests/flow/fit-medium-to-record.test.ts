@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { levenbergMarquardt } from 'ml-levenberg-marquardt'
 import {
@@ -7,7 +6,6 @@ import {
   centimetresPerHour,
   containerFlowRichards1931,
   explainFlowFinding,
-  type FeddesLimits,
   type FlowStep,
   fitMediumToRecord,
   fraction,
@@ -29,6 +27,7 @@ import {
 import { describe, expect, it } from 'vitest'
 import { randomNumbers } from '../../src/numerics/random.js'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
+import { type Case, cases, limits } from './method-of-lines-cases.js'
 
 /** A small slab of an invented medium that is given three shots. */
 const container = boxContainer({ length: centimetres(50), width: centimetres(15), height: centimetres(10) })
@@ -100,23 +99,6 @@ function noisy(seed: number, drainError: number, readingError: number): MediumRe
   }
 }
 
-interface Case {
-  n: number
-  alpha: number
-  ks: number
-  residual: number
-  saturated: number
-  height: number
-  start: number
-  use: number
-  steps: [duration: number, depth: number][]
-  rows: { drained: number; waterContent: number }[]
-}
-const { cases } = JSON.parse(readFileSync(new URL('./method-of-lines.json', import.meta.url), 'utf8')) as {
-  cases: Case[]
-}
-const limits = { h1: 0, h2: 1, h3HighDemand: 1e6, h3LowDemand: 1e6, h4: 2e6, highDemand: 5, lowDemand: 1 }
-
 describe('a medium fitted to what drained and what a probe read', () => {
   // The records come from method-of-lines.py, another discretisation by BDF of scipy, in which nothing is shared with this package.
   it.each([0, 1, 9, 15])('is the one that another solver drained: case %i', (index) => {
@@ -131,7 +113,7 @@ describe('a medium fitted to what drained and what a probe read', () => {
     }
     const column = {
       container: boxContainer({ length: centimetres(10), width: centimetres(10), height: centimetres(given.height) }),
-      roots: { limits: limits as unknown as FeddesLimits },
+      roots: { limits },
     }
     const flow = containerFlowRichards1931({
       ...column,

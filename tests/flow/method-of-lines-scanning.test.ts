@@ -5,7 +5,6 @@ import {
   centimetresOfSuction,
   centimetresPerHour,
   containerFlowRichards1931,
-  type FeddesLimits,
   litres,
   perCentimetre,
   seconds,
@@ -14,6 +13,7 @@ import {
   wettingCurveKoolParker1987,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
+import { limits } from './method-of-lines-cases.js'
 
 interface Case {
   n: number
@@ -31,7 +31,6 @@ interface Case {
 const { cases } = JSON.parse(readFileSync(new URL('./method-of-lines-scanning.json', import.meta.url), 'utf8')) as {
   cases: Case[]
 }
-const limits = { h1: 0, h2: 1, h3HighDemand: 1e6, h3LowDemand: 1e6, h4: 2e6, highDemand: 5, lowDemand: 1 }
 
 describe('random containers that drain and wet on different curves, by a method of lines', () => {
   it.each(cases.map((given, k) => ({ k, given })))('hold and drain the same: case $k', ({ given }) => {
@@ -47,7 +46,7 @@ describe('random containers that drain and wet on different curves, by a method 
       medium: vanGenuchten1980(drying),
       wetting: wettingCurveKoolParker1987({ ...drying, alphaRatio: given.ratio }),
       saturatedConductivity: centimetresPerHour(given.ks),
-      roots: { limits: limits as unknown as FeddesLimits },
+      roots: { limits },
       nodes: 101,
       tolerance: 1e-5,
     })

@@ -1,11 +1,9 @@
-import { readFileSync } from 'node:fs'
 import {
   boxContainer,
   centimetres,
   centimetresOfSuction,
   centimetresPerHour,
   containerFlowRichards1931,
-  type FeddesLimits,
   litres,
   perCentimetre,
   seconds,
@@ -13,24 +11,7 @@ import {
   waterContent,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
-
-interface Case {
-  n: number
-  alpha: number
-  ks: number
-  residual: number
-  saturated: number
-  height: number
-  start: number
-  use: number
-  steps: [duration: number, depth: number][]
-  rows: { drained: number; waterContent: number }[]
-}
-/** Rows from method-of-lines.py: another discretisation, integrated by BDF of scipy. */
-const { cases } = JSON.parse(readFileSync(new URL('./method-of-lines.json', import.meta.url), 'utf8')) as {
-  cases: Case[]
-}
-const limits = { h1: 0, h2: 1, h3HighDemand: 1e6, h3LowDemand: 1e6, h4: 2e6, highDemand: 5, lowDemand: 1 }
+import { cases, limits } from './method-of-lines-cases.js'
 
 describe('twenty random containers by a method of lines', () => {
   it.each(cases.map((given, k) => ({ k, given })))('hold and drain the same: case $k', ({ given }) => {
@@ -44,7 +25,7 @@ describe('twenty random containers by a method of lines', () => {
         n: given.n,
       }),
       saturatedConductivity: centimetresPerHour(given.ks),
-      roots: { limits: limits as unknown as FeddesLimits },
+      roots: { limits },
       nodes: 101,
       tolerance: 1e-5,
     })

@@ -2,7 +2,6 @@ import fc from 'fast-check'
 import {
   boxContainer,
   type ConductiveModel,
-  type CropET,
   campbell1974,
   centimetres,
   centimetresOfSuction,
@@ -12,14 +11,12 @@ import {
   type Duration,
   days,
   drainageTimes,
-  type FeddesLimits,
   fraction,
   frustumContainer,
   gardner1958,
   hours,
   infiltrationSrivastavaYeh1991,
   litres,
-  millimetresPerDay,
   millimetresPerHour,
   minutes,
   perCentimetre,
@@ -31,17 +28,9 @@ import {
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
+import { limits } from '../support/uptake-limits.js'
 
 const NOTHING = litres(0)
-const limits: FeddesLimits = {
-  h1: centimetresOfSuction(0),
-  h2: centimetresOfSuction(1),
-  h3HighDemand: centimetresOfSuction(300),
-  h3LowDemand: centimetresOfSuction(800),
-  h4: centimetresOfSuction(8000),
-  highDemand: millimetresPerDay<CropET>(5),
-  lowDemand: millimetresPerDay<CropET>(1),
-}
 const coir: ConductiveModel = vanGenuchten1980({
   residual: waterContent(0.15),
   saturated: waterContent(0.9),

@@ -5,28 +5,69 @@ import { folderOf, parse, sourceFiles } from '../../docs/tools/house/source-file
 const LONG_FUNCTION = 40
 const LONG_FILE = 150
 
+/** Functions of more than 40 lines, each with the reason why it is not parted. One that has become short leaves the list. */
+const LONG: Record<string, Record<string, string>> = {
+  'the numbers of one step stay in variables of one loop: with the formulas in functions of their own it took up to twice as long':
+    {
+      'src/air/light-sums.ts': 'integrate',
+      'src/demand/reference/hourly-series-asce-2005.ts': 'hourlySeriesAsce2005',
+      'src/flow/column/equations.ts': 'columnEquations',
+      'src/flow/column/newton.ts': 'columnNewton',
+      'src/flow/column/storage.ts': 'fillStorage',
+      'src/numerics/runge-kutta.ts': 'followPair',
+      'src/record/find-dry-downs.ts': 'dryStretches',
+    },
+  'a frame around short functions, which share what the frame has checked or counts': {
+    'src/flow/drainage-times.ts': 'drainageTimes',
+    'src/medium/curves/durner-1994.ts': 'durner1994',
+    'src/medium/curves/fredlund-xing-1994.ts': 'fredlundXing1994',
+    'src/control/diagnosis/recent-shots.ts': 'recentShots',
+    'src/rehearsal/containers.ts': 'containersOf',
+    'src/rehearsal/run-controller.ts': 'runController',
+    'src/rehearsal/sense.ts': 'probesOf',
+    'src/rehearsal/tally.ts': 'tallyOf',
+    'src/rehearsal/valve.ts': 'valveOf',
+    'src/rehearsal/world.ts': 'worldOf',
+    'src/rehearsal/water-course.ts': 'waterCourse',
+  },
+  'one object with many properties, each worked out in a line or two': {
+    'src/control/watering/look.ts': 'look',
+    'src/control/watering/probes.ts': 'takeReading',
+    'src/control/watering/start.ts': 'startState',
+  },
+  'one description of panels, rules and words, read from top to bottom': {
+    'src/chart/calibration.ts': 'chartCalibration',
+    'src/chart/day.ts': 'chartDay',
+    'src/chart/panel.ts': 'drawPanel',
+    'src/chart/panels.ts': 'stackPanels',
+    'src/chart/rehearsal.ts': 'chartRehearsal',
+    'src/chart/retention.ts': 'chartRetention drawContainer',
+  },
+  'one pass over text or records with one branch for each mark, as the standard lists them': {
+    'src/schema/csv-lines.ts': 'quotedRecord',
+    'src/schema/resolve-senml.ts': 'resolvedFrom',
+  },
+}
+
 /**
- * How many functions of more than 40 lines and files of more than 150 each folder has at most: numbers that only fall. Lists of names,
- * tables and indexes are no code to read through, and do not count.
+ * How many files of more than 150 lines each folder has at most: numbers that only fall. Lists of names, tables and indexes are no code
+ * to read through, and do not count.
  */
-const HELD: Record<string, { readonly functions: number; readonly files: number }> = {
-  air: { functions: 1, files: 0 },
-  chart: { functions: 8, files: 4 },
-  control: { functions: 4, files: 13 },
-  demand: { functions: 1, files: 7 },
-  dielectric: { functions: 0, files: 0 },
-  flow: { functions: 5, files: 3 },
-  irrigation: { functions: 0, files: 2 },
-  medium: { functions: 2, files: 1 },
-  numerics: { functions: 1, files: 1 },
-  probe: { functions: 0, files: 1 },
-  quantity: { functions: 0, files: 0 },
-  record: { functions: 1, files: 4 },
-  rehearsal: { functions: 7, files: 2 },
-  repl: { functions: 0, files: 3 },
-  schema: { functions: 2, files: 8 },
-  uncertainty: { functions: 0, files: 1 },
-  zone: { functions: 0, files: 7 },
+const LONG_FILES: Record<string, number> = {
+  chart: 4,
+  control: 13,
+  demand: 7,
+  flow: 3,
+  irrigation: 2,
+  medium: 1,
+  numerics: 1,
+  probe: 1,
+  record: 4,
+  rehearsal: 1,
+  repl: 3,
+  schema: 8,
+  uncertainty: 1,
+  zone: 6,
 }
 
 /** Functions of a file that are longer than they should be, by name; a function without one has that of what holds it. */
@@ -38,7 +79,7 @@ function longFunctions(path: string, code: string): string[] {
     const name = nameOf(node) ?? holder
     if (ts.isFunctionLike(node) && 'body' in node && node.body !== undefined) {
       const lines = lineOf(node.end) - lineOf(node.getStart()) + 1
-      if (lines > LONG_FUNCTION) found.push(`${path} ${name}: ${lines} lines`)
+      if (lines > LONG_FUNCTION) found.push(`${path} ${name}`)
     }
     node.forEachChild((child) => visit(child, name))
   }
@@ -55,17 +96,23 @@ const isList = (path: string) => /\/index\.ts$|table\.ts$|\/generated\//.test(pa
 const files = sourceFiles().filter(({ path }) => path.split('/').length > 2 && !isList(path))
 
 describe('what is long', () => {
-  it.each([...new Set(files.map(({ path }) => folderOf(path)))].sort())('in %s becomes no more', (folder) => {
-    const own = files.filter(({ path }) => folderOf(path) === folder)
-    const functions = own.flatMap(({ path, code }) => longFunctions(path, code))
-    const long = own.filter(({ code }) => code.split('\n').length - 1 > LONG_FILE).map(({ path }) => path)
-    const held = HELD[folder] ?? { functions: 0, files: 0 }
-    expect(functions.length, functions.join('\n')).toBeLessThanOrEqual(held.functions)
-    expect(long.length, long.join('\n')).toBeLessThanOrEqual(held.files)
+  it('is a function that has a reason, in place', () => {
+    const told = Object.values(LONG).flatMap((places) =>
+      Object.entries(places).flatMap(([path, names]) => names.split(' ').map((name) => `${path} ${name}`)),
+    )
+    expect(files.flatMap(({ path, code }) => longFunctions(path, code)).sort()).toEqual(told.sort())
   })
+  it.each([...new Set(files.map(({ path }) => folderOf(path)))].sort())(
+    'in %s are no more files than there were',
+    (folder) => {
+      const own = files.filter(({ path }) => folderOf(path) === folder)
+      const long = own.filter(({ code }) => code.split('\n').length - 1 > LONG_FILE).map(({ path }) => path)
+      expect(long.length, long.join('\n')).toBeLessThanOrEqual(LONG_FILES[folder] ?? 0)
+    },
+  )
   it('is found, also inside another function and without a name', () => {
     const body = 'a()\n'.repeat(41)
-    expect(longFunctions('x.ts', `function outer() {\n${body}}`)).toEqual(['x.ts outer: 43 lines'])
+    expect(longFunctions('x.ts', `function outer() {\n${body}}`)).toEqual(['x.ts outer'])
     expect(longFunctions('x.ts', `const made = () => ({ inner: () => {\n${body}} })`)).toHaveLength(2)
     expect(longFunctions('x.ts', `function short() {\n${'a()\n'.repeat(38)}}`)).toEqual([])
   })

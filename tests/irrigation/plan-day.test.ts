@@ -9,7 +9,6 @@ import {
   litres,
   litresPerHour,
   minutes,
-  percent,
   planDay,
   replanDay,
   seconds,
@@ -18,40 +17,15 @@ import {
   waterContentChange,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
+import { bagDay, midnight } from '../support/bag-day.js'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
 
-const midnight = 1779148800
 const hour = (h: number) => instant(midnight + Math.round(h * 3600))
 const light = (n: number) =>
   Array.from({ length: n }, (_, i) => Math.max(0, Math.sin((Math.PI * ((24 * (i + 0.5)) / n - 6)) / 14)))
 
 /** An invented bag of 14 L with 3.5 L of use on a summer day. */
-const bag: DayPlanRequest = {
-  start: hour(0),
-  step: minutes(10),
-  demand: demandCourse({ total: litres(3.5), light: light(144), evenShare: fraction(0.15) }),
-  container: {
-    substrateVolume: litres(14),
-    containerCapacity: waterContent(0.62),
-    minWaterContent: waterContent(0.15),
-    bypass: fraction(0.1),
-    drainLag: minutes(10),
-  },
-  waterContent: waterContent(0.6),
-  refillPoint: waterContent(0.59),
-  fullPoint: waterContent(0.62),
-  drainFraction: percent(25),
-  firstShot: hour(7.5),
-  lastShot: hour(18),
-  emitters: 2,
-  emitterFlow: litresPerHour(2),
-  lineFill: seconds(8),
-  minRunTime: minutes(2),
-  maxRunTime: minutes(15),
-  minRest: minutes(15),
-  maxPerDay: litres(9),
-  trigger: { by: 'level' },
-}
+const bag: DayPlanRequest = { ...bagDay, firstShot: hour(7.5) }
 
 const request = fc.record({
   use: fc.double({ min: 0, max: 8, noNaN: true }),

@@ -2,15 +2,11 @@ import {
   type DayPlan,
   type DayPlanRequest,
   type DaySoFar,
-  demandCourse,
   explainIrrigationFinding,
-  fraction,
   hours,
   instant,
   litres,
-  litresPerHour,
   minutes,
-  percent,
   planDay,
   replanDay,
   seconds,
@@ -18,39 +14,12 @@ import {
   waterContentChange,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
+import { bagDay, light, midnight } from '../support/bag-day.js'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
 
 /** Stories of plans that were once made on lies. The bench is invented: bags of 14 L, full at 62 %, refilled at 59 %. */
-const midnight = 1779148800
 const at = (h: number, m = 0) => instant(midnight + h * 3600 + m * 60)
-const light = Array.from({ length: 144 }, (_, i) => Math.max(0, Math.sin((Math.PI * ((i + 0.5) / 6 - 6)) / 14)))
-const bag: DayPlanRequest = {
-  start: at(0),
-  step: minutes(10),
-  demand: demandCourse({ total: litres(3.5), light, evenShare: fraction(0.15) }),
-  container: {
-    substrateVolume: litres(14),
-    containerCapacity: waterContent(0.62),
-    minWaterContent: waterContent(0.15),
-    bypass: fraction(0.1),
-    drainLag: minutes(10),
-  },
-  waterContent: waterContent(0.6),
-  refillPoint: waterContent(0.59),
-  fullPoint: waterContent(0.62),
-  drainFraction: percent(25),
-  firstShot: at(7),
-  lastShot: at(18),
-  emitters: 2,
-  emitterFlow: litresPerHour(2),
-  lineFill: seconds(8),
-  minRunTime: minutes(2),
-  maxRunTime: minutes(15),
-  minRest: minutes(15),
-  maxPerDay: litres(9),
-  trigger: { by: 'level' },
-}
-const day = (more: Partial<DayPlanRequest> = {}) => planDay({ ...bag, ...more })
+const day = (more: Partial<DayPlanRequest> = {}) => planDay({ ...bagDay, ...more })
 const codes = (plan: DayPlan) => plan.findings.map(({ code }) => code)
 const clock = (...times: number[]): DayPlanRequest['trigger'] => ({ by: 'clock', times: times.map((h) => at(h)) })
 const laterThan = (plan: DayPlan, time: number) => plan.shots.filter((shot) => shot.time > time)
@@ -59,8 +28,8 @@ const sum = (shots: DayPlan['shots']) => shots.reduce((total, { volume }) => tot
 describe('a plan that doubts', () => {
   it('is not made anew from a shot or a plan that was torn on the way', () => {
     const now = at(12)
-    expectInputError(() => replanDay(bag, day(), { now, given: [null as never] }), 'soFar.given')
-    expectInputError(() => replanDay(bag, { ...day(), time: null as never }, { now, given: [] }), 'plan.time')
+    expectInputError(() => replanDay(bagDay, day(), { now, given: [null as never] }), 'soFar.given')
+    expectInputError(() => replanDay(bagDay, { ...day(), time: null as never }, { now, given: [] }), 'plan.time')
   })
   it('never opens a valve that is open: 07:00, 07:05 and 07:10 with 900 s each', () => {
     const trigger = { by: 'clock', times: [at(7), at(7, 5), at(7, 10), at(7, 30)] } as const
@@ -105,7 +74,7 @@ describe('a plan that doubts', () => {
       expect(plan.findings).toMatchObject([{ code: 'impossible-water-content', level: 'danger' }])
     }
     const nothing = day({
-      container: { ...bag.container, minWaterContent: waterContent(0) },
+      container: { ...bagDay.container, minWaterContent: waterContent(0) },
       waterContent: waterContent(0),
     })
     expect(nothing.shots).toEqual([])
@@ -144,17 +113,17 @@ describe('a plan that doubts', () => {
     // The store loses by midnight what the plants take until then, and by seven what they take in the morning's seven hours.
     const last = Math.round(((plan.shots.at(-1)?.time as number) - midnight) / 600)
     let use = 0
-    for (let i = last + 1; i < 144 + 42; i++) use += bag.demand[i % 144] as number
+    for (let i = last + 1; i < 144 + 42; i++) use += bagDay.demand[i % 144] as number
     expect(plan.overnightDryDown).toBeCloseTo(use / 14, 6)
     expect(plan.overnightDryDown).toBeCloseTo(0.09, 2)
-    const short = day({ demand: Array.from(bag.demand).slice(0, 120), overnightDryDown: waterContentChange(0.02) })
+    const short = day({ demand: Array.from(bagDay.demand).slice(0, 120), overnightDryDown: waterContentChange(0.02) })
     expect(codes(short)).toContain('night-not-planned')
   })
   it('refuses a lowest content at or above the refill point, and times in milliseconds', () => {
-    const dry = { ...bag.container, minWaterContent: waterContent(0.59) }
+    const dry = { ...bagDay.container, minWaterContent: waterContent(0.59) }
     expectInputError(() => day({ container: dry }), 'minWaterContent')
     for (const time of ['start', 'firstShot', 'lastShot'] as const)
-      expectDomainError(() => day({ [time]: (bag[time] as number) * 1000 }), { argument: time })
+      expectDomainError(() => day({ [time]: (bagDay[time] as number) * 1000 }), { argument: time })
     const late = { by: 'clock', times: [at(8) * 1000] } as unknown as DayPlanRequest['trigger']
     expectDomainError(() => day({ trigger: late }))
   })
@@ -164,7 +133,7 @@ describe('a plan that doubts', () => {
     expectInputError(() => day({ trigger: undefined as never }), 'trigger.by')
   })
   it('is dangerous where the demand is in millilitres', () => {
-    const plan = day({ demand: Array.from(bag.demand).map((step) => step * 1000) })
+    const plan = day({ demand: Array.from(bagDay.demand).map((step) => step * 1000) })
     expect(plan.findings).toContainEqual(expect.objectContaining({ code: 'unusual-demand', level: 'danger' }))
   })
   it('carries its caution, whatever it plans', () => {
@@ -175,7 +144,7 @@ describe('a plan that doubts', () => {
 describe('a plan made again', () => {
   const plan = day()
   const first = plan.shots[1] as DayPlan['shots'][number]
-  const replan = (soFar: Partial<DaySoFar> & Pick<DaySoFar, 'now'>) => replanDay(bag, plan, { given: [], ...soFar })
+  const replan = (soFar: Partial<DaySoFar> & Pick<DaySoFar, 'now'>) => replanDay(bagDay, plan, { given: [], ...soFar })
 
   it('does not give the 11:00 shot again at 11:04', () => {
     const begun = plan.shots.filter(({ time }) => time <= first.time)
@@ -183,7 +152,7 @@ describe('a plan made again', () => {
     const again = replan({ now, given: begun })
     expect(again.shots.filter(({ time }) => time <= now)).toHaveLength(begun.length)
     const next = laterThan(again, now)[0] as DayPlan['shots'][number]
-    expect(next.time).toBeGreaterThanOrEqual(first.time + first.runTime + bag.minRest)
+    expect(next.time).toBeGreaterThanOrEqual(first.time + first.runTime + bagDay.minRest)
     expect(again.shots.map(({ time }) => time)).toEqual(plan.shots.map(({ time }) => time))
     expect(again.applied).toBeCloseTo(plan.applied, 9)
     // At the very second of its opening, too.
@@ -196,7 +165,7 @@ describe('a plan made again', () => {
     expect((laterThan(again, at(11, 4))[0] as DayPlan['shots'][number]).time).toBeGreaterThanOrEqual(at(11, 28))
   })
   it('refuses shots with times in milliseconds, outside the plan, or in the future', () => {
-    const shot = (time: number) => [{ time: time as typeof bag.start, volume: litres(0.3) }]
+    const shot = (time: number) => [{ time: time as typeof bagDay.start, volume: litres(0.3) }]
     expectDomainError(() => replan({ now: at(12), given: shot(at(9) * 1000) }))
     expectInputError(() => replan({ now: at(12), given: shot(at(-1)) }), 'soFar.given')
     expectInputError(() => replan({ now: at(12), given: shot(at(13)) }), 'soFar.given')
@@ -210,7 +179,7 @@ describe('a plan made again', () => {
       given.reduce((total, { volume }) => total + volume, 0),
       9,
     )
-    expect(again.applied).toBeLessThanOrEqual(bag.maxPerDay + 1e-9)
+    expect(again.applied).toBeLessThanOrEqual(bagDay.maxPerDay + 1e-9)
   })
   it('doubts a measured 5 % at noon: no six large shots, and no advice of longer ones', () => {
     const given = plan.shots.filter(({ time }) => time < at(12))
@@ -234,29 +203,31 @@ describe('a plan made again', () => {
   })
   it('refuses the plan of another day', () => {
     const other = { ...plan, time: plan.time.map((time) => time - 86400) }
-    expectInputError(() => replanDay(bag, other, { now: at(12), given: [] }), 'plan')
+    expectInputError(() => replanDay(bagDay, other, { now: at(12), given: [] }), 'plan')
   })
 })
 
 describe('what no plan takes', () => {
   const wrong: unknown[] = ['0.6', null, Number.NaN, Number.POSITIVE_INFINITY, true, {}, [0.6]]
-  const names = Object.keys(bag).filter((name) => !['container', 'demand', 'trigger'].includes(name))
+  const names = Object.keys(bagDay).filter((name) => !['container', 'demand', 'trigger'].includes(name))
   it.each(names)('%s as text, null, NaN, infinity, a boolean or an object', (name) => {
-    for (const value of wrong) expect(() => planDay({ ...bag, [name]: value })).toThrow(/outside|is not/)
+    for (const value of wrong) expect(() => planDay({ ...bagDay, [name]: value })).toThrow(/outside|is not/)
   })
   it.each(['substrateVolume', 'containerCapacity', 'minWaterContent', 'bypass', 'drainLag'])(
     'container.%s likewise',
     (name) => {
       for (const value of wrong)
-        expect(() => planDay({ ...bag, container: { ...bag.container, [name]: value } })).toThrow(/outside|is not/)
+        expect(() => planDay({ ...bagDay, container: { ...bagDay.container, [name]: value } })).toThrow(
+          /outside|is not/,
+        )
     },
   )
   it('no demand, an empty one, one of text, and lists that are none', () => {
     for (const demand of [null, undefined, [], '0.02', ['0.02'], [null], {}])
-      expect(() => planDay({ ...bag, demand: demand as never })).toThrow(/demand/)
+      expect(() => planDay({ ...bagDay, demand: demand as never })).toThrow(/demand/)
     for (const times of [null, undefined, 'noon', at(12)])
       expectInputError(() => day({ trigger: { by: 'clock', times: times as never } }), 'trigger.times')
     for (const given of [null, undefined, {}, 'none'])
-      expectInputError(() => replanDay(bag, day(), { now: at(12), given: given as never }), 'soFar.given')
+      expectInputError(() => replanDay(bagDay, day(), { now: at(12), given: given as never }), 'soFar.given')
   })
 })

@@ -4,8 +4,6 @@ import {
   checkWatering,
   type DayPlan,
   type DayPlanRequest,
-  demandCourse,
-  fraction,
   hours,
   instant,
   litres,
@@ -23,40 +21,14 @@ import {
   type ZoneShot,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
+import { bagDay, midnight } from '../support/bag-day.js'
+import { safeWatering } from '../support/safe-watering.js'
 
 /**
  * Somebody types one number wrong, a packet loses one, a unit slips. What plans, sizes or allows water refuses it with a typed error, or
  * keeps inside the limits that it was given, and never answers with a number that is none. The bench is invented.
  */
-const midnight = 1779148800
 const at = (hour: number) => instant(midnight + hour * 3600)
-const light = Array.from({ length: 144 }, (_, i) => Math.max(0, Math.sin((Math.PI * ((i + 0.5) / 6 - 6)) / 14)))
-const bag: DayPlanRequest = {
-  start: at(0),
-  step: minutes(10),
-  demand: demandCourse({ total: litres(3.5), light, evenShare: fraction(0.15) }),
-  container: {
-    substrateVolume: litres(14),
-    containerCapacity: waterContent(0.62),
-    minWaterContent: waterContent(0.15),
-    bypass: fraction(0.1),
-    drainLag: minutes(10),
-  },
-  waterContent: waterContent(0.6),
-  refillPoint: waterContent(0.59),
-  fullPoint: waterContent(0.62),
-  drainFraction: percent(25),
-  firstShot: at(7),
-  lastShot: at(18),
-  emitters: 2,
-  emitterFlow: litresPerHour(2),
-  lineFill: seconds(8),
-  minRunTime: minutes(2),
-  maxRunTime: minutes(15),
-  minRest: minutes(15),
-  maxPerDay: litres(9),
-  trigger: { by: 'level' },
-}
 const shot: SizeShotInput = {
   substrateVolume: litres(11.25),
   rise: waterContentChange(0.03),
@@ -70,28 +42,13 @@ const shot: SizeShotInput = {
   pumpFlow: litresPerHour(2000),
 }
 const check: CheckWateringInput = {
-  request: { volume: litres(0.4), runTime: minutes(6) },
-  limits: {
-    maxPerShot: litres(0.5),
-    maxPerDay: litres(5),
-    maxRunTime: minutes(10),
-    minRest: minutes(15),
-    maxReadingAge: minutes(20),
-    flow: litresPerHour(4),
-    minBelievable: waterContent(0.2),
-    maxBelievable: waterContent(0.8),
-    fullPoint: waterContent(0.62),
-  },
+  ...safeWatering,
   facts: {
+    ...safeWatering.facts,
     givenInDay: litres(4.55),
     sinceLastShot: minutes(16),
     waterContent: waterContent(0.61),
     age: minutes(19),
-    flag: 1,
-    clockRanOn: true,
-    flowWhileClosed: false,
-    locked: false,
-    alarms: [],
   },
 }
 
@@ -169,8 +126,8 @@ function insideLimits(request: DayPlanRequest, { shots }: DayPlan, from = -Infin
 describe('one number is wrong', () => {
   it('in the request of a plan: refused, or inside every limit that was given', () => {
     fc.assert(
-      fc.property(fc.constantFrom(...paths(bag)), wrong, (path, how) => {
-        const request = changed(bag, path, how)
+      fc.property(fc.constantFrom(...paths(bagDay)), wrong, (path, how) => {
+        const request = changed(bagDay, path, how)
         const plan = answer(() => planDay(request))
         if (plan === null) return
         allFinite(plan)
@@ -182,17 +139,17 @@ describe('one number is wrong', () => {
   it('in one step of the demand: refused, or inside every limit', () => {
     fc.assert(
       fc.property(fc.nat({ max: 143 }), wrong, (step, how) => {
-        const demand = Array.from(bag.demand, (use, i) => (i === step ? how(use) : use)) as never
-        const plan = answer(() => planDay({ ...bag, demand }))
+        const demand = Array.from(bagDay.demand, (use, i) => (i === step ? how(use) : use)) as never
+        const plan = answer(() => planDay({ ...bagDay, demand }))
         if (plan === null) return
         allFinite(plan)
-        insideLimits(bag, plan)
+        insideLimits(bagDay, plan)
       }),
       { numRuns: 100 },
     )
   })
   it('in what really happened: what was given counts, and the rest keeps to the limits', () => {
-    const plan = planDay(bag)
+    const plan = planDay(bagDay)
     const soFar = { now: at(12), given: plan.shots.filter(({ time }) => time < at(12)), measured: waterContent(0.6) }
     const places = [['now'], ['measured'], ...[0, 1].flatMap((i) => [`${i}.time`, `${i}.volume`].map((key) => [key]))]
     fc.assert(
@@ -203,10 +160,10 @@ describe('one number is wrong', () => {
             ? changed(soFar, [key!], how)
             : { ...soFar, given: soFar.given.map((one, at) => (at === Number(i) ? changed(one, [part], how) : one)) }
         ) as typeof soFar
-        const again = answer(() => replanDay(bag, plan, told))
+        const again = answer(() => replanDay(bagDay, plan, told))
         if (again === null) return
         allFinite(again)
-        insideLimits(bag, again, told.now)
+        insideLimits(bagDay, again, told.now)
         for (const one of told.given)
           if (one.volume > 0) expect(again.shots.some(({ time }) => Math.abs(time - one.time) < 1)).toBe(true)
       }),
@@ -280,9 +237,9 @@ describe('one number is wrong', () => {
   })
   it('hours that the clock names twice or in milliseconds make no plan', () => {
     for (const times of [[at(9) * 1000], [at(9), at(9)], [at(33)]]) {
-      const plan = answer(() => planDay({ ...bag, trigger: { by: 'clock', times: times as never } }))
-      if (plan !== null) insideLimits(bag, plan)
+      const plan = answer(() => planDay({ ...bagDay, trigger: { by: 'clock', times: times as never } }))
+      if (plan !== null) insideLimits(bagDay, plan)
     }
-    expect(answer(() => planDay({ ...bag, minRest: hours(25) }))).toBeNull()
+    expect(answer(() => planDay({ ...bagDay, minRest: hours(25) }))).toBeNull()
   })
 })

@@ -53,8 +53,9 @@ export function checkedWatch(settings: WatchZoneSettings): RememberedZone {
   }
 }
 
-/** No container holds, and no valve passes, less in litres and hours. */
+/** No container holds, and no valve passes, less or more in litres and hours. */
 const MIN = 1e-6
+const MAX = 1e12
 
 function checkedNames(probes: readonly string[]): readonly string[] {
   if (
@@ -72,12 +73,12 @@ function checkedWater({ substrateVolume, flow: given }: WatchZoneSettings): Pick
   const volume = numberIn(substrateVolume, SUBSTRATE_VOLUME, 'substrateVolume')
   const flow = numberIn(given, VALVE_FLOW, 'flow')
   // What came and what rose are told as shares of them.
-  if (Math.min(volume, flow) < MIN)
-    throw new InputError(
-      flow < MIN ? 'flow' : 'substrateVolume',
-      `is ${Math.min(volume, flow)}: its shares would have no end`,
-      'check the unit',
-    )
+  for (const [name, value] of [
+    ['flow', flow],
+    ['substrateVolume', volume],
+  ] as const)
+    if (value < MIN || value > MAX)
+      throw new InputError(name, `is ${value}: its shares would have no end`, 'check the unit')
   return { volume, flow }
 }
 

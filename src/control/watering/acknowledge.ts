@@ -2,7 +2,7 @@ import type { WateringCounters, WateringFill, WateringState } from './state.js'
 import { forgottenPace } from './tally.js'
 
 /** Codes that wait for a person. */
-const CODES: readonly unknown[] = [
+export const ACKNOWLEDGED_CODES: readonly string[] = [
   'shots-without-rise',
   'reading-fell-too-fast',
   'reads-too-high',
@@ -22,7 +22,7 @@ const SETS = ['shots-without-rise', 'reading-fell-too-fast', 'reads-too-high', '
 
 /** Whether a list holds only codes that can be acknowledged. */
 export function canAcknowledge(codes: unknown): codes is readonly string[] {
-  return Array.isArray(codes) && codes.length <= 100 && codes.every((code) => CODES.includes(code))
+  return Array.isArray(codes) && codes.length <= 100 && codes.every((code) => ACKNOWLEDGED_CODES.includes(code))
 }
 
 /** Nothing is known of what probes say of a full zone. */

@@ -30,21 +30,9 @@ export interface MediumProblem extends Omit<LeastSquares, 'start'> {
 export function mediumProblem(record: MediumRecord): MediumProblem {
   const guessed = guessedValues(record)
   const sought = soughtNumbers(record, guessed)
-  const drainError = numberIn(record.drain?.uncertainty ?? 0.005, DRAIN_UNCERTAINTY, 'drain.uncertainty')
-  // Also where all its readings are missing.
-  if (record.probe !== undefined) placeOf(record.probe)
-  const readingError = numberIn(record.probe?.uncertainty ?? 0.005, READING_UNCERTAINTY, 'probe.uncertainty')
-  const drain = measured(record.drain?.volumes, record, DRAINED, 'drain', drainError)
-  const readings = measured(record.probe?.waterContents, record, WATER_CONTENT, 'probe', readingError)
-  const startError = numberIn(record.startUncertainty ?? 0.01, START_UNCERTAINTY, 'startUncertainty')
-  const start = record.start === undefined ? undefined : numberIn(record.start, WATER_CONTENT, 'start')
+  const { drain, readings, start } = measurementsOf(record)
   const known = drain.steps.length + readings.steps.length
-  if (known <= sought.length + 1)
-    throw new InputError(
-      'drain',
-      `and readings are ${known} numbers for ${sought.length} unknown ones`,
-      'measure more often, or fit fewer numbers',
-    )
+  requireEnough(known, sought.length)
   const valuesAt = (place: readonly number[]): MediumValues => {
     const values = { ...guessed }
     sought.forEach((number, k) => {
@@ -71,11 +59,34 @@ export function mediumProblem(record: MediumRecord): MediumProblem {
       else {
         differences(run.value, drain, readings, values.probeOffset, out)
         if (start === undefined) return
-        out[known] = (values.start - start) / startError
-        out[known + 1] = (values.start - run.value.start) / startError
+        out[known] = (values.start - start.value) / start.uncertainty
+        out[known + 1] = (values.start - run.value.start) / start.uncertainty
       }
     },
   }
+}
+
+function requireEnough(known: number, unknown: number): void {
+  if (known > unknown + 1) return
+  throw new InputError(
+    'drain',
+    `and readings are ${known} numbers for ${unknown} unknown ones`,
+    'measure more often, or fit fewer numbers',
+  )
+}
+
+/** What was measured, checked; no start where none is told. */
+function measurementsOf(record: MediumRecord) {
+  const drainError = numberIn(record.drain?.uncertainty ?? 0.005, DRAIN_UNCERTAINTY, 'drain.uncertainty')
+  // Also where all its readings are missing.
+  if (record.probe !== undefined) placeOf(record.probe)
+  const readingError = numberIn(record.probe?.uncertainty ?? 0.005, READING_UNCERTAINTY, 'probe.uncertainty')
+  const drain = measured(record.drain?.volumes, record, DRAINED, 'drain', drainError)
+  const readings = measured(record.probe?.waterContents, record, WATER_CONTENT, 'probe', readingError)
+  const uncertainty = numberIn(record.startUncertainty ?? 0.01, START_UNCERTAINTY, 'startUncertainty')
+  const start =
+    record.start === undefined ? undefined : { value: numberIn(record.start, WATER_CONTENT, 'start'), uncertainty }
+  return { drain, readings, start }
 }
 
 /** Simulated less measured, in uncertainties: drains, then readings. */

@@ -37,7 +37,7 @@ export interface ProbeRecord extends ProbeInContainer {
 export interface DrainRecord {
   /** Drain of each step; `undefined` or NaN where it is missing. Unit: L. Range: each in [0, ∞). */
   readonly volumes: readonly (Volume | undefined)[]
-  /** Standard uncertainty of the drain of a step; 0.005 L when left out. It only weighs drains against readings. Unit: L. Range: (0, ∞). */
+  /** Standard uncertainty of the drain of a step; 0.005 L when left out. It only weighs drains against readings. Unit: L. Range: [0.000001, ∞). */
   readonly uncertainty?: Volume
 }
 
