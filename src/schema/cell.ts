@@ -44,7 +44,7 @@ export function numberOfCell(cell: string, form: NumberForm): number | undefined
 export function remedyForCell(cell: string, { decimalMark }: NumberForm): string {
   if (/^[+-]?(inf|infinity|[\d.,]+e\+?\d{3,})$/i.test(cell)) return 'no reading is infinite; leave a missing one empty'
   if (/%$/.test(cell)) return 'leave the sign out and set the unit of the column to "%"'
-  if (/^[+-]?\d{1,3}([.,' ]\d{3})+([.,]\d+)?$/.test(cell)) return 'leave thousands separators out, or set decimalMark'
+  if (/^[+-]?\d{1,3}([.,'’\s]\d{3})+([.,]\d+)?$/.test(cell)) return 'leave thousands separators out, or set decimalMark'
   if (/^[+-]?\d*[.,]\d+$/.test(cell)) return `the decimal mark of this table is "${decimalMark}"; set decimalMark`
   return 'correct it, or list it under "missing" where it stands for no reading'
 }

@@ -33,21 +33,30 @@ export function formOf({ what, header, rows, options }: Reader, places: Places):
       for (const { fields } of rows) if (/[.,]/.test(fields[at]!)) yield fields[at]!.trim()
   }
   const mark = decimalMark ?? decimalMarkOf(cells())
-  if (mark === undefined)
+  if (mark === undefined) {
+    const { row, at } = firstComma(rows, places)
     throw refusal(
       what,
-      '',
-      '',
-      'has numbers with a point and numbers with a comma, or such as 1,234 that may be a thousand',
+      cellPath(row, header, at),
+      shownValue(row.fields[at]!.trim()),
+      'has a comma beside numbers with a point, or a comma that may part thousands',
       'one decimal mark',
-      'set decimalMark',
+      'leave thousands separators out, or set decimalMark',
     )
+  }
   if (decimalMark === undefined) refuseThousands({ what, header, rows, options }, places, mark)
   return {
     decimalMark: mark,
     missing: new Set(missing.map((word) => word.toLowerCase())),
     sentinels: new Set(sentinels),
   }
+}
+
+/** Where the first number with a comma stands. */
+function firstComma(rows: readonly CsvRecord[], places: Places): { readonly row: CsvRecord; readonly at: number } {
+  for (const row of rows)
+    for (const at of Object.values(places.columns)) if (/,\d/.test(row.fields[at]!)) return { row, at }
+  return { row: rows[0]!, at: Object.values(places.columns)[0]! }
 }
 
 /** Refuses a column that reads 998, then 1.002: the mark may part thousands. */

@@ -35,6 +35,15 @@ export function placesOf(what: string, header: CsvRecord, options: CsvSeriesOpti
   const place = (name: string) => {
     const at = names.indexOf(name)
     if (at >= 0 && names.lastIndexOf(name) === at) return at
+    if (/\p{Cc}/u.test(header.fields.join('').replace(/\s/g, '')))
+      throw refusal(
+        what,
+        `line ${header.line}`,
+        '',
+        'is no text',
+        'a table as text',
+        'open the file where it was made and save it as CSV',
+      )
     const problem =
       at < 0 ? `there is no column "${name.slice(0, 60)}"` : `two columns are called "${name.slice(0, 60)}"`
     const shown = `${names.slice(0, 20).join(', ').slice(0, 400)}`
@@ -44,7 +53,7 @@ export function placesOf(what: string, header: CsvRecord, options: CsvSeriesOpti
       '',
       `${problem}; the table has ${shown}`,
       '',
-      'name columns as the table does, or set the separator',
+      'name columns as the table does, remove lines above the names, or set the separator',
     )
   }
   const { time } = options
@@ -59,6 +68,7 @@ export function wholeRows(
   rows: readonly CsvRecord[],
   header: CsvRecord,
   open: boolean,
+  separator: string,
   problems: DocumentProblem[],
 ): CsvRecord[] {
   const cut = open && cutInLastField(rows) ? rows[rows.length - 1] : undefined
@@ -75,10 +85,19 @@ export function wholeRows(
             ? 'ends the table within a field, shorter than all others'
             : (fault?.problem ?? `has ${fields.length} ${fields.length === 1 ? 'field' : 'fields'}`),
         expected: `${width} fields: ${header.fields.join(', ').slice(0, 200)}`,
-        hint: fault?.hint ?? 'complete the line or remove it, or set the separator',
+        hint: fault?.hint ?? remedyForWidth(fields, width, separator),
       })
     return false
   })
+}
+
+/** What to do about a row with another number of fields than the header, in words. */
+function remedyForWidth(fields: readonly string[], width: number, separator: string): string {
+  if (fields.length === width + 1 && fields[width]!.trim() === '')
+    return `it ends with "${separator}": end the line of names with it too, or take it away`
+  if (fields.length > width && separator === ',')
+    return 'remove it, or set the separator; numbers with a decimal comma need quotes, or semicolons between the fields'
+  return 'complete the line or remove it, or set the separator'
 }
 
 /** Rows that must agree before a shorter last one is taken for cut. */

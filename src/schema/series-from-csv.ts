@@ -16,7 +16,7 @@ export interface CsvSeries {
   readonly time: Float64Array
   /** The wanted columns; NaN is missing. Unit: that of the kind. */
   readonly columns: Readonly<Record<string, Float64Array>>
-  /** Rows below the header, comments and blank lines left out. Unit: 1. */
+  /** Rows below the header, comments, blank lines and names that are repeated left out. Unit: 1. */
   readonly rows: number
   /** Rows that are no reading: cut, with a field too many, or at a time that is not there. Unit: 1. */
   readonly refused: number
@@ -71,7 +71,7 @@ export function seriesFromCsv(data: string | Uint8Array, options: CsvSeriesOptio
     throw refusal(what, '', '', 'has no rows', 'a line of column names and a line for each reading', 'check the export')
   const places = placesOf(what, table.header, options)
   const problems: DocumentProblem[] = []
-  const whole = wholeRows(table.rows, table.header, !/[\r\n]$/.test(text), problems)
+  const whole = wholeRows(table.rows, table.header, !/[\r\n]$/.test(text), table.separator, problems)
   if (whole.length * 2 < table.rows.length) throw new DocumentError(what, problems as [DocumentProblem])
   const reader = { what, header: table.header, rows: whole, options }
   const form = formOf(reader, places)

@@ -17,9 +17,23 @@ export interface TableRows {
 
 /** The rows of a table with its separator, which is found where it is not given; undefined for a text without a line. */
 export function tableRows(text: string, separator: Separator | undefined, comment: string): TableRows | undefined {
-  const found = separator ?? separatorOf(text, comment)
-  const [header, ...rows] = linesOf(csvRecords(text, found), comment)
-  return header === undefined ? undefined : { header, rows, separator: found }
+  const said = SAID.exec(text)
+  const found = separator ?? (said?.[1] as Separator | undefined) ?? separatorOf(text, comment)
+  const records = csvRecords(text, found)
+  const [header, ...rows] = linesOf(said === null ? records : records.slice(1), comment)
+  if (header === undefined) return undefined
+  // A logger that starts again, and files that were joined, name their columns again.
+  return { header, rows: rows.filter((row) => !sameFields(row, header)), separator: found }
+}
+
+/** A first line in which a spreadsheet says what separates the fields. */
+const SAID = /^\ufeff?"?sep=([,;\t|])"?(?=[\r\n])/i
+
+function sameFields(row: CsvRecord, header: CsvRecord): boolean {
+  return (
+    row.fields.length === header.fields.length &&
+    row.fields.every((field, k) => field.replace(/^\ufeff/, '').trim() === header.fields[k]!.trim())
+  )
 }
 
 /** Records that are neither comments nor blank; spreadsheets leave lines with nothing but separators behind. */

@@ -12,6 +12,7 @@ const ISO =
   /^(\d{4})-(\d\d)-(\d\d)(?:[T ](\d{1,2}):(\d\d)(?::(\d\d)(?:[.,](\d{1,9}))?)?)?\s?(Z|UTC|[+-]\d\d(?::?\d\d)?)?$/
 const DOTS = /^(\d{1,2})\.(\d{1,2})\.(\d{4})(?:[T ,]+(\d{1,2}):(\d\d)(?::(\d\d)(?:[.,](\d{1,9}))?)?)?$/
 const SLASHES = /^(\d{1,2})\/(\d{1,2})\/(\d{4})(?:[T ,]+(\d{1,2}):(\d\d)(?::(\d\d)(?:[.,](\d{1,9}))?)?)?$/
+const YEAR_FIRST = /^(\d{4})\/(\d{1,2})\/(\d{1,2})(?:[T ,]+(\d{1,2}):(\d\d)(?::(\d\d)(?:[.,](\d{1,9}))?)?)?$/
 const SECONDS = /^-?\d{9,10}(\.\d+)?$/
 const MILLISECONDS = /^\d{12,13}$/
 /** 2026051907 and 202605190710: dates without marks, which as seconds or milliseconds since 1970 would be of 2033 and 2034, or of 1976. */
@@ -30,6 +31,8 @@ export function timeOfCell(cell: string, order: DateOrder | undefined): CellTime
   }
   const dots = DOTS.exec(cell)
   if (dots !== null) return localOf(clockReading(dots[3], dots[2], dots[1], dots.slice(4)))
+  const first = YEAR_FIRST.exec(cell)
+  if (first !== null) return localOf(clockReading(first[1], first[2], first[3], first.slice(4)))
   const slashes = SLASHES.exec(cell)
   if (slashes !== null && order !== undefined) {
     const [day, month] = order === 'day-month-year' ? [slashes[1], slashes[2]] : [slashes[2], slashes[1]]
@@ -56,8 +59,13 @@ export function dateOrderOf(cells: Iterable<string>): DateOrder | undefined {
 export function remedyForTime(cell: string): string {
   if (SLASHES.test(cell)) return 'say with dateOrder whether the day or the month comes first'
   if (RUN_TOGETHER.test(cell)) return 'part the date as 2026-05-19 07:10: run together it could be a number of seconds'
-  if (/[ap]m$/i.test(cell)) return 'write the time in 24 hours'
-  if (ISO.test(cell) || DOTS.test(cell)) return 'there is no such day or hour; correct it'
+  if (/[ap]\.?m\.?$/i.test(cell)) return 'write the time in 24 hours'
+  if (/^\d{5}([.,]\d+)?$/.test(cell))
+    return 'if it is the day number of a spreadsheet, give the column the format of date and time and save it again'
+  if (/^\d{1,2}([./-])\d{1,2}\1\d\d\b/.test(cell)) return 'write the year with four digits'
+  if (!/\d/.test(cell))
+    return 'where the line holds no reading, such as units below the names, remove it or begin it with #'
+  if (ISO.test(cell) || DOTS.test(cell) || YEAR_FIRST.test(cell)) return 'there is no such day or hour; correct it'
   return 'write it as 2026-05-19T07:10+02:00, or as 2026-05-19 07:10 with a clock'
 }
 

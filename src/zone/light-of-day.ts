@@ -7,6 +7,9 @@ export const LIGHT_STEP = 600
 /** Less light than this is dark, W/m². */
 const DARK = 5
 
+/** Light holds on for so many steps without a reading; where more are missing beside light, the course of the day is not known. */
+const HOLDS = 12
+
 /** When it was light on a day, and how much in each step. */
 export interface DayLight {
   /** Whether light was measured or lamps were described; if not, a day from 6 to 20 o'clock is assumed. */
@@ -50,16 +53,17 @@ function courseSoFar(zone: Zone, climate: ClimateColumns, day: LocalDay, now: nu
   const soFar = measuredSteps(climate, day, done)
   const steps = Math.round((day.to - day.from) / LIGHT_STEP)
   return Array.from({ length: steps }, (_, i) =>
-    soFar.covered > 0.8 * done && i < done ? soFar.course[i]! : whole[Math.min(i, whole.length - 1)]!,
+    soFar.covered > 0.8 * done && !soFar.broken && i < done ? soFar.course[i]! : whole[Math.min(i, whole.length - 1)]!,
   )
 }
 
 function measuredCourse(climate: ClimateColumns, day: LocalDay, steps: number): number[] | undefined {
-  const { course, covered } = measuredSteps(climate, day, steps)
-  return covered > 0.8 * steps && course.some((light) => light > DARK) ? course : undefined
+  const { course, covered, broken } = measuredSteps(climate, day, steps)
+  return covered > 0.8 * steps && !broken && course.some((light) => light > DARK) ? course : undefined
 }
 
-function measuredSteps(climate: ClimateColumns, day: LocalDay, steps: number): { course: number[]; covered: number } {
+/** The course of the light, how many of its steps have readings of the last hour, and whether light broke off in a gap. */
+function measuredSteps(climate: ClimateColumns, day: LocalDay, steps: number) {
   const sums = new Array<number>(steps).fill(0)
   const counts = new Array<number>(steps).fill(0)
   let covered = 0
@@ -72,17 +76,21 @@ function measuredSteps(climate: ClimateColumns, day: LocalDay, steps: number): {
   }
   // An hourly mean stands for the steps behind it as well.
   let held = 0
-  let since = Infinity
+  let since = 0
+  let seen = false
+  let broken = false
   const course = sums.map((sum, i) => {
     const count = counts[i]!
     if (count > 0) {
+      broken ||= since >= HOLDS && Math.max(held, sum / count) > DARK
       held = sum / count
       since = 0
+      seen = true
     } else since++
-    if (since < 6) covered++
-    return since < 6 ? held : 0
+    if (seen && since < 6) covered++
+    return since < HOLDS ? held : 0
   })
-  return { course, covered }
+  return { course, covered, broken: broken || (since >= HOLDS && held > DARK) }
 }
 
 function lampCourse(zone: Zone, day: LocalDay, steps: number): number[] {

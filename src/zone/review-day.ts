@@ -119,8 +119,9 @@ function memoryAfter(memory: ZoneMemory, { seen, balance, use, salt }: Reviewed,
 }
 
 function rootZone({ day, time, rootTemperature }: ZoneWindow): Known<RootZoneTemperature> {
-  const there = rootTemperature.subarray(firstAt(time, day.from)).filter((x) => x >= -5 && x <= 60)
-  if (there.length === 0) return unknown('not-recorded')
+  const read = rootTemperature.subarray(firstAt(time, day.from))
+  const there = read.filter((x) => x >= -5 && x <= 60)
+  if (there.length === 0) return unknown(read.every(Number.isNaN) ? 'not-recorded' : 'numbers-impossible')
   let [min, max, sum] = [Infinity, -Infinity, 0]
   for (const x of there) {
     min = Math.min(min, x)

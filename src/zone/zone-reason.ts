@@ -35,6 +35,7 @@ export type OwnZoneReason =
   | 'climate-impossible'
   | 'not-logged'
   | 'not-recorded'
+  | 'numbers-impossible'
   | 'no-shot-on-this-day'
   | 'last-shot-not-in-record'
   | 'no-long-stretch-without-shots'

@@ -93,7 +93,7 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
   ],
   'use-doubted': [
     (finding) =>
-      `the water balance says that ${litres(finding.use)} were used, ${Math.round((100 * finding.use) / finding.climate)} % of the ${litres(finding.climate)} that the climate says: one of the log, the drain gauge, the probes, the volume of the container and the crop coefficient is wrong`,
+      `the water balance says that ${litres(finding.use)} were used, ${Math.round((100 * finding.use) / finding.climate)} % of the ${litres(finding.climate)} that the climate says: one of the log, the drain gauge, the probes, the volume of the container, the readings of the climate and the crop coefficient is wrong`,
   ],
   'drain-gauge-silent': [
     (finding) =>
@@ -114,7 +114,7 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
   'climate-doubted': [
     (finding) => explained<WeatherDoubt>(finding.weather, { ...DOUBT_WORDS, ...ASSUMPTION_WORDS }).message,
   ],
-  'light-assumed': ['light was not measured; a day from 6 to 20 o’clock is assumed'],
+  'light-assumed': ['light was not measured, or not throughout the day; a day from 6 to 20 o’clock is assumed'],
   'all-probes-left-out': [
     'no probe can be trusted, so that nothing is proposed: look at plants and probes, and weigh a container before anybody waters by hand',
   ],

@@ -16,15 +16,30 @@ beforeAll(() => {
 })
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
-function report(data: string | Uint8Array): string {
+/** The report on a table; others of the scenario's files are changed for it alone. */
+function report(data: string | Uint8Array, others: Readonly<Record<string, string>> = {}): string {
   writeFileSync(join(folder, 'readings.csv'), data)
+  for (const name of readdirSync(bench)) if (name !== 'readings.csv') cpSync(join(bench, name), join(folder, name))
+  for (const [name, text] of Object.entries(others)) writeFileSync(join(folder, name), text)
   return oneDay([join(folder, 'readings.csv'), '--picture', join(folder, 'day.svg')])
 }
 /** The report below its head, where the reader tells what it met. */
 const body = (text: string) => text.slice(text.indexOf('What was read'))
+const unfolded = (text: string) => text.replace(/\s+/g, ' ')
 const local = (text: string) => text.replaceAll('+02:00', '')
 const utf16 = (text: string) => Uint8Array.from(Buffer.from(`\ufeff${text}`, 'utf16le'))
 const utf16high = (text: string) => Uint8Array.from(Buffer.from(`\ufeff${text}`, 'utf16le').swap16())
+const log = readFileSync(join(bench, 'feed-and-drain.csv'), 'utf8')
+/** One column of the readings written anew on the lines of these times. */
+const rewritten = (column: string, of: (cell: string) => string, at = /^2026/) => {
+  const k = HEAD.split(',').indexOf(column)
+  const lines = LINES.map((text) => {
+    const cells = text.split(',')
+    if (at.test(text) && cells[k] !== '') cells[k] = of(cells[k] as string)
+    return cells.join(',')
+  })
+  return `${[HEAD, ...lines].join('\n')}\n`
+}
 const semicolons = plain.replaceAll(',', ';').replace(/(\d)\.(\d)/g, '$1,$2')
 
 describe('awkward files give the report of the plain one', () => {
@@ -63,6 +78,31 @@ describe('awkward files give the report of the plain one', () => {
         .join('\n')
         .replace(/,9\d\d,/g, ',777,')}\n`,
     ],
+    [
+      '24. names that a logger writes again when it starts',
+      [HEAD, ...LINES.slice(0, 200), HEAD, ...LINES.slice(200)].join('\n'),
+    ],
+    ['25. two exports in one file, each with its byte order mark', `\ufeff${plain}\ufeff${plain}`],
+    ['26. a first line that says the separator', `sep=;\r\n${semicolons}`],
+    ['27. the year first, with slashes', local(plain).replace(/(\d{4})-(\d\d)-(\d\d)T/g, '$1/$2/$3 ')],
+    [
+      '28. a note in quotes that goes over two lines',
+      [`${HEAD},note`, ...LINES.map((line, i) => `${line},${i === 100 ? '"vents opened,\nthen closed"' : ''}`)].join(
+        '\n',
+      ),
+    ],
+    [
+      '29. some times in universal time, some local, some with their offset',
+      plain.replace(/^2026-05-19T(\d\d):(\d)(\d)\+02:00/gm, (time, _, ten) =>
+        ten === '0' ? new Date(time).toISOString() : ten === '3' ? local(time) : time,
+      ),
+    ],
+    [
+      '30. seconds in some rows, milliseconds in others',
+      plain.replace(/^2026[^,]+/gm, (time) => String(Date.parse(time) / (/5\+/.test(time) ? 1 : 1000))),
+    ],
+    ['31. midnight as 24:00', plain.replace('2026-05-19T00:00', '2026-05-18T24:00')],
+    ['32. decimal commas in quotes between commas', plain.replace(/(\d+)\.(\d+)/g, '"$1,$2"')],
     ['21. newest first with a piece of a line at its end', [HEAD, ...[...LINES].reverse()].join('\n').slice(0, -1)],
   ])('%s', (_, data) => {
     expect(body(report(data))).toBe(body(report(plain)))
@@ -73,12 +113,69 @@ describe('awkward files give the report of the plain one', () => {
     for (const light of ['99999', '32767', '-3000']) expect(body(report(wild(light)))).toBe(body(report(wild(''))))
   })
   it('23. millilitres in the log of litres are no water use', () => {
-    const log = readFileSync(join(bench, 'feed-and-drain.csv'), 'utf8')
-    writeFileSync(join(folder, 'feed-and-drain.csv'), log.replace(/,0\.(\d{3}),/g, ',$1,'))
-    const text = report(plain)
-    writeFileSync(join(folder, 'feed-and-drain.csv'), log)
+    const text = report(plain, { 'feed-and-drain.csv': log.replace(/,0\.(\d{3}),/g, ',$1,') })
     expect(text).toContain('Given: not known (the log has volumes that cannot be')
     expect(text).toMatch(/Expected use 2\.\d\d L a container, from the climate/)
+  })
+  it.each<[string, string, RegExp]>([
+    [
+      '33. another unit of light drives some readings out of range: the course of the day is not known',
+      rewritten('radiation_W_m2', (x) => String(4.57 * Number(x))),
+      /By the climate: not known \(the climate of the day has too many gaps\)[\s\S]*Look: light was not measured, or not throughout the day; a day from 6 to 20 o’clock is assumed/,
+    ],
+    [
+      '34. three hours of light are missing at noon',
+      rewritten('radiation_W_m2', () => '', /^2026-05-19T1[123]/),
+      /By the climate: not known \(the climate of the day has too many gaps\)[\s\S]*Look: light was not measured, or not throughout/,
+    ],
+    [
+      '35. a sensor of the air that broke off',
+      rewritten('air_C', () => '-40', /^2026-05-19T1[0-4]/),
+      /By the climate: not known \(the climate of the day has numbers that cannot be\)/,
+    ],
+    [
+      '36. a humidity far beyond saturation',
+      rewritten('humidity_pct', () => '135', /^2026-05-19T10/),
+      /By the climate: not known \(the climate of the day has numbers that cannot be\)/,
+    ],
+    [
+      '37. a root zone in degrees Fahrenheit',
+      rewritten('root_C', (x) => String(32 + 1.8 * Number(x))),
+      /The root zone: not known \(its numbers cannot be: check their unit\)/,
+    ],
+  ])('%s', (_, data, told) => {
+    expect(unfolded(report(data))).toMatch(told)
+  })
+  it('38. an hour of light that is missing at noon costs little', () => {
+    const whole = /evapotranspiration by FAO-56 (\d\.\d\d)/
+    const gap = report(rewritten('radiation_W_m2', () => '', /^2026-05-19T12/))
+    expect(Number(whole.exec(gap)?.[1])).toBeCloseTo(Number(whole.exec(report(plain))?.[1]), 1)
+    expect(unfolded(gap)).toContain('light as on this day (measured)')
+  })
+  it.each<[string, string, RegExp]>([
+    [
+      '39. conductivities in microsiemens',
+      log.replace(/(\d)\.(\d\d)(?=,|$)/gm, '$1$20'),
+      /Feed EC: not known \(its numbers cannot be: check their unit\)\. Drain EC: not known \(its numbers cannot be/,
+    ],
+    [
+      '40. one volume in millilitres',
+      log.replace(/(05-19T07:10.*?),0\.(\d{3}),/, '$1,$2,'),
+      /Given: not known \(the log has volumes that cannot be: check their unit and sign\)/,
+    ],
+    [
+      '41. a volume below zero',
+      log.replace(/(05-19T08:20.*),0\.(044),/, '$1,-0.$2,'),
+      /Drained: not known \(the log has volumes that cannot be: check their unit and sign\)/,
+    ],
+    [
+      '42. a conductivity below zero costs itself',
+      log.replace(/(05-19T08:20.*),\d\.\d\d$/m, '$1,-1'),
+      /Feed EC: 2\.40 dS\/m\. Drain EC: 3\.\d\d dS\/m/,
+    ],
+  ])('%s', (_, changed, told) => {
+    expect(changed).not.toBe(log)
+    expect(unfolded(report(plain, { 'feed-and-drain.csv': changed }))).toMatch(told)
   })
   it('10. sentinels cost themselves and no neighbour', () => {
     const at = LINES.findIndex((line) => line.startsWith('2026-05-19T11:40'))
@@ -109,17 +206,84 @@ describe('awkward files that would give a wrong number are refused', () => {
       plain.replace('raw_b', 'raw_c'),
       /no column "raw_b"; the table has time, raw_a, raw_c/,
     ],
+    [
+      '43. decimal commas between commas',
+      plain.replace(/(\d)\.(\d)/g, '$1,$2'),
+      /line 2: has 11 fields.*need quotes, or semicolons between/,
+    ],
+    [
+      '44. a separator at the end of every row but of the names',
+      plain.replaceAll('\n', ',\n').replace(`${HEAD},`, HEAD),
+      /line 2: has 9 fields.*end the line of names with it too/,
+    ],
+    [
+      '45. a row of units below the names',
+      [HEAD, ',,,°C,°C,%,W/m²,m/s', ...LINES].join('\n'),
+      /line 2, column 1 \(time\).*units below the names, remove it/,
+    ],
+    [
+      '46. lines above the names',
+      `Logger 7,,\n${plain}`,
+      /line 1: there is no column "time".*remove lines above the names/,
+    ],
+    [
+      '47. thousands parted by commas in quotes',
+      plain.replace(/,(\d{3}),/g, ',"1,$1",'),
+      /line 2, column 2 \(raw_a\): "1,959" has a comma.*leave thousands separators out/,
+    ],
+    [
+      '48. thousands parted by narrow spaces',
+      plain.replace(/,(\d{3}),/g, ',1\u202f$1,'),
+      /line 2, column 2 \(raw_a\).*leave thousands separators out/,
+    ],
+    [
+      '49. decimal commas in the second half',
+      semicolons
+        .split('\n')
+        .map((line, i) => (i < 200 ? line.replace(/(\d),(\d)/g, '$1.$2') : line))
+        .join('\n'),
+      /line 201, column 4 \(root_C\): "\d+,\d" has a comma beside numbers with a point/,
+    ],
+    [
+      '50. years of two digits',
+      local(plain).replace(/20(\d\d)-(\d\d)-(\d\d)T/g, '$3.$2.$1 '),
+      /line 2, column 1 \(time\): "18\.05\.26 12:05".*year with four digits/,
+    ],
+    [
+      '51. mornings and afternoons by letters',
+      local(plain).replace(
+        /T(\d\d):(\d\d)/g,
+        (_, h, m) => ` ${Number(h) % 12 || 12}:${m} ${Number(h) < 12 ? 'a.m.' : 'p.m.'}`,
+      ),
+      /line 2, column 1 \(time\).*24 hours/,
+    ],
+    [
+      '52. day numbers of a spreadsheet',
+      plain.replace(/^2026[^,]+/gm, (time) => String((Date.parse(time) / 1000 + 7200) / 86400 + 25569)),
+      /line 2, column 1 \(time\).*format of date and time/,
+    ],
+    [
+      '53. a workbook instead of a table',
+      `PK\u0003\u0004\u0014\0\u0006\0,x\n\u0001\u0002,\u0007\n`,
+      /line 1: is no text.*save it as CSV/,
+    ],
+    [
+      '54. a 29 February in a year that has none',
+      plain.replace('2026-05-18T23:00', '2026-02-29T23:00'),
+      /line \d+, column 1 \(time\).*no such day/,
+    ],
   ])('%s', (_, data, message) => {
     expect(() => report(data)).toThrow(message)
   })
   it('15. per cent from a probe that reports water content', () => {
     const setup = JSON.parse(readFileSync(join(bench, 'readings.json'), 'utf8'))
     setup.zone.probes = [{ name: 'probe A' }, { name: 'probe B' }]
-    writeFileSync(join(folder, 'readings.json'), JSON.stringify(setup))
     const percent = plain.replace(
       /^([^,]+),(\d+),(\d+)/gm,
       (_, time, a, b) => `${time},${(a / 16).toFixed(1)},${(b / 16).toFixed(1)}`,
     )
-    expect(() => report(percent)).toThrow(/line 2, column 2 \(raw_a\): 5\d\.\d looks like per cent .*"%"/)
+    expect(() => report(percent, { 'readings.json': JSON.stringify(setup) })).toThrow(
+      /line 2, column 2 \(raw_a\): 5\d\.\d looks like per cent .*"%"/,
+    )
   })
 })

@@ -296,7 +296,13 @@ describe('a problem of a table', () => {
     const expected = '2 fields: time, a'
     expect(series(table(['2026-05-19T07:50Z', '2026-05-19T07:51Z,1,2', '2026-05-19T07:52Z,"0.5'])).problems).toEqual([
       { path: 'line 32', value: '', problem: 'has 1 field', expected, hint },
-      { path: 'line 33', value: '', problem: 'has 3 fields', expected, hint },
+      {
+        path: 'line 33',
+        value: '',
+        problem: 'has 3 fields',
+        expected,
+        hint: 'remove it, or set the separator; numbers with a decimal comma need quotes, or semicolons between the fields',
+      },
       {
         path: 'line 34',
         value: '',

@@ -111,7 +111,7 @@ describe('marks in numbers', () => {
         expect(
           refusal(() => column([pointed, comma])),
           `${pointed} and ${comma}`,
-        ).toMatch(/a point and numbers with a/)
+        ).toMatch(/line 3, column 2 \(a\): ".*,.*" has a comma beside numbers with a point/)
   })
   it('a comma is a decimal one where any cell cannot be a thousand', () => {
     for (const sure of ['0,234', '-0,234', '1,23', '1,2345', '1234,5', '−1,5'])
@@ -120,7 +120,7 @@ describe('marks in numbers', () => {
       expect(
         refusal(() => column([either])),
         either,
-      ).toMatch(/that may be a thousand/)
+      ).toMatch(/line 2, column 2 \(a\): ".+" has a comma .*that may part thousands/)
   })
   it('998, then 1.002 may be thousands with a sign and with blanks around them too', () => {
     for (const [whole, marked] of [

@@ -122,7 +122,7 @@ export function universal({ place }: Place, t: number): number {
   return t - 3600 * amount(now?.ahead ?? '0')
 }
 
-/** The mean light of each ten minutes of a day; what is missing is as before, for less than an hour. */
+/** The mean light of each ten minutes of a day; what is missing is as before, for less than two hours. */
 export function courseOf(light: readonly Point[], day: number, zone: Place): number[] {
   const [from, to] = [universal(zone, day), universal(zone, day + DAY)]
   const there = light.map(({ t, x }) => ({ t: universal(zone, t), x: Math.max(0, x) }))
@@ -132,7 +132,7 @@ export function courseOf(light: readonly Point[], day: number, zone: Place): num
   return steps.map((_, i) =>
     mean(
       steps
-        .slice(Math.max(0, i - 5), i + 1)
+        .slice(Math.max(0, i - 11), i + 1)
         .filter(({ length }) => length > 0)
         .at(-1) ?? [0],
     ),
