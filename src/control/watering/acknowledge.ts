@@ -67,7 +67,9 @@ export function acknowledged(state: WateringState, codes: readonly string[]): Wa
       ...counters,
       latched,
       drains: has('drain-while-dry') ? 0 : counters.drains,
-      delivery: has('flow-too-small') ? { ...counters.delivery, shots: 0, seen: 0, partial: false } : counters.delivery,
+      delivery: has('flow-too-small')
+        ? { ...counters.delivery, shots: 0, seen: 0, beyond: 0, partial: false }
+        : counters.delivery,
     },
   }
 }
