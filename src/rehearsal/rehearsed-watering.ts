@@ -80,6 +80,8 @@ const ACKNOWLEDGED: readonly string[] = [
   'flow-too-large',
   'flow-too-small',
   'drain-while-dry',
+  'no-drain',
+  'drain-too-large',
   'valve-does-not-close',
 ]
 /** How long an order of a person holds after it was told last. Unit: s. */

@@ -14,6 +14,8 @@ const CODES: readonly unknown[] = [
   'flow-too-large',
   'flow-too-small',
   'drain-while-dry',
+  'no-drain',
+  'drain-too-large',
   'valve-does-not-close',
 ]
 

@@ -277,6 +277,8 @@ const LATCHES: readonly unknown[] = [
   'flow-too-large',
   'flow-too-small',
   'drain-while-dry',
+  'no-drain',
+  'drain-too-large',
   'valve-does-not-close',
 ]
 

@@ -219,6 +219,8 @@ export interface WateringCounters {
     | 'flow-too-large'
     | 'flow-too-small'
     | 'drain-while-dry'
+    | 'no-drain'
+    | 'drain-too-large'
     | 'valve-does-not-close'
   )[]
 }
