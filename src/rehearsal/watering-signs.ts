@@ -46,6 +46,7 @@ export const WATERING_SIGNS: Readonly<Partial<Record<FaultSign, readonly Waterin
   power: ['clock-doubtful', 'reading-old'],
   clock: ['clock-doubtful', 'reading-old', 'reading-from-the-future'],
   'flow-meter': ['flow-too-small', 'no-flow', 'flow-too-large'],
+  'drain-gauge': ['no-drain', 'drain-too-large'],
   channelling: ['drain-while-dry', 'shots-without-rise'],
   'capacity-low': ['drain-while-dry', 'shots-without-rise'],
   'use-falls': ['use-too-small'],

@@ -14,6 +14,8 @@ export const ACKNOWLEDGED_CODES: readonly string[] = [
   'flow-too-large',
   'flow-too-small',
   'drain-while-dry',
+  'no-drain',
+  'drain-too-large',
   'valve-does-not-close',
 ]
 
@@ -67,7 +69,9 @@ export function acknowledged(state: WateringState, codes: readonly string[]): Wa
       ...counters,
       latched,
       drains: has('drain-while-dry') ? 0 : counters.drains,
-      delivery: has('flow-too-small') ? { ...counters.delivery, shots: 0, seen: 0, partial: false } : counters.delivery,
+      delivery: has('flow-too-small')
+        ? { ...counters.delivery, shots: 0, seen: 0, beyond: 0, partial: false }
+        : counters.delivery,
     },
   }
 }

@@ -28,7 +28,8 @@ export function judgeDelivery(counters: WateringCounters, limits: Limits): Water
   const share = isSeen ? Math.min(10, Math.max(0, (shown + counters.drainedSince) / ordered)) : delivery.shown
   const shots = Math.min(8, delivery.shots + 1)
   const seen = isSeen ? Math.min(8, delivery.seen + 1) : delivery.seen
-  const apart = isSeen ? Math.abs(share / delivery.usual - metered) : ALIKE * 1.5
+  const more = share / delivery.usual - metered
+  const apart = isSeen ? Math.abs(more) : ALIKE * 1.5
   const isWhole = isSeen && metered > 0.95 && metered < 1.05
   const usual = isWhole ? delivery.usual + (share - delivery.usual) / 8 : delivery.usual
   const next = {
@@ -36,6 +37,7 @@ export function judgeDelivery(counters: WateringCounters, limits: Limits): Water
     shots,
     shown: isSeen ? delivery.shown + (share - delivery.shown) / Math.min(5, seen) : delivery.shown,
     seen,
+    beyond: isSeen ? delivery.beyond + (more - delivery.beyond) / Math.min(5, seen) : delivery.beyond,
     usual: Math.min(1.2, Math.max(0.6, usual)),
     agreed: agreedShots(delivery.agreed, apart, metered),
     partial: delivery.partial,
@@ -104,13 +106,16 @@ export function allowanceShare(delivery: WateringDelivery): number {
   return delivery.agreed >= HEARD || delivery.partial ? arrivingShare(delivery) : 1
 }
 
-/** Whether the zone gets less than its probes show: their places do not stand for the others. It lasts until the meter sees all again. */
+/**
+ * Whether the zone gets less than its probes show of the same openings: their places do not stand for the others. It lasts until the meter sees all
+ * again.
+ */
 function isPartial(next: WateringDelivery, last: number): boolean {
-  const { metered, shots, shown, seen, usual, agreed, partial } = next
+  const { metered, shots, seen, beyond, agreed, partial } = next
   // A meter that sees nothing at all is dead, or no water comes: both are told by other findings.
   if (last <= 0.3) return false
   if (partial) return metered < 0.9
-  const isApart = agreed < HEARD || shown / usual - metered > 0.13
+  const isApart = agreed < HEARD || beyond > 0.13
   return shots >= 6 && seen >= 6 && metered < LITTLE && metered > 0.3 && isApart
 }
 

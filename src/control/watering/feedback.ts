@@ -13,7 +13,8 @@ export function readFeedback(
   { from, to, gap }: { readonly from: number; readonly to: number; readonly gap: number },
   limits: Limits,
 ): WateringCounters {
-  const { metered, drained, valve: reported } = input
+  const { metered, valve: reported } = input
+  const drained = counters.latched.includes('drain-too-large') ? undefined : input.drained
   if (metered === undefined && drained === undefined && reported === undefined) return counters
   const max = 5 * limits.litresPerSecond * (to - from + SETTLE)
   // After a time of which nothing is known, what ran in it was no leak: an old state knows of no shot since.
@@ -28,12 +29,15 @@ export function readFeedback(
   }
   if (sum > Math.max(0.1 * limits.shot, 0.02 * limits.litresPerSecond * (to - valve.closed))) latch('flow-while-closed')
   if (isStuck) latch('valve-does-not-close')
+  const ran = increase(counters.drained, drained, Infinity)
+  // It counts again.
+  if (ran > 0) latched = latched.filter((code) => code !== 'no-drain')
   return {
     ...counters,
     metered: counter(metered) ?? counters.metered,
     drained: counter(drained) ?? counters.drained,
     meteredSince: counters.meteredSince + (isClosed ? 0 : flow),
-    drainedSince: counters.drainedSince + increase(counters.drained, drained, Infinity),
+    drainedSince: counters.drainedSince + ran,
     leaked: sum,
     latched,
   }

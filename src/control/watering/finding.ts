@@ -47,6 +47,8 @@ export type WateringDoubt =
   | 'flow-too-large'
   | 'flow-too-small'
   | 'drain-while-dry'
+  | 'no-drain'
+  | 'drain-too-large'
   | 'valve-does-not-close'
   | 'by-hand-refused'
   | 'override-refused'

@@ -1,5 +1,6 @@
 import type { Limits } from './checked-settings.js'
 import { clockMode } from './clock.js'
+import { doubtGauge } from './doubt-gauge.js'
 import { isFull } from './full-zone.js'
 import { givenInDay } from './given-water.js'
 import { shareOfHours } from './hours.js'
@@ -37,11 +38,12 @@ const PROVEN = 345600
 
 /** The state once it was looked whether the zone is full, and whether a refill begins or ends. */
 export function passRefill(
-  state: WateringState,
+  before: WateringState,
   views: readonly ProbeView[],
   level: ZoneLevel,
   limits: Limits,
 ): WateringState {
+  const state = doubtGauge(before, level, limits)
   const { fill, valve, clock } = state
   if (fill.full !== null && fill.full >= valve.closed) return begun(state, level, limits)
   const how = isFull(state, level, limits)

@@ -277,6 +277,8 @@ const LATCHES: readonly unknown[] = [
   'flow-too-large',
   'flow-too-small',
   'drain-while-dry',
+  'no-drain',
+  'drain-too-large',
   'valve-does-not-close',
 ]
 
@@ -298,12 +300,22 @@ function countersSound(counters: Loose<WateringCounters>): boolean {
   )
 }
 
-function deliverySound({ metered, shots, shown, seen, usual, agreed, partial }: Loose<WateringDelivery>): boolean {
+function deliverySound({
+  metered,
+  shots,
+  shown,
+  seen,
+  beyond,
+  usual,
+  agreed,
+  partial,
+}: Loose<WateringDelivery>): boolean {
   return (
     inRange(metered, 0, 10) &&
     isCount(shots, 8) &&
     inRange(shown, 0, 10) &&
     isCount(seen, 8) &&
+    inRange(beyond, -10, 17) &&
     inRange(usual, 0.6, 1.2) &&
     typeof partial === 'boolean' &&
     isCount(agreed, 8)

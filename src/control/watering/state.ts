@@ -219,6 +219,8 @@ export interface WateringCounters {
     | 'flow-too-large'
     | 'flow-too-small'
     | 'drain-while-dry'
+    | 'no-drain'
+    | 'drain-too-large'
     | 'valve-does-not-close'
   )[]
 }
@@ -231,6 +233,8 @@ export interface WateringDelivery {
   /** Mean share that probes and drain showed, and the openings behind it, up to 8. Unit: 1. */
   readonly shown: number
   readonly seen: number
+  /** Mean of what probes and drain showed beyond what the meter saw of the same openings. Unit: 1. */
+  readonly beyond: number
   /** What probes and drain show of a whole shot, learned while the meter sees all of it. Unit: 1. */
   readonly usual: number
   /** Openings in a row in which both said about the same, up to 8. */

@@ -53,6 +53,10 @@ export const DOUBT_WORDS: { readonly [Code in WateringDoubt]: string } = {
   'flow-too-small':
     'the meter keeps seeing less than was ordered: look at supply, filter, pressure and emitters; shots last longer meanwhile',
   'drain-while-dry': 'shots run off though the reading says dry: the medium repels water, or the probe lies',
+  'no-drain':
+    'probes say that the zone is full, and no drain is counted: look at the gauge and its outlet, then acknowledge; nothing is filled to drain until it counts',
+  'drain-too-large':
+    'more drain is counted than came: a wrong unit, rain, or water that nobody told; the gauge is not read until somebody acknowledges',
   'valve-does-not-close': 'the valve says that it is open though it should be closed: shut the main valve',
   'by-hand-refused':
     'water given by hand was not counted: give litres from zero up to the limit of a day, those since the last decision',

@@ -10,6 +10,7 @@ import {
   rehearsalScene,
   rehearse,
   rehearsedWatering,
+  scale,
   type WateringDecision,
   type WateringSettings,
   type WateringState,
@@ -123,6 +124,41 @@ describe('a drain gauge that cannot be trusted', () => {
       expect(outcome.worstDay).toBeLessThanOrEqual(scene.limits.maxPerDay)
       expect(outcome.outsideHours).toBe(0)
     }
+  })
+  it('and counts nothing any more is told by probes that a refill no longer raises, which ends it', () => {
+    // It was given up each evening and taken up each morning: over-wet for 90 h of a week in another simulation, and 15 h here.
+    const inner = week('drain-gauge-dead', 8, {}, minutes(15))
+    expect(inner.told.some(({ findings }) => findings.some(({ code }) => code === 'no-drain'))).toBe(true)
+    expect(inner.outcome.fullTime).toBeLessThan(hours(3))
+    expect(inner.outcome.stressTime).toBe(0)
+    expect(explainControlFinding({ code: 'no-drain' }).message).toContain('gauge')
+  })
+  it('and counts millilitres is not read any more, until somebody has looked', () => {
+    const inner = rehearsedWatering(scene)
+    const codes = new Set<string>()
+    const refills: number[] = []
+    const controller: typeof inner = {
+      ...inner,
+      input: (observed, truth) => {
+        const input = inner.input(observed, truth)
+        return input.drained === undefined ? input : { ...input, drained: scale(input.drained, 1000) }
+      },
+      reducer: {
+        ...inner.reducer,
+        step: (state, input) => {
+          const answer = inner.reducer.step(state, input)
+          for (const { code } of answer[1].findings) codes.add(code)
+          if (answer[1].reason === 'refill') refills.push(input.now)
+          return answer
+        },
+      },
+    }
+    const { zone, limits } = scene
+    const outcome = rehearse({ zone, limits, controller, days: 7, seed: 8, pollEvery: minutes(15), keepCourse: false })
+    expect([...codes]).toContain('drain-too-large')
+    expect(outcome.fullTime).toBeLessThan(hours(1))
+    expect(outcome.stressTime).toBe(0)
+    expect(refills).toEqual([])
   })
   it('that runs on whatever is given takes less than half of the water that probes ask for', () => {
     // Somebody rinses a tank into the gutter: a litre of drain with each moment, for days, and a probe that says dry.

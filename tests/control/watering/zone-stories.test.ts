@@ -7,6 +7,7 @@ import {
   rehearsalScene,
   rehearse,
   rehearsedWatering,
+  seconds,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
 
@@ -39,6 +40,25 @@ describe('half of the flow', () => {
     const outcome = week('flow-meter-counts-double', 5, 0.5)
     expect(outcome.worstDay).toBeLessThanOrEqual(1.02 * scene.limits.maxPerDay)
   })
+})
+
+describe('drippers that all clog at once', () => {
+  // A mean of few openings that only the meter had judged was held against one of more that the probes had: 57 h of stress, and 75 h.
+  it.each([
+    ['sphagnum-peat-moss', 4, 325_020],
+    ['pine-bark', 4, 325_020],
+  ] as const)(
+    'are seen by meter and probes in the same openings, and the probes go on deciding: %s',
+    (medium, seed, from) => {
+      const { zone, limits } = rehearsalScene(medium)
+      const faults = [{ fault: 'all-drippers-clogged' as const, from: seconds(from), place: 1 }]
+      const controller = rehearsedWatering(rehearsalScene(medium))
+      const outcome = rehearse({ zone, limits, controller, days: 7, seed, faults, keepCourse: false })
+      expect(outcome.alarms.map(({ alarm }) => alarm)).toContain('flow-too-small')
+      expect(outcome.stressTime).toBeLessThan(3600)
+      expect(outcome.worstDay).toBeLessThanOrEqual(limits.maxPerDay)
+    },
+  )
 })
 
 describe('a meter that counts each pulse twice', () => {

@@ -1,0 +1,27 @@
+import type { Limits } from './checked-settings.js'
+import { sinceLeap } from './set-by-full-zone.js'
+import { isInVain } from './spell.js'
+import type { WateringCounters, WateringState } from './state.js'
+import type { ZoneLevel } from './zone-level.js'
+
+/**
+ * The state once it was looked whether the gauge of drain can be believed. One that counts a day's use more than came counts in another unit, or rain;
+ * it is not read any more. One that counts none of a refill, though believed probes stand above the upper limit and shots have ceased to raise them,
+ * counts nothing: the zone is full whatever it says, and the refill ends.
+ */
+export function doubtGauge(state: WateringState, level: ZoneLevel, limits: Limits): WateringState {
+  const { clock, counters, fill, zone } = state
+  if (counters.drained === null) return state
+  if (fill.net < -limits.usual) {
+    const unread = { ...latched(counters, 'drain-too-large'), drained: null, drainedSince: 0 }
+    return { ...state, counters: unread, fill: { ...sinceLeap(fill, clock.elapsed), cut: false } }
+  }
+  const isFull = level.level !== null && level.level >= limits.upper && isInVain(zone.spell, limits)
+  if (fill.under === null || !isFull || counters.drainedSince > 0) return state
+  const given = { under: null, foretold: null, tried: clock.elapsed, fails: Math.min(9, fill.fails + 1), cut: false }
+  return { ...state, counters: latched(counters, 'no-drain'), fill: { ...fill, ...given } }
+}
+
+function latched(counters: WateringCounters, code: WateringCounters['latched'][number]): WateringCounters {
+  return counters.latched.includes(code) ? counters : { ...counters, latched: [...counters.latched, code] }
+}
