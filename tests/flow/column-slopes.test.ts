@@ -59,12 +59,14 @@ const setting = fc.record({
   }),
   before: fc.array(number(0.5, 80), { minLength: 17, maxLength: 17 }),
   smooth: fc.boolean(),
+  // Seconds in which points came from a little less than they hold; zero where nothing fills.
+  fills: fc.constantFrom(0, 50),
   pull: number(0.1, 20),
 })
 
 type Setting = typeof setting extends fc.Arbitrary<infer C> ? C : never
 
-function made({ containers, scans, around, manner, suctions, before, smooth, pull }: Setting) {
+function made({ containers, scans, around, manner, suctions, before, smooth, fills, pull }: Setting) {
   const { grid, media, ends, sink } = columnOf(containers, scans, around)
   const history = columnHistory(grid, media, 1e-3)
   if (history !== undefined) {
@@ -91,6 +93,13 @@ function made({ containers, scans, around, manner, suctions, before, smooth, pul
     applied: 2,
     evaporation: 0.01,
     sink: sink(pull / 3600),
+  }
+  if (fills > 0) {
+    equations.store(s)
+    equations.fillFrom(
+      equations.points.at.waterContent.map((content, p) => content - 0.002 * (1 + (p % 3))),
+      fills,
+    )
   }
   return { grid, media, ends, equations, s, during }
 }

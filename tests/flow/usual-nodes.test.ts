@@ -52,7 +52,7 @@ describe('the nodes of a simulation that is not told how many', () => {
     expect(nodesOf(other)).toBe(61)
   })
 
-  it('bring the first shot that drains of a steep medium to less than half of the error of 31', () => {
+  it('follow the first shot that drains of a steep medium to a thousandth, as 31 do', () => {
     const start = waterContent(containerCapacity({ container: bag, medium: medium(0.32, 3.2) }) - 0.02)
     const drain = (flow: RichardsFlow) => {
       let [state, drained] = [flow.startFrom(start), 0]
@@ -73,7 +73,7 @@ describe('the nodes of a simulation that is not told how many', () => {
     const exact = drain(flowOf(0.32, 3.2, { nodes: 151, tolerance: 3e-5 }))
     const off = (flow: RichardsFlow) => Math.abs(drain(flow) / exact - 1)
     expect(exact).toBeGreaterThan(0.1)
-    const coarse = off(flowOf(0.32, 3.2, { nodes: 31, tolerance: 1e-4 }))
-    expect(off(flowOf(0.32, 3.2, { tolerance: 1e-4 }))).toBeLessThan(coarse / 2)
+    for (const nodes of [{ nodes: 31 }, {}])
+      expect(off(flowOf(0.32, 3.2, { ...nodes, tolerance: 1e-4 }))).toBeLessThan(1e-3)
   })
 })

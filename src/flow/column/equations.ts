@@ -2,6 +2,7 @@ import { assembleMatrix, closeHeldEnds, columnBalance, sumFlows } from './balanc
 import { carryOn } from './carry-on.js'
 import { fillConduction } from './conduction.js'
 import { type ColumnEnds, columnEnds } from './ends.js'
+import { addFilling, carryContents, elementFilling, fillFrom } from './filling.js'
 import type { ColumnGrid } from './grid.js'
 import type { ColumnHistory } from './history.js'
 import type { LayerMedium } from './layer-medium.js'
@@ -9,7 +10,7 @@ import { columnPoints } from './points.js'
 import { fillScanningConduction } from './scanning-conduction.js'
 import { fillStorage, trustElements } from './storage.js'
 import { columnTerms } from './terms.js'
-import { fillUptake, type Sink } from './uptake.js'
+import { averageUptake, fillUptake, type Sink } from './uptake.js'
 
 /** What happens to a column while its conditions stay the same. */
 export interface Conditions {
@@ -43,6 +44,7 @@ export function columnEquations(
   const top = nodes - 1
   const terms = columnTerms(grid)
   const points = columnPoints(grid, media, history)
+  const filling = elementFilling(nodes - 1, points.suction.length)
   const passage = columnEnds(grid, ends, media[0]!.saturatedConductivity)
   const { heldBase, heldTop } = passage
   const balance = columnBalance(grid, terms, heldBase, heldTop)
@@ -62,6 +64,9 @@ export function columnEquations(
     store(s)
     conduct(grid, points, terms, manner === 'upstream')
     fillUptake(s, sink, terms)
+    // Where media turn, contents bend too much to be carried from step to step.
+    if (history === undefined && filling.perTime > 0) addFilling(filling, grid, points, terms)
+    averageUptake(s, sink, terms)
     passage.fill(s[0]!, s[top]!, applied, evaporation, terms)
     sumFlows(balance)
   }
@@ -90,7 +95,12 @@ export function columnEquations(
     store,
     evaluate,
     assemble: (dt: number): void => assembleMatrix(balance, dt),
-    carryOn: (move: Float64Array, { sink }: Conditions): void => carryOn(balance, move, sink?.most),
+    /** Lets points fill from contents for a time, or no time pass. */
+    fillFrom: (contents: Float64Array, time: number): void => fillFrom(filling, contents, time),
+    carryOn: (move: Float64Array, { sink }: Conditions): void => {
+      carryOn(balance, move, sink?.most)
+      carryContents(grid, points, move)
+    },
     closeHeldEnds: (target: Float64Array, dt: number): void => closeHeldEnds(balance, target, dt),
     hold,
     standing,

@@ -1,4 +1,5 @@
 import { REST, STAGE } from './flow-rates.js'
+import { DRAIN } from './step-control.js'
 import type { StepWork } from './step-work.js'
 
 /** Share of the tolerance at which the step behind an onset aims; errors there go with the power 3/2 of the length. */
@@ -8,6 +9,9 @@ const BEYOND = 1.01
 /** Shares of a step between which it is worth while to try it again up to the onset. */
 const SOONEST = 0.02
 const LATEST = 0.95
+/** Share of what drains in a step by which it errs because the drain ends within it, and of the step at which the end is late enough. */
+const ENDING = 0.1
+const LATE = 0.85
 
 /**
  * How far the onset of the drain is, as a share of a step that it made too inexact, or zero where drain begins elsewhere. How long the step
@@ -27,6 +31,23 @@ export function shareToOnset(work: StepWork, dt: number, rate: number, error: nu
   if (!(share < LATEST)) return 0
   work.control.behind = (dt - onset) * ((BEHIND * tolerance) / error) ** (2 / 3)
   return Math.max(share, SOONEST)
+}
+
+/**
+ * How far the end of the drain is, as a share of a step that it makes too inexact, or zero: by the straight line through the drain at the begin
+ * and at the first stage, which comes to nothing too soon rather than too late.
+ */
+export function shareToEnd(
+  { equations, suctions, stage, begun, early, flows, tolerance }: StepWork,
+  dt: number,
+): number {
+  if (equations.heldBase || equations.points.history !== undefined || suctions[0]! > 0 || stage[0]! <= 0) return 0
+  if (ENDING * DRAIN * dt * flows.drained <= tolerance * equations.grid.volume) return 0
+  const fall = begun.drained - early.drained
+  if (fall <= 0) return 0
+  // Where nothing drained at the first stage any more, it ended before.
+  const share = early.drained > 0 ? (STAGE * begun.drained) / fall : STAGE / 2
+  return share < LATE ? share : 0
 }
 
 /** How long the step may be behind one towards an onset, where it stands: what is left of the way, and the step behind it. */

@@ -96,8 +96,8 @@ function firstStep({ equations, before, firstFree, endFree, tolerance }: StepWor
 
 /** Takes a state over; a suction that is set at an end takes or gives water there at once. */
 function begin(work: StepWork, state: ColumnState, passed: Passed, during: Conditions): void {
-  const { equations, suctions, held, before, begun, trend, control, tolerance } = work
-  const { terms, net, heldBase, heldTop } = equations
+  const { equations, suctions, held, contents, before, begun, trend, control, tolerance } = work
+  const { terms, points, net, heldBase, heldTop } = equations
   work.mending = 1
   control.error = 0
   control.behind = 0
@@ -106,7 +106,10 @@ function begin(work: StepWork, state: ColumnState, passed: Passed, during: Condi
   trend.fill(0)
   equations.hold(suctions)
   reconcile(suctions, held, equations, MENDED * tolerance)
+  // No time has passed in which anything could have filled.
+  equations.fillFrom(contents, Infinity)
   equations.evaluate(suctions, during)
+  contents.set(points.at.waterContent)
   if (heldBase && suctions[0] !== state.suctions[0]) {
     passed.drained -= terms.water[0]! - held[0]!
     held[0] = terms.water[0]!

@@ -1,3 +1,12 @@
+import type { ColumnGrid } from './grid.js'
+
+/** How much more exact the drain of a step is kept than a single cell, as depths over the whole column. */
+export const DRAIN = 300
+/** The same of what passes at a height: a little everywhere, and more the lower, for soon it is what drains; share of the height by which it fades. */
+const PASSING = 10
+const LOW = 100
+const FADES = 0.4
+
 /** What is remembered of steps to tell how long the next may be. */
 export interface StepControl {
   /** Error and length of the last step that stood; no error behind a change of conditions. Units: m³/m³, s. */
@@ -48,4 +57,10 @@ export function growth({ control, tolerance }: Controlled, dt: number, error: nu
   if (last === 0 || error === 0) return factor
   if (byDrain && error < UNLIKELY * last) return Math.min(factor, CHANCE)
   return factor * Math.min(Math.max((dt / length) * (last / error) ** (1 / 3), 1 / FALLING), FALLING)
+}
+
+/** How much more exact than a single cell, as depths over the whole column, is kept what passes above each. Unit: 1/cm³. */
+export function weightOfPassing({ heights, volume }: ColumnGrid): Float64Array {
+  const height = heights[heights.length - 1]!
+  return heights.map((z) => (PASSING + LOW * Math.exp(-z / (FADES * height))) / volume)
 }

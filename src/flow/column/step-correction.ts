@@ -1,6 +1,7 @@
 import { solveTridiagonalAgain } from '../../numerics/tridiagonal.js'
 import type { ColumnEquations } from './equations.js'
 import { bend } from './flow-rates.js'
+import { DRAIN } from './step-control.js'
 import type { StepWork } from './step-work.js'
 
 /**
@@ -9,14 +10,14 @@ import type { StepWork } from './step-work.js'
  */
 export const BENT = -0.02022
 const ANSWERED = -0.11785
-/** How much more exact the drain of a step is kept than a single cell, as depths over the whole column. */
-const DRAIN = 300
-
-/** The largest error of the step, as a water content: what it leaves out. The drain errs by what all cells err together. */
+/**
+ * The largest error of the step, as a water content: what it leaves out. The drain errs by what all cells err together, and what passes at a
+ * height by what all below it do: water that comes down too late drains too late.
+ */
 export function errorOfStep(work: StepWork, dt: number): number {
   const { equations, correction, before, first, firstFree, endFree } = work
   const { net, grid, heldBase } = equations
-  const { change, answer, move, again, water, all } = correction
+  const { change, answer, move, again, water, all, passing } = correction
   change.fill(0)
   for (let i = firstFree; i < endFree; i++) change[i] = dt * (net[i]! - before[i]!)
   through(equations, change, answer, water)
@@ -29,7 +30,7 @@ export function errorOfStep(work: StepWork, dt: number): number {
   let together = 0
   for (let i = firstFree; i < endFree; i++) {
     together += water[i]!
-    max = Math.max(max, Math.abs(water[i]!) / grid.volumes[i]!)
+    max = Math.max(max, Math.abs(water[i]!) / grid.volumes[i]!, passing[i]! * Math.abs(together))
   }
   const drain = heldBase ? 0 : (DRAIN * Math.abs(together)) / grid.volume
   work.control.triedByDrain = drain > max

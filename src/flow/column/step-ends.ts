@@ -18,10 +18,11 @@ export type OnStep = ((flows: StepFlows) => void) | undefined
 
 /** Takes over suctions and mean flows of a step, and adds up what passed. */
 export function goOn(work: StepWork, to: Float64Array, dt: number, passed: Passed, onStep: OnStep): void {
-  const { equations, suctions, apart, closer, flows, held } = work
-  const { history } = equations.points
+  const { equations, suctions, apart, closer, flows, held, contents } = work
+  const { history, at } = equations.points
   work.mending = Math.min(1, work.mending / LESS)
   suctions.set(to)
+  contents.set(at.waterContent)
   apart.set(closer)
   if (history !== undefined) follow(history, equations.grid, suctions)
   flows.dt = dt

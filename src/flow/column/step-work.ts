@@ -1,7 +1,7 @@
 import type { ColumnEquations } from './equations.js'
 import { type FlowRates, flowRates } from './flow-rates.js'
 import type { StepFlows } from './passed.js'
-import { type StepControl, stepControl } from './step-control.js'
+import { type StepControl, stepControl, weightOfPassing } from './step-control.js'
 
 /**
  * What a step of two stages leaves out, worked out through the matrix of its last iteration, which says what is left of it when all cells
@@ -18,11 +18,21 @@ export interface StepCorrection {
   readonly water: Float64Array
   /** By how much suctions move for the flows of the last stage to bring what is left out. */
   readonly all: Float64Array
+  /** How exact is kept what passes above each cell; with two curves it is not looked at, for it would cost a quarter more steps. */
+  readonly passing: Float64Array
 }
 
-function stepCorrection(nodes: number): StepCorrection {
-  const room = () => new Float64Array(nodes)
-  return { change: room(), answer: room(), move: room(), again: room(), water: room(), all: room() }
+function stepCorrection({ grid, points }: ColumnEquations): StepCorrection {
+  const room = () => new Float64Array(grid.nodes)
+  return {
+    change: room(),
+    answer: room(),
+    move: room(),
+    again: room(),
+    water: room(),
+    all: room(),
+    passing: points.history === undefined ? weightOfPassing(grid) : room(),
+  }
 }
 
 /** Written out, because a spread gives each column an object of another layout. */
@@ -64,6 +74,9 @@ export interface StepWork {
   /** What suctions say beyond what cells hold, and how much of it is left after the step that is tried. */
   readonly apart: Float64Array
   readonly closer: Float64Array
+  /** Water content of each point where the step begins, and from which its second stage fills. */
+  readonly contents: Float64Array
+  readonly later: Float64Array
   /** Water with which the first and the second stage are sought. */
   readonly from: Float64Array
   readonly target: Float64Array
@@ -95,12 +108,14 @@ export function stepWork(equations: ColumnEquations, tolerance: number): StepWor
     trend: room(),
     apart: room(),
     closer: room(),
+    contents: new Float64Array(points.suction.length),
+    later: new Float64Array(points.suction.length),
     from: room(),
     target: room(),
     begun: flowRates(nodes),
     early: flowRates(nodes),
     flows: stepFlows(nodes, points.middleWaterContent),
-    correction: stepCorrection(nodes),
+    correction: stepCorrection(equations),
     mending: 1,
     control: stepControl(),
   }

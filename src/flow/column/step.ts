@@ -5,7 +5,7 @@ import { keepRates, REST, STAGE } from './flow-rates.js'
 import { meanOfStages, meanOfThirdOrder } from './mean-rates.js'
 import { moved } from './moved.js'
 import type { ColumnNewton } from './newton.js'
-import { pastOnset, shareToOnset } from './onset.js'
+import { pastOnset, shareToEnd, shareToOnset } from './onset.js'
 import type { Passed } from './passed.js'
 import { arePossible, canHold, goesAstray, passesSaturation } from './possible.js'
 import { factorFor, growth } from './step-control.js'
@@ -22,16 +22,19 @@ export function tryStep(
   passed: Passed,
   onStep: OnStep,
 ): StepOutcome {
-  const { equations, tolerance, control, suctions, stage, held, flows, from, target, before, begun } = work
+  const { equations, tolerance, control, suctions, stage, held, flows, from, target, contents, later, before, begun } =
+    work
   const driest = during.sink?.h4 ?? Infinity
   const rate = work.trend[0]!
   const { behind } = control
   control.behind = 0
   comeCloser(work, dt)
   guess(work, suctions, STAGE * dt, driest)
+  equations.fillFrom(contents, STAGE * dt)
   if (!solve(stage, from, during, STAGE * dt)) return failed(work)
   keepFirst(work, dt)
   guess(work, stage, REST * dt, driest)
+  equations.fillFrom(later, STAGE * dt)
   if (!solve(stage, target, during, STAGE * dt)) return firstStageAlone(work, dt, passed, onStep)
   const error = errorOfStep(work, dt)
   if (error > tolerance) {
@@ -39,6 +42,8 @@ export function tryStep(
     return { done: 0, factor: shareToOnset(work, dt, rate, error) || factor }
   }
   improve(work, dt, during)
+  const toEnd = shareToEnd(work, dt)
+  if (toEnd > 0) return { done: 0, factor: toEnd }
   if (goesAstray(equations, held, flows, dt, suctions, stage)) return failed(work)
   keepTrend(work, dt)
   goOn(work, stage, dt, passed, onStep)
@@ -69,14 +74,17 @@ function improve(work: StepWork, dt: number, during: Conditions): void {
 }
 
 /** Keeps what the first stage found, and how much water the second is to find. */
-function keepFirst({ equations, first, target, from, trend, stage, suctions, halfway, early }: StepWork, dt: number) {
-  const { net, terms } = equations
+function keepFirst(work: StepWork, dt: number) {
+  const { equations, first, target, from, trend, stage, suctions, halfway, early, contents, later } = work
+  const { net, terms, points } = equations
+  const { waterContent } = points.at
   first.set(net)
   halfway.set(stage)
   for (let i = 0; i < first.length; i++) {
     target[i] = from[i]! + dt * REST * net[i]!
     trend[i] = (stage[i]! - suctions[i]!) / (STAGE * dt)
   }
+  for (let p = 0; p < later.length; p++) later[p] = contents[p]! + (REST / STAGE) * (waterContent[p]! - contents[p]!)
   keepRates(early, terms)
 }
 

@@ -17,10 +17,7 @@ export interface Sink {
 /** Suctions closer than this count as one. Unit: cm. */
 const CLOSE = 1e-4
 
-/**
- * What the roots take. Where they lack air, the share is averaged over half elements, because it bends within the lowest centimetre;
- * elsewhere it is that of the node, so that nothing is drawn from a cell that is empty.
- */
+/** What the roots take, as far as the suction of the node lets them: nothing is then drawn from a cell that is empty. */
 export function fillUptake(s: Float64Array, sink: Sink | undefined, terms: ColumnTerms): void {
   const { taken, takenByBelow, takenByOwn, takenByAbove } = terms
   takenByBelow.fill(0)
@@ -30,7 +27,7 @@ export function fillUptake(s: Float64Array, sink: Sink | undefined, terms: Colum
     takenByOwn.fill(0)
     return
   }
-  const { fromLower, most: max, h1, h2, h3, h4 } = sink
+  const { most: max, h1, h2, h3, h4 } = sink
   const rise = 1 / (h2 - h1)
   const fall = 1 / (h4 - h3)
   for (let i = 0; i < max.length; i++) {
@@ -42,7 +39,13 @@ export function fillUptake(s: Float64Array, sink: Sink | undefined, terms: Colum
     taken[i] = outside ? 0 : lacksAir ? all * (suction - h1) * rise : lacksWater ? all * (h4 - suction) * fall : all
     takenByOwn[i] = outside ? 0 : lacksAir ? all * rise : lacksWater ? -all * fall : 0
   }
-  for (let e = 0; e < fromLower.length; e++)
+}
+
+/** Averages the share over half elements where roots lack air, because it bends within the lowest centimetre. */
+export function averageUptake(s: Float64Array, sink: Sink | undefined, terms: ColumnTerms): void {
+  if (sink === undefined) return
+  const { h2 } = sink
+  for (let e = 0; e < terms.trust.length; e++)
     if (terms.trust[e]! > 0 && (s[e]! < h2 || s[e + 1]! < h2)) average(s[e]!, s[e + 1]!, e, sink, terms)
 }
 
