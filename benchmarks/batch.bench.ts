@@ -4,6 +4,9 @@ import {
   type Permittivity,
   waterContentKellnerLundin2001,
   waterContentLedieu1986,
+  waterContentNagare2011,
+  waterContentPepin1992,
+  waterContentRothMineral1992,
   waterContentRothOrganic1992,
   waterContentTopp1980,
 } from 'porewater'
@@ -48,8 +51,16 @@ export function run(quick: boolean): void {
     ]),
   )
 
-  // From the second kind of reading on, the engine calls the conversion instead of copying it into the loop.
+  // One loop for all would from here on call the conversion instead of having a copy of it.
   for (const convert of [waterContentLedieu1986, waterContentRothOrganic1992, waterContentKellnerLundin2001])
     convertInto({ readings, output, convert })
   report('The same after three other conversions in the process', compare([hand, ours]))
+  for (const convert of [
+    waterContentRothMineral1992,
+    waterContentNagare2011,
+    waterContentPepin1992,
+    (e: Permittivity) => e / 2,
+  ])
+    convertInto({ readings, output, convert })
+  report('The same after seven', compare([hand, ours]))
 }

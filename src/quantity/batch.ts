@@ -2,6 +2,7 @@ import { isPorewaterError } from './attempt.js'
 import { InputError, type PorewaterError } from './errors.js'
 import { requireList, requireObject } from './guard.js'
 import type { Quantity } from './kind.js'
+import { loopOf } from './loop-of.js'
 
 /** Readings, the array for the results, and how one reading is converted. */
 export interface BatchWork<Q extends Quantity> {
@@ -63,39 +64,25 @@ export function convertInto<Q extends Quantity>(work: BatchWork<Q>): BatchCounts
   const { readings, output, convert } = work
   requireList(readings, 'readings')
   requireList(output, 'output')
+  if (typeof convert !== 'function')
+    throw new InputError('convert', 'is no function', 'give the conversion itself: convert: waterContentTopp1980')
   const rows = readings.length
   requireRoom(output, rows)
   const refusals: Refusals = new Map()
-  let missing = 0
-  // Kept out of every closure, so that it stays in a register.
-  let i = 0
-  // The loop lives inside the try and starts again behind a refusal, so that rows that convert pay nothing for it.
-  while (i < rows) {
-    try {
-      for (; i < rows; i++) {
-        const reading = readings[i] as Q
-        if (Number.isNaN(reading)) {
-          output[i] = Number.NaN
-          missing++
-          continue
-        }
-        const result = convert(reading)
-        output[i] = result
-        if (result - result !== 0) {
-          output[i] = Number.NaN
-          count(refusals, 'not-finite', 'result', i, `row ${i} gave ${result}`)
-        }
-      }
-    } catch (error) {
-      if (!isPorewaterError(error)) throw error
-      output[i] = Number.NaN
-      count(refusals, error.code, reasonOf(error), i, error.message)
-      i++
-    }
+  const notFinite = (row: number, result: number): void => {
+    output[row] = Number.NaN
+    count(refusals, 'not-finite', 'result', row, `row ${row} gave ${result}`)
   }
+  const refused = (row: number, thrown: unknown): void => {
+    if (!isPorewaterError(thrown)) throw thrown
+    output[row] = Number.NaN
+    count(refusals, thrown.code, reasonOf(thrown), row, thrown.message)
+  }
+  const byRow = convert as (reading: number) => number
+  const missing = loopOf(byRow)(readings, output, byRow, notFinite, refused)
   const list = [...refusals.values()]
-  const refused = list.reduce((total, refusal) => total + refusal.count, 0)
-  return { rows, converted: rows - missing - refused, missing, refused, refusals: list }
+  const refusedRows = list.reduce((total, refusal) => total + refusal.count, 0)
+  return { rows, converted: rows - missing - refusedRows, missing, refused: refusedRows, refusals: list }
 }
 
 function requireRoom(output: Float64Array, rows: number): void {

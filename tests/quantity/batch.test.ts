@@ -1,4 +1,5 @@
 import fc from 'fast-check'
+import * as porewater from 'porewater'
 import {
   ConvergenceError,
   convertInto,
@@ -9,6 +10,7 @@ import {
   waterContentTopp1980,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
+import { loopOf } from '../../src/quantity/loop-of.js'
 import { expectInputError } from '../support/refusals.js'
 
 describe('convertInto', () => {
@@ -105,6 +107,47 @@ describe('convertInto', () => {
         expect(counts.missing).toBe(values.filter(Number.isNaN).length)
         expect(counts.refusals.reduce((total, { count }) => total + count, 0)).toBe(counts.refused)
       }),
+    )
+  })
+  it('gives the same whatever the conversion is called', () => {
+    const halved = (x: number) => {
+      if (x === 3) throw new InputError('x', 'is three', 'give another')
+      return x === 4 ? Infinity : x / 2
+    }
+    const outcomes = Array.from({ length: 200 }, (_, i) => {
+      const convert = Object.defineProperty((x: number) => halved(x), 'name', { value: `n${i}` })
+      const { counts, output } = run([1, Number.NaN, 3, 4, 5], convert)
+      return { loop: loopOf(convert), counts, output }
+    })
+    for (const { counts, output } of outcomes) {
+      expect([...output]).toEqual([0.5, Number.NaN, Number.NaN, Number.NaN, 2.5])
+      expect(counts).toMatchObject({ rows: 5, converted: 2, missing: 1, refused: 2 })
+      expect(counts.refusals).toMatchObject([
+        { code: 'bad-input', first: 2 },
+        { code: 'not-finite', first: 3 },
+      ])
+    }
+    // Each loop was asked.
+    expect(new Set(outcomes.map(({ loop }) => loop)).size).toBe(32)
+  })
+  it('has a loop of its own for each relation that takes the permittivity alone', () => {
+    const relations = [
+      porewater.waterContentJacobsenSchjonning1993,
+      porewater.waterContentKellnerLundin2001,
+      porewater.waterContentLedieu1986,
+      porewater.waterContentMyllysSimojoki1996,
+      porewater.waterContentNagare2011,
+      porewater.waterContentPepin1992,
+      porewater.waterContentRothMineral1992,
+      porewater.waterContentRothOrganic1992,
+      porewater.waterContentTopp1980,
+    ] as unknown as ((reading: number) => number)[]
+    expect(new Set(relations.map(loopOf)).size).toBe(relations.length)
+  })
+  it('refuses a conversion that is no function', () => {
+    expectInputError(
+      () => convertInto({ readings: new Float64Array(1), output: new Float64Array(1), convert: 0.5 as never }),
+      'convert',
     )
   })
 })

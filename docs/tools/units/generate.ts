@@ -2,6 +2,7 @@ import type { FamilyRow, UnitRow } from '../../../src/quantity/unit-row.js'
 import { constructorFile } from './constructors.js'
 import { indexFile } from './index-part.js'
 import { kindsFile, typeNames } from './kinds.js'
+import { loopsFile } from './loops.js'
 import { senmlFile } from './senml-tables.js'
 import { type Family, familiesOf } from './table.js'
 import { testRowsFile } from './test-rows.js'
@@ -28,6 +29,7 @@ export function generateUnits(rows: readonly FamilyRow[], units: readonly UnitRo
   for (const [file, own] of files) found.set(`${quantity}/${file}.ts`, constructorFile(own, kindNames))
   found.set(`${quantity}/kinds.ts`, kindsFile(families))
   found.set(`${quantity}/index.ts`, indexFile(files, kindNames))
+  found.set(`${quantity}/loops.ts`, loopsFile())
   found.set(`${text}/kind-types.ts`, kindTypesFile(families))
   found.set(`${text}/kinds.ts`, textKindsFile(families))
   found.set(`${text}/text-table.ts`, textTableFile(families))
