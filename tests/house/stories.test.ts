@@ -1,11 +1,10 @@
-/** The stories that DEVELOPERS.md lists are tests of that name. */
+/** The stories that the developers' pages list are tests of that name. */
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 
 const root = new URL('../../', import.meta.url)
 const read = (path: string) => readFileSync(new URL(path, root), 'utf8')
-const section = read('DEVELOPERS.md').split('### Stories')[1]!.split('\n## ')[0]!
-const rows = section
+const rows = read('docs/developers/stories.md')
   .split('\n')
   .filter((line) => line.startsWith('| ') && !line.startsWith('| what') && !line.startsWith('| ---'))
   .map((line) =>
