@@ -18,6 +18,7 @@ import {
   waterContentChange,
   waterUseOfNextDay,
 } from 'porewater'
+import { clockTimesFactor } from './clock-times-factor.js'
 
 /** The open records, walked forward: each forecast has seen readings before its moment only. */
 
@@ -127,6 +128,8 @@ export interface TimeForecast {
   readonly foreseen: number
   readonly lastSlope: number
   readonly meanSlope: number
+  /** By the simple method of `clockTimesFactor`; NaN before it knows a night. */
+  readonly simple: number
   readonly band50: readonly [number, number]
   readonly band90: readonly [number, number]
 }
@@ -153,13 +156,15 @@ export function walkLevel(time: Float64Array, content: Float64Array, from: numbe
   const hoursAhead: HourForecast[] = []
   const slopes: number[] = []
   const sameHour = new Map<number, number>()
+  const simple = clockTimesFactor(lineEnd)
   for (const down of dryDownsOf(time, content, limits)) {
     const wanted = down.start >= from && down.start < to && down.end - down.start <= 86400
     const moments: [number, () => void][] = []
     if (wanted && slopes.length > 0)
       for (let watched = 1; watched <= 6; watched++) {
         const now = down.start + 3600 * watched
-        if (now <= down.end) moments.push([now, () => times.push(...timesFrom(stateAt(now), down, now, slopes))])
+        if (now <= down.end)
+          moments.push([now, () => times.push(...timesFrom(stateAt(now), down, now, slopes, simple))])
       }
     const falls: [number, number][] = []
     for (let now = Math.ceil((down.start + 3600) / 1800) * 1800; now + 3600 <= down.end; now += 1800) {
@@ -183,6 +188,7 @@ export function walkLevel(time: Float64Array, content: Float64Array, from: numbe
     for (const [, ask] of moments.sort((a, b) => a[0] - b[0])) ask()
     for (const [now, fall] of falls) sameHour.set((now / 1800) % 48, fall)
     if (down.end - down.start >= 5 * 3600) slopes.push(fallRate(down))
+    simple.learn(down)
   }
   return { times, hoursAhead, state: stateAt(Infinity) }
 }
@@ -198,7 +204,13 @@ function climbOf({ waterContent }: DryDown): number {
   return most
 }
 
-function timesFrom(state: LevelState, down: DryDown, now: number, slopes: readonly number[]): TimeForecast[] {
+function timesFrom(
+  state: LevelState,
+  down: DryDown,
+  now: number,
+  slopes: readonly number[],
+  simple: ReturnType<typeof clockTimesFactor>,
+): TimeForecast[] {
   const climb = climbOf(down)
   const level = lineEnd(down, now)
   const week = slopes.slice(-7)
@@ -218,6 +230,7 @@ function timesFrom(state: LevelState, down: DryDown, now: number, slopes: readon
         left: (down.end - now) / 3600,
         foreseen: (known?.time ?? 172800) / 3600,
         lastSlope: by(fall, slopes.at(-1) as number),
+        simple: simple.hours(down, now, fall) ?? Number.NaN,
         meanSlope: by(fall, week.reduce((sum, one) => sum + one, 0) / week.length),
         band50: band(known?.band50),
         band90: band(known?.band90),
