@@ -5,6 +5,7 @@ import { containerFlowRichards1931 } from './container-flow-richards-1931.js'
 import { SHARE_OF_DRAIN } from './domains.js'
 import type { RichardsContainer } from './richards-column.js'
 import type { RichardsState } from './richards-state.js'
+import type { RichardsFlow } from './richards-terms.js'
 
 /** A saturated container whose bottom is opened. */
 export interface DrainingContainer extends Pick<RichardsContainer, 'container' | 'medium' | 'nodes' | 'tolerance'> {
@@ -41,50 +42,63 @@ export function drainageTimes(input: DrainingContainer): Duration[] {
   requireObject(input, 'input')
   requireList(input.shares, 'shares')
   const flow = containerFlowRichards1931({ nodes: 121, tolerance: 1e-4, ...input, base: 'seepage', surface: 'shots' })
-  let from = { state: flow.startAt(() => 0 as never), time: 0, drained: 0 }
+  const from: Reached = { state: flow.startAt(() => 0 as never), time: 0, drained: 0 }
   const atRest = flow.waterContent(flow.startAt((height) => height as never))
   const drainable = (flow.waterContent(from.state) - atRest) * input.container.volume
-  const after = (duration: number) => {
-    const [state, { drained }] = flow.step(from.state, {
-      duration: duration as Duration,
-      applied: NOTHING,
-      demand: NOTHING,
-    })
-    return { state, time: from.time + duration, drained: from.drained + drained } satisfies Reached
-  }
   // A tenth of the time in which the pores that drain would empty at saturated conductivity.
-  let step = Math.min(
+  const step = Math.min(
     ((drainable / input.container.volume) * input.container.height * 360) / input.saturatedConductivity,
     DAY,
   )
+  const drainage: Drainage = { flow, from, step }
   return input.shares.map((share, i) => {
     const wanted = numberIn(share, SHARE_OF_DRAIN) * drainable
     if (share < (input.shares[i - 1] ?? 0))
       throw new InputError('shares', 'do not rise', 'give the smaller shares first: the simulation does not go back')
-    if (wanted <= from.drained) return from.time as Duration
-    let beyond = after(step)
-    for (; beyond.drained < wanted; beyond = after(step)) {
-      if (beyond.time > 1000 * DAY)
-        throw new ConvergenceError(
-          'drainage',
-          0,
-          wanted - beyond.drained,
-          'check the conductivity, or ask for a smaller share',
-        )
-      from = beyond
-      step = Math.min(2 * step, DAY)
-    }
-    let width = step
-    while (width > 0.001 * beyond.time) {
-      width /= 2
-      const middle = after(width)
-      if (middle.drained < wanted) from = middle
-      else beyond = middle
-    }
-    step = Math.max(step / 2, width)
-    const part = (wanted - from.drained) / (beyond.drained - from.drained)
-    return (from.time + part * (beyond.time - from.time)) as Duration
+    return timeOf(drainage, wanted) as Duration
   })
+}
+
+/** A drainage up to where it was followed, and the length of the next step. Unit: s. */
+interface Drainage {
+  readonly flow: RichardsFlow
+  from: Reached
+  step: number
+}
+
+/** When so much has drained. Unit: s. */
+function timeOf(drainage: Drainage, wanted: number): number {
+  if (wanted <= drainage.from.drained) return drainage.from.time
+  let beyond = after(drainage, drainage.step)
+  for (; beyond.drained < wanted; beyond = after(drainage, drainage.step)) {
+    if (beyond.time > 1000 * DAY)
+      throw new ConvergenceError(
+        'drainage',
+        0,
+        wanted - beyond.drained,
+        'check the conductivity, or ask for a smaller share',
+      )
+    drainage.from = beyond
+    drainage.step = Math.min(2 * drainage.step, DAY)
+  }
+  let width = drainage.step
+  while (width > 0.001 * beyond.time) {
+    width /= 2
+    const middle = after(drainage, width)
+    if (middle.drained < wanted) drainage.from = middle
+    else beyond = middle
+  }
+  drainage.step = Math.max(drainage.step / 2, width)
+  const { from } = drainage
+  const part = (wanted - from.drained) / (beyond.drained - from.drained)
+  return from.time + part * (beyond.time - from.time)
+}
+
+/** Where the drainage is after a time. */
+function after({ flow, from }: Drainage, duration: number): Reached {
+  const during = { duration: duration as Duration, applied: NOTHING, demand: NOTHING }
+  const [state, { drained }] = flow.step(from.state, during)
+  return { state, time: from.time + duration, drained: from.drained + drained }
 }
 
 interface Reached {

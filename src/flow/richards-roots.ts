@@ -41,7 +41,7 @@ export function sinkOf(grid: ColumnGrid, roots: RootsInContainer | undefined): (
     }
     // cm³/s over the surface as mm/d, in which the limits count.
     const h3 = feddesDryStart(roots.limits, (demand / grid.surface) * 864000)
-    return { fromLower, fromUpper, most: max, h1, h2, h3, h4 }
+    return { fromLower, fromUpper, max, h1, h2, h3, h4 }
   }
 }
 

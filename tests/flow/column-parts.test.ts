@@ -247,7 +247,7 @@ describe('a suction that moves', () => {
 
 describe('flows that are possible', () => {
   const still = () => flowRates(3)
-  const sink = { most: Float64Array.of(1, 2, 3) } as unknown as Sink
+  const sink = { max: Float64Array.of(1, 2, 3) } as unknown as Sink
   const dry = { applied: 0, evaporation: 0.5, sink: undefined }
   const open = { heldBase: false } as Parameters<typeof arePossible>[0]
   it.each([
@@ -396,7 +396,7 @@ describe('what a column holds and lets through', () => {
   const sink: Sink = {
     fromLower: grid.lowerHalves.map((volume) => 1e-5 * volume),
     fromUpper: grid.upperHalves.map((volume) => 1e-5 * volume),
-    most: grid.volumes.map((volume) => 1e-5 * volume),
+    max: grid.volumes.map((volume) => 1e-5 * volume),
     h1: 1,
     h2: 12,
     h3: 60,
@@ -426,7 +426,7 @@ describe('what a column holds and lets through', () => {
       const drunk =
         sink.fromUpper[i - 1]! * meanOf((height) => share(at(height)), (below + z) / 2, z) +
         sink.fromLower[i]! * meanOf((height) => share(at(height)), z, (z + above) / 2)
-      expect(Math.abs(taken[i]! - drunk)).toBeLessThan(1e-6 * sink.most[i]!)
+      expect(Math.abs(taken[i]! - drunk)).toBeLessThan(1e-6 * sink.max[i]!)
     }
   })
   it('has the share of the node where it is too dry, and nothing beyond the limits', () => {
@@ -437,7 +437,7 @@ describe('what a column holds and lets through', () => {
         during,
       )
       equations.terms.taken.forEach((drunk, i) => {
-        expect(drunk).toBeCloseTo(sink.most[i]! * share(s), 12)
+        expect(drunk).toBeCloseTo(sink.max[i]! * share(s), 12)
       })
     }
   })
@@ -449,7 +449,7 @@ describe('what a column holds and lets through', () => {
       expect(held).toBeCloseTo(grid.volumes[i]! * content(at(grid.heights[i]!)), 4)
     })
     equations.terms.taken.forEach((drunk, i) => {
-      expect(drunk).toBeCloseTo(sink.most[i]! * share(at(grid.heights[i]!)), 10)
+      expect(drunk).toBeCloseTo(sink.max[i]! * share(at(grid.heights[i]!)), 10)
     })
   })
   it('lets through what the mean conductivity does, less its own weight; upstream it sinks as the upper node lets it', () => {

@@ -18,8 +18,6 @@ const LONG: Record<string, Record<string, string>> = {
       'src/record/find-dry-downs.ts': 'dryStretches',
     },
   'a frame around short functions, which share what the frame has checked or counts': {
-    'src/flow/drainage-times.ts': 'drainageTimes',
-    'src/medium/curves/durner-1994.ts': 'durner1994',
     'src/medium/curves/fredlund-xing-1994.ts': 'fredlundXing1994',
     'src/control/diagnosis/recent-shots.ts': 'recentShots',
     'src/rehearsal/containers.ts': 'containersOf',

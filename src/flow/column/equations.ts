@@ -98,7 +98,7 @@ export function columnEquations(
     /** Lets points fill from contents for a time, or no time pass. */
     fillFrom: (contents: Float64Array, time: number): void => fillFrom(filling, contents, time),
     carryOn: (move: Float64Array, { sink }: Conditions): void => {
-      carryOn(balance, move, sink?.most)
+      carryOn(balance, move, sink?.max)
       carryContents(grid, points, move)
     },
     closeHeldEnds: (target: Float64Array, dt: number): void => closeHeldEnds(balance, target, dt),

@@ -13,7 +13,7 @@ export function arePossible(equations: ColumnEquations, flows: FlowRates, { sink
   if (!equations.heldBase && drained < 0) return false
   if (runOff < 0 || evaporated < 0 || evaporated > evaporation) return false
   if (sink === undefined) return true
-  const { most: max } = sink
+  const { max } = sink
   for (let i = 0; i < max.length; i++) {
     if (taken[i]! < 0 || taken[i]! > max[i]! * (1 + ROUNDING)) return false
   }

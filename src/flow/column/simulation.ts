@@ -9,10 +9,10 @@ import { columnSolver } from './solver.js'
 import type { OnStep } from './step-ends.js'
 
 /** Ways through a time, each more patient than the one before; a day of many shots takes some thousand steps in all. */
-const WAYS: readonly { manner: Manner; mostSteps: number }[] = [
-  { manner: 'averaged', mostSteps: 4000 },
-  { manner: 'nodal', mostSteps: 4000 },
-  { manner: 'upstream', mostSteps: 40000 },
+const WAYS: readonly { manner: Manner; maxSteps: number }[] = [
+  { manner: 'averaged', maxSteps: 4000 },
+  { manner: 'nodal', maxSteps: 4000 },
+  { manner: 'upstream', maxSteps: 40000 },
 ]
 
 /** A column that moves through time. */
@@ -36,14 +36,14 @@ export function columnSimulation(
   const equationsOf = (manner: Manner) => columnEquations(grid, media, ends, manner, history)
   // The first way works with what states are read by: either begins by filling in all that it looks at.
   const equations = equationsOf('averaged')
-  const ways = WAYS.map(({ manner, mostSteps }, i) => {
+  const ways = WAYS.map(({ manner, maxSteps }, i) => {
     // Bold where a more patient way stands behind it.
     const bold = i === 0
     const small = bold ? 0.5 * Math.sqrt(tolerance) : 1e-9
     let solver: ReturnType<typeof columnSolver> | undefined
     // Made when it is needed: most simulations never leave the first.
     return () => {
-      const limits = { tolerance, small, bold, mostSteps }
+      const limits = { tolerance, small, bold, maxSteps }
       solver ??= columnSolver(manner === 'averaged' ? equations : equationsOf(manner), limits)
       return solver
     }

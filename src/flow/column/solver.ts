@@ -9,7 +9,7 @@ import type { OnStep } from './step-ends.js'
 import { type StepWork, stepWork } from './step-work.js'
 
 /** Shortest step. Unit: s. */
-const SHORTEST = 1e-9
+const MIN_STEP = 1e-9
 /** Change of water content, in tolerances, that the first step allows. */
 const AT_FIRST = 20
 
@@ -26,7 +26,7 @@ const GROWING = 1.2
 interface SolverLimits extends NewtonLimits {
   readonly tolerance: number
   /** Steps after which a time is given up. */
-  readonly mostSteps: number
+  readonly maxSteps: number
 }
 
 /** Moves a column through time in steps whose error, as a water content, stays below the tolerance in every cell. */
@@ -45,7 +45,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
     passed: Passed,
     onStep: OnStep,
   ): number => {
-    const mostSteps = passed.steps + limits.mostSteps
+    const maxSteps = passed.steps + limits.maxSteps
     begin(work, state, passed, during)
     let dt = firstStep(work, duration)
     let left = duration
@@ -56,8 +56,8 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
       if (left < dt * 1.000001) dt = left
       const { done, factor } = tryStep(work, solve, dt, during, passed, onStep)
       left = left === done ? 0 : left - done
-      if ((done === 0 && dt < SHORTEST) || passed.steps > mostSteps) break
-      if (passed.steps >= look.at && isHopeless(look, left, limits.mostSteps)) break
+      if ((done === 0 && dt < MIN_STEP) || passed.steps > maxSteps) break
+      if (passed.steps >= look.at && isHopeless(look, left, limits.maxSteps)) break
       // Behind a step that failed, what made it fail still lies ahead.
       wary = done === 0 ? WARY : Math.max(wary - 1, 0)
       dt *= wary > 0 ? Math.min(factor, GENTLE) : factor
@@ -77,13 +77,13 @@ interface Look {
 }
 
 /** Whether steps that do not grow would not end: better another way, or a refusal, soon than after twenty seconds. */
-function isHopeless(look: Look, left: number, mostSteps: number): boolean {
+function isHopeless(look: Look, left: number, maxSteps: number): boolean {
   const gone = look.ahead - left
   const grows = gone >= GROWING * look.gone
   look.at += LOOK
   look.ahead = left
   look.gone = gone
-  return !grows && left > HOPELESS * (mostSteps / LOOK) * gone
+  return !grows && left > HOPELESS * (maxSteps / LOOK) * gone
 }
 
 /** A step in which no cell changes by more than some tolerances. */

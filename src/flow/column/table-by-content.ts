@@ -27,7 +27,7 @@ export type ReadByContent = (
 export function readerByContent(
   table: TableRows,
   rowAt: (suction: number) => number,
-  { wet, least }: TableEnds,
+  { wet, min }: TableEnds,
   read: ReadByContent,
 ): ReadByContent {
   const { rows } = table
@@ -35,7 +35,7 @@ export function readerByContent(
     const { capacity, conductivity, conductivitySlope, potential } = into
     for (let i = start; i < end; i++) {
       const content = contents[i]!
-      if (content <= rows[CONTENT]! && content > least) {
+      if (content <= rows[CONTENT]! && content > min) {
         const near = suctions[i]!
         const r = rowOf(table, content, near >= WETTEST && near < DRIEST ? rowAt(near) : -1)
         const perLength = rows[r + 1]!
@@ -53,7 +53,7 @@ export function readerByContent(
       } else if (content > rows[CONTENT]!) {
         placeIn(wet, 0, contents, suctions, i)
         suctions[i] = content >= wet[0]! ? 0 : suctions[i]! * WETTEST
-      } else suctions[i] = DRIEST * Math.exp(Math.min((least - content) / FILM, FARTHEST))
+      } else suctions[i] = DRIEST * Math.exp(Math.min((min - content) / FILM, FARTHEST))
       read(contents, suctions, into, i, i + 1)
     }
   }

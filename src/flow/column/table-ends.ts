@@ -9,7 +9,7 @@ export interface TableEnds {
   readonly wet: Float64Array
   readonly saturatedPotential: number
   /** What it holds where the rows end. */
-  readonly least: number
+  readonly min: number
 }
 
 /**
@@ -25,7 +25,7 @@ export function tableEnds({ rows, count }: TableRows, saturated: number): TableE
     saturated,
     wet,
     saturatedPotential: rows[POTENTIAL]! + WETTEST * cubicIntegral(wet, 4, 1),
-    least: cubicAt(rows, (count - 1) * ROW + CONTENT, 1),
+    min: cubicAt(rows, (count - 1) * ROW + CONTENT, 1),
   }
 }
 
@@ -48,7 +48,7 @@ export function readEnd(ends: TableEnds, s: number, into: NodeValues, i: number)
 
 /** Water content and capacity of a point beyond the rows. */
 export function readContentAtEnd(
-  { saturated, wet, least }: TableEnds,
+  { saturated, wet, min }: TableEnds,
   s: number,
   waterContent: Float64Array,
   capacity: Float64Array,
@@ -61,7 +61,7 @@ export function readContentAtEnd(
     waterContent[i] = cubicAt(wet, 0, s / WETTEST)
     capacity[i] = -cubicSlopeAt(wet, 0, s / WETTEST) / WETTEST
   } else {
-    waterContent[i] = least - FILM * Math.log(s / DRIEST)
+    waterContent[i] = min - FILM * Math.log(s / DRIEST)
     capacity[i] = FILM / s
   }
 }

@@ -6,7 +6,7 @@ export interface Sink {
   readonly fromLower: Float64Array
   readonly fromUpper: Float64Array
   /** Potential uptake from the cell of each node. Unit: cm³/s. */
-  readonly most: Float64Array
+  readonly max: Float64Array
   /** Suctions h1 to h4 in cm between which the share rises from nothing, stays whole, and falls to nothing. */
   readonly h1: number
   readonly h2: number
@@ -27,7 +27,7 @@ export function fillUptake(s: Float64Array, sink: Sink | undefined, terms: Colum
     takenByOwn.fill(0)
     return
   }
-  const { most: max, h1, h2, h3, h4 } = sink
+  const { max, h1, h2, h3, h4 } = sink
   const rise = 1 / (h2 - h1)
   const fall = 1 / (h4 - h3)
   for (let i = 0; i < max.length; i++) {

@@ -68,13 +68,16 @@ export function durner1994(parameters: DurnerParameters): ConductiveModel {
   const w = numberIn(coarseShare, COARSE_SHARE)
   requireObject(coarse, 'coarse')
   requireObject(fine, 'fine')
-  const first = familyOf(coarse)
-  const second = familyOf(fine)
-  const l = checkConnection(poreConnection, -2 / Math.max(first.m, second.m))
+  const pores: Pores = {
+    coarseShare: w,
+    coarse: familyOf(coarse),
+    fine: familyOf(fine),
+    coarseConducts: w * coarse.alpha,
+    fineConducts: (1 - w) * fine.alpha,
+  }
+  const l = checkConnection(poreConnection, -2 / Math.max(pores.coarse.m, pores.fine.m))
   const held = heldWaterContents(residual, saturated)
   const range = saturated - residual
-  const mean = (f: (curve: Curve, s: number) => number, s: number) => w * f(first, s) + (1 - w) * f(second, s)
-  const conduction = w * coarse.alpha + (1 - w) * fine.alpha
   return {
     kind: 'durner-1994',
     parameters: {
@@ -90,52 +93,70 @@ export function durner1994(parameters: DurnerParameters): ConductiveModel {
     saturated,
     residual,
     breakpoints: [],
-    waterContent: (suction) => (finiteSuction(suction) > 0 ? waterContentAt(suction) : saturated) as WaterContent,
-    capacity: (suction) => (finiteSuction(suction) > 0 ? range * mean(fallAt, suction) : 0) as WaterCapacity,
+    waterContent: (suction) => {
+      if (!(finiteSuction(suction) > 0)) return saturated
+      // Counted from the nearer limit, so that it never leaves them by rounding.
+      const lack = meanOf(pores, lackAt, suction)
+      return (
+        lack < 0.5 ? saturated - range * lack : residual + range * meanOf(pores, saturationAt, suction)
+      ) as WaterContent
+    },
+    capacity: (suction) => (finiteSuction(suction) > 0 ? range * meanOf(pores, fallAt, suction) : 0) as WaterCapacity,
     suction: (waterContent) =>
-      reachable(suctionAt(logSaturation(numberIn(waterContent, held), residual, saturated)), waterContent, held),
-    relativeConductivity: (suction) => (finiteSuction(suction) > 0 ? conductivityAt(suction) : 1) as Share,
+      reachable(suctionAt(pores, logSaturation(numberIn(waterContent, held), residual, saturated)), waterContent, held),
+    relativeConductivity: (suction) => (finiteSuction(suction) > 0 ? conductivityAt(pores, l, suction) : 1) as Share,
   }
+}
 
-  /** Counted from the nearer limit, so that it never leaves them by rounding. */
-  function waterContentAt(s: number): number {
-    const lack = mean(lackAt, s)
-    return lack < 0.5 ? saturated - range * lack : residual + range * mean(saturationAt, s)
-  }
+/** Two families of pores, with what each adds to the conductivity where it is full. */
+interface Pores {
+  readonly coarseShare: number
+  readonly coarse: Curve
+  readonly fine: Curve
+  readonly coarseConducts: number
+  readonly fineConducts: number
+}
 
-  function suctionAt(logS: number): number {
-    if (logS === 0) return 0
-    // Between the suctions at which each family alone would be as full.
-    const [a, b] = [logSuctionOf(first, logS), logSuctionOf(second, logS)]
-    // Near saturation what is lacking has more digits than what is there.
-    const lacking = logS > -Math.LN2
-    const target = lacking ? Math.log(-Math.expm1(logS)) : logS
-    const part = lacking ? lackAt : saturationAt
-    const sign = lacking ? 1 : -1
-    const high = Math.min(Math.max(a, b) + 1e-6, MAX)
-    // Still wetter than asked at the largest suction there is.
-    if (Math.min(a, b) >= high || sign * (Math.log(mean(part, Math.exp(high))) - target) < 0) return Infinity
-    const t = rootBetween(
-      (x) => {
-        const s = Math.exp(x)
-        const value = mean(part, s)
-        return [Math.log(value) - target, (sign * s * mean(fallAt, s)) / value]
-      },
-      Math.min(a, b) - 1e-6,
-      high,
-    )
-    return Math.exp(t)
-  }
+/** A property of the pore space, from that of either family. */
+function meanOf({ coarseShare: w, coarse, fine }: Pores, f: (curve: Curve, s: number) => number, s: number): number {
+  return w * f(coarse, s) + (1 - w) * f(fine, s)
+}
 
-  function conductivityAt(s: number): number {
-    // Through logarithms, because a negative exponent of a saturation that underflows must not become infinite.
-    const a = Math.log(w) + logSaturationAt(first, s)
-    const b = Math.log(1 - w) + logSaturationAt(second, s)
-    const logS = Math.max(a, b) + Math.log1p(Math.exp(-Math.abs(a - b)))
-    const part =
-      (w * coarse.alpha * conductingPart(first, s) + (1 - w) * fine.alpha * conductingPart(second, s)) / conduction
-    return Math.exp(l * logS + 2 * Math.log(part))
-  }
+/** Suction at which the logarithm of the effective saturation is so much. */
+function suctionAt(pores: Pores, logS: number): number {
+  if (logS === 0) return 0
+  // Between the suctions at which each family alone would be as full.
+  const [a, b] = [logSuctionOf(pores.coarse, logS), logSuctionOf(pores.fine, logS)]
+  // Near saturation what is lacking has more digits than what is there.
+  const lacking = logS > -Math.LN2
+  const target = lacking ? Math.log(-Math.expm1(logS)) : logS
+  const part = lacking ? lackAt : saturationAt
+  const sign = lacking ? 1 : -1
+  const high = Math.min(Math.max(a, b) + 1e-6, MAX)
+  // Still wetter than asked at the largest suction there is.
+  if (Math.min(a, b) >= high || sign * (Math.log(meanOf(pores, part, Math.exp(high))) - target) < 0) return Infinity
+  const t = rootBetween(
+    (x) => {
+      const s = Math.exp(x)
+      const value = meanOf(pores, part, s)
+      return [Math.log(value) - target, (sign * s * meanOf(pores, fallAt, s)) / value]
+    },
+    Math.min(a, b) - 1e-6,
+    high,
+  )
+  return Math.exp(t)
+}
+
+function conductivityAt(pores: Pores, poreConnection: number, s: number): number {
+  const { coarseShare: w, coarse, fine, coarseConducts, fineConducts } = pores
+  // Through logarithms, because a negative exponent of a saturation that underflows must not become infinite.
+  const a = Math.log(w) + logSaturationAt(coarse, s)
+  const b = Math.log(1 - w) + logSaturationAt(fine, s)
+  const logS = Math.max(a, b) + Math.log1p(Math.exp(-Math.abs(a - b)))
+  const part =
+    (coarseConducts * conductingPart(coarse, s) + fineConducts * conductingPart(fine, s)) /
+    (coarseConducts + fineConducts)
+  return Math.exp(poreConnection * logS + 2 * Math.log(part))
 }
 
 function familyOf({ alpha, n }: PoreFamily): Curve {
