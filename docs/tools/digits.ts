@@ -1,7 +1,7 @@
 /**
  * Changes the last digit and the sign of published constants and table cells, one at a time, and wants a failing test for each:
  * `npm run digits -- dielectric --sample 40 --seed 7`. A word chooses the files whose path holds it; without `--sample` all are taken,
- * `--from 100` without the first hundred.
+ * `--from 100` without the first hundred. What no test can notice (`digits/unnoticeable.ts`) is not tried.
  * Only files that cite a work are read, for numbers of other files are judgement; `--judged` takes those too. What it did is told on
  * the error output. Exits with 1 and a list when a change goes unnoticed.
  */
@@ -12,6 +12,7 @@ import { WORKS } from '../../src/catalogue/works.table.js'
 import { randomNumbers } from '../../src/numerics/random.js'
 import { literalsIn, slipsOf, withSlips } from './digits/literals.js'
 import { Tree } from './digits/tests-of.js'
+import { isUnnoticeable } from './digits/unnoticeable.js'
 import { root as folder, folderOf, sourceFiles } from './house/source-files.js'
 import { type Status, tried } from './mutants/run.js'
 
@@ -47,7 +48,11 @@ const slips = drawn(
     .filter((path) => options.includes('--judged') || cites.test(tree.code(path)))
     .sort()
     .flatMap((path) => literalsIn(path, tree.code(path)))
-    .flatMap((literal) => slipsOf(literal.text).map(({ text }) => ({ literal, text }))),
+    .flatMap((literal) =>
+      slipsOf(literal.text)
+        .filter((slip) => !isUnnoticeable(tree.code(literal.path), literal, slip))
+        .map(({ text }) => ({ literal, text })),
+    ),
 )
   .slice(from)
   .map((slip, id) => ({ id, ...slip }))

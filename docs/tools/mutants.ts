@@ -4,7 +4,7 @@
  * names, the quickest first, and prints the score with its 95 % interval and every change that no test noticed. The folder may be the
  * beginning of any path (`medium/container`); `--count all` takes every change, `--minutes 3` ends after so long, `--within 2` asks no
  * test that takes more seconds than that, and `--each 20` gives up a change after so many of the processor: both can only lower the score.
- * The whole report is kept in `out/mutants/`; `--from 100` goes on with a draw that was begun, with the same seed, and counts both.
+ * What is known to do the same (`mutants/equal.ts`) counts nowhere. The whole report is kept in `out/mutants/`; `--from 100` goes on with a draw that was begun, with the same seed, and counts both.
  */
 
 import { createHash } from 'node:crypto'
@@ -12,8 +12,9 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync
 import { root, sourceFiles } from './house/source-files.js'
 import { bundled, type Change, instrumented } from './mutants/bundle.js'
 import { inDrawnOrder } from './mutants/draw.js'
+import { EQUAL_CHANGES } from './mutants/equal.js'
 import { type Measurement, measured, type Status, tried } from './mutants/run.js'
-import { joined, type Report, scoreOf, survivorsOf } from './mutants/score.js'
+import { joined, type Report, scoreOf, survivorsOf, withoutEqual, wronglyEqual } from './mutants/score.js'
 
 const CATALOGUE = ['complete', 'contradictions', 'defaults', 'domains', 'javascript'].map((name) => `catalogue/${name}`)
 
@@ -67,8 +68,11 @@ await tryAll(drawn)
 
 const report = reportOf(later)
 const kept = `${out}.json`
-const whole = from > 0 && existsSync(kept) ? joined(JSON.parse(readFileSync(kept, 'utf8')) as Report, report) : report
-writeFileSync(kept, JSON.stringify(whole))
+const both = from > 0 && existsSync(kept) ? joined(JSON.parse(readFileSync(kept, 'utf8')) as Report, report) : report
+writeFileSync(kept, JSON.stringify(both))
+const whole = withoutEqual(both, EQUAL_CHANGES)
+for (const { path, line, becomes } of wronglyEqual(both, EQUAL_CHANGES))
+  process.stdout.write(`a test notices what is said to do the same: ${path}  ${line}  ->  ${becomes}\n`)
 process.stdout.write(`${[...survivorsOf(whole), scoreOf(whole)].join('\n')}\n`)
 
 function testFiles(names: readonly string[]): string[] {

@@ -1,9 +1,14 @@
 import {
   type AmountConcentration,
+  centimetres,
   conductivityOnsager1927,
   demalPotassiumChloride,
+  inSeconds,
   molalPotassiumChloride,
+  permittivity,
+  permittivityFromTravelTime,
   type Temperature,
+  travelTimeFromPermittivity,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
 
@@ -36,5 +41,15 @@ describe('potassium chloride made up by mass of solution', () => {
     const demal = (t: number) => demalPotassiumChloride({ solution, temperature: t as Temperature })
     const molal = (t: number) => molalPotassiumChloride({ molality, temperature: t as Temperature })
     expect(demal(0) / demal(25) / (molal(0) / molal(25))).toBeCloseTo(1, 2)
+  })
+})
+
+describe('light in a vacuum', () => {
+  it('goes 299 792 458 m in a second (17th General Conference on Weights and Measures, 1983, resolution 1)', () => {
+    const rodLength = centimetres(50)
+    const time = travelTimeFromPermittivity({ rodLength, apparent: permittivity(1) })
+    // There and back is a metre.
+    expect(inSeconds(time) * 299_792_458).toBeCloseTo(1, 13)
+    expect(permittivityFromTravelTime({ rodLength, travelTime: time })).toBeCloseTo(1, 13)
   })
 })

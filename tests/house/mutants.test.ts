@@ -1,6 +1,16 @@
+import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { inDrawnOrder } from '../../docs/tools/mutants/draw.js'
-import { joined, type Report, scoreOf, survivorsOf, wilson } from '../../docs/tools/mutants/score.js'
+import { EQUAL_CHANGES } from '../../docs/tools/mutants/equal.js'
+import {
+  joined,
+  type Report,
+  scoreOf,
+  survivorsOf,
+  wilson,
+  withoutEqual,
+  wronglyEqual,
+} from '../../docs/tools/mutants/score.js'
 
 describe('the score of mutation testing', () => {
   // Newcombe (1998), Statistics in Medicine 17:857-872, Table I, method 3 (from memory; scipy's binomtest gives the same).
@@ -52,6 +62,33 @@ describe('the score of mutation testing', () => {
       'src/a.ts:2  a + b  ->  a - b',
       'src/a.ts:2  a + b  ->  a - b (no test reaches it)',
     ])
+  })
+})
+
+describe('changes that do the same', () => {
+  const place = (start: number, end: number) => ({ start: { line: 1, column: start }, end: { line: 1, column: end } })
+  const mutants = [
+    { id: '0', status: 'Survived', replacement: 'i <= n', location: place(2, 7) },
+    { id: '1', status: 'Survived', replacement: 'i >= n', location: place(2, 7) },
+    { id: '2', status: 'Killed', replacement: 'true', location: place(2, 7) },
+  ]
+  const report: Report = { files: { 'src/a.ts': { source: '(i < n) x', mutants } } }
+  const change = { path: 'src/a.ts', line: '(i < n) x', was: 'i < n', becomes: 'i <= n', why: 'nothing is there' }
+  it('count nowhere where they survive, and others do', () => {
+    const left = withoutEqual(report, [change])
+    expect(survivorsOf(left)).toEqual(['src/a.ts:1  i < n  ->  i >= n'])
+    expect(scoreOf(left)).toMatch(/^50\.0 % .*: 1 of 2 noticed.*; 1 do the same$/)
+    expect(withoutEqual(report, [{ ...change, line: 'i < n' }])).toEqual(report)
+  })
+  it('are told where a test notices them', () => {
+    expect(wronglyEqual(report, [change])).toEqual([])
+    expect(wronglyEqual(report, [{ ...change, becomes: 'true' }])).toHaveLength(1)
+  })
+  it.each(EQUAL_CHANGES)('are changes of code that is there: $path $was', ({ path, line, was, becomes }) => {
+    const lines = readFileSync(path, 'utf8').split('\n')
+    expect(lines.filter((one) => one.trim() === line)).toHaveLength(1)
+    expect(line).toContain(was)
+    expect(becomes).not.toBe(was)
   })
 })
 

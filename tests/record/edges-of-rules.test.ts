@@ -1,10 +1,15 @@
 import fc from 'fast-check'
 import {
+  combineFlags,
+  estimateNoise,
+  findClimbs,
   litres,
   overnightDryDowns,
   responseToShots,
   saltDrift,
+  timeToRefill,
   utcFromLocal,
+  watchReadings,
   waterContent,
   waterUseOfDryDown,
   wmoStepTest,
@@ -71,6 +76,64 @@ describe('a night', () => {
       ],
     } as never)
     expect(nights).toEqual([{ known: false, dark: 72_000, reason: 'few-readings' }])
+  })
+  it('lies only where the light goes out: lit spans that touch have none between them', () => {
+    const light = [
+      { start: 0, end: 36_000 },
+      { start: 36_000, end: 72_000 },
+    ]
+    const series = { time: [0, 600, 1200], waterContent: [0.6, 0.6, 0.6], shots: [], settle: 0, maxStep: 900 }
+    expect(overnightDryDowns({ ...series, light } as never)).toEqual([])
+  })
+})
+
+describe('flags of several tests', () => {
+  it('leave the flags of each as they were', () => {
+    const [first, second] = [Uint8Array.of(1, 2, 1), Uint8Array.of(3, 1, 4)]
+    expect([...combineFlags([first, second])]).toEqual([3, 1, 4])
+    expect([...first, ...second]).toEqual([1, 2, 1, 3, 1, 4])
+  })
+})
+
+describe('readings that stuck at the end of what the probe can show', () => {
+  it('stay stuck in a state that was written down', () => {
+    const watch = watchReadings({ grossRange: { sensorMin: 0, sensorMax: 1 }, expectedStep: 60 } as never)
+    let state = watch.start
+    for (let i = 0; i < 6; i++) state = watch.step(state, { time: 60 * i, value: i === 0 ? 0.5 : 0 } as never)[0]
+    expect(state.stuck).toBe(true)
+    expect(watch.restore(JSON.parse(JSON.stringify(state)))).toEqual(state)
+  })
+})
+
+describe('noise of a rounded record', () => {
+  it('is the median of grouped values, where most bends are none', () => {
+    // Four readings on each of two levels 0.1 apart: 21 of 41 bends are zero, the others half a step. Zeros stand for [0, 0.025), so that
+    // the median lies 20.5 of 21 parts up, and a step over the root of twelve is less.
+    const value = Array.from({ length: 43 }, (_, i) => 0.1 * (Math.floor(i / 4) % 2))
+    const typical = (0.025 * 20.5) / 21
+    expect(estimateNoise({ value })).toMatchObject({
+      step: expect.closeTo(0.1, 12),
+      deviation: expect.closeTo((1.4826 * typical) / Math.sqrt(1.5), 12),
+      readings: 41,
+    })
+  })
+})
+
+describe('a dry-down', () => {
+  it('that never climbs has no climb', () => {
+    const time = Array.from({ length: 13 }, (_, i) => 900 * i)
+    const falling = time.map((_, i) => 0.6 - 0.002 * i)
+    expect(
+      findClimbs({ time, waterContent: falling, dryDowns: [{ first: 0, last: 12 }], minRise: 0.02 } as never),
+    ).toEqual([])
+  })
+  it('at its refill point is there already, whether it falls or not', () => {
+    const line = { slopePerHour: 0, slopeError: 0, readings: 9, r2: 1, last: waterContent(0.5) }
+    expect(timeToRefill({ line, refillPoint: waterContent(0.5) } as never)).toEqual({ known: true, time: 0 })
+    expect(timeToRefill({ line, refillPoint: waterContent(0.4) } as never)).toEqual({
+      known: false,
+      reason: 'not-falling',
+    })
   })
 })
 

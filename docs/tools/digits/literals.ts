@@ -9,6 +9,12 @@ export interface Literal {
   readonly text: string
 }
 
+/** One number written wrongly. */
+export interface Slip {
+  readonly kind: 'digit' | 'sign'
+  readonly text: string
+}
+
 /** What everybody knows: whole numbers up to ten, halves and powers of ten need no publication. */
 const PLAIN = /^(?:\d|10|0\.5|1e-?\d+|10+|0\.0*1)$/
 
@@ -41,17 +47,23 @@ function isJudged(node: ts.NumericLiteral): boolean {
 
 const isKey = (node: ts.Node): boolean => 'name' in node.parent && node.parent.name === node
 
-/** The number with its last digit one more (nine becomes eight), and with the other sign. */
-export function slipsOf(text: string): { readonly kind: 'digit' | 'sign'; readonly text: string }[] {
+/** Numbers that differ by less, as a share, are one: of a quotient written out in full the last digit is rounding. */
+const ROUNDING = 1e-14
+
+/** The number with its last digit one more (nine becomes eight), and with the other sign; what is no other number is left out. */
+export function slipsOf(text: string): readonly Slip[] {
   const mantissa = /^[\d._]+/.exec(text)![0]
   const at = mantissa.search(/\d\D*$/)
   const digit = Number(mantissa[at])
   const slipped = `${text.slice(0, at)}${digit === 9 ? 8 : digit + 1}${text.slice(at + 1)}`
-  return [
-    { kind: 'digit', text: slipped },
-    { kind: 'sign', text: `(-${text})` },
-  ]
+  const value = numberOf(text)
+  const slips: Slip[] = []
+  if (Math.abs(numberOf(slipped) - value) > ROUNDING * value) slips.push({ kind: 'digit', text: slipped })
+  if (value !== 0) slips.push({ kind: 'sign', text: `(-${text})` })
+  return slips
 }
+
+const numberOf = (text: string): number => Number(text.replaceAll('_', ''))
 
 /** The code of a file with each of its slips behind a switch, `slipOn`. */
 export function withSlips(

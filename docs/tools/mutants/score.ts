@@ -1,3 +1,5 @@
+import type { EqualChange } from './equal.js'
+
 /** What is read here of a report of mutation testing. */
 export interface Report {
   readonly files: Readonly<Record<string, { readonly source: string; readonly mutants: readonly Mutant[] }>>
@@ -17,6 +19,39 @@ interface Position {
 
 const NOTICED = ['Killed', 'Timeout', 'RuntimeError']
 const UNNOTICED = ['Survived', 'NoCoverage']
+
+/** The report without what is known to do the same: of that, what no test noticed is `Equal` and counts nowhere. */
+export function withoutEqual({ files }: Report, equal: readonly EqualChange[]): Report {
+  return {
+    files: Object.fromEntries(
+      Object.entries(files).map(([path, { source, mutants }]) => {
+        const own = equal.filter((change) => change.path === path)
+        const told = (mutant: Mutant): Mutant =>
+          UNNOTICED.includes(mutant.status) && own.some((change) => isChange(source, mutant, change))
+            ? { ...mutant, status: 'Equal' }
+            : mutant
+        return [path, { source, mutants: mutants.map(told) }]
+      }),
+    ),
+  }
+}
+
+/** Changes that are said to do the same and that a test noticed all the same: what is said of them is wrong. */
+export function wronglyEqual({ files }: Report, equal: readonly EqualChange[]): readonly EqualChange[] {
+  return equal.filter((change) =>
+    files[change.path]?.mutants.some(
+      (mutant) => NOTICED.includes(mutant.status) && isChange(files[change.path]!.source, mutant, change),
+    ),
+  )
+}
+
+function isChange(source: string, { location, replacement }: Mutant, { line, was, becomes }: EqualChange): boolean {
+  return (
+    source.split('\n')[location.start.line - 1]?.trim() === line &&
+    between(source, location.start, location.end) === was &&
+    replacement === becomes
+  )
+}
 
 /** Two draws from the same changes: what the second did not try stands as in the first. */
 export function joined(first: Report, second: Report): Report {
@@ -61,7 +96,8 @@ export function scoreOf({ files }: Report): string {
   const [low, high] = wilson(noticed, tried).map((end) => percent(share * end))
   const score = percent((share * noticed) / tried)
   const endless = count('Timeout')
-  return `${score} % [${low}, ${high}]: ${noticed} of ${tried} noticed, ${endless} by not ending; of ${reached + unreached} changes no test reaches ${unreached}`
+  const equal = count('Equal')
+  return `${score} % [${low}, ${high}]: ${noticed} of ${tried} noticed, ${endless} by not ending; of ${reached + unreached} changes no test reaches ${unreached}${equal > 0 ? `; ${equal} do the same` : ''}`
 }
 
 /** Ends of the 95 % interval of a share, given so many hits in so many tries. */
