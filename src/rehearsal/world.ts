@@ -6,7 +6,7 @@ import { changesOf, effectsAt } from './effects-at.js'
 import { messagesOf } from './messages.js'
 import type { CheckedRehearsal } from './rehearsal.js'
 import type { Observation, RehearsalTruth, ValveOrder } from './rehearsed-controller.js'
-import { senderOf } from './sender.js'
+import { type Sender, senderOf } from './sender.js'
 import { probesOf } from './sense.js'
 import { streamSeed } from './stream-seed.js'
 import { type Tally, tallyOf } from './tally.js'
@@ -16,14 +16,12 @@ import { weatherOf } from './weather.js'
 import type { ZoneWater } from './zone-water.js'
 
 /** The simulated zone as the loop of a rehearsal sees it. */
-export interface World {
+export interface World extends Pick<Sender, 'shown'> {
   readonly tally: Tally
   readonly water: ZoneWater
   readonly truth: RehearsalTruth
   readonly waterContents: Float64Array
   readonly mean: () => number
-  /** Newest number of each probe; NaN where it sent no number. */
-  readonly shown: Float64Array
   readonly effects: () => Effects
   readonly observe: (restarted: boolean, acknowledged: boolean) => Observation
   readonly order: (order: ValveOrder) => void

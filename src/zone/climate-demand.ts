@@ -1,5 +1,6 @@
 import { cropET, waterUsePerPlant } from '../demand/crop/crop-et.js'
 import { dailyReferenceETFao56 } from '../demand/reference/daily-reference-et-fao56.js'
+import type { DailyWeather } from '../demand/reference/daily-weather.js'
 import { dayOfCivilDate } from '../numerics/civil-date.js'
 import { attempt } from '../quantity/attempt.js'
 import type { DayOfYear } from '../quantity/calendar.js'
@@ -49,11 +50,10 @@ export function climateDemand(zone: Zone, climate: ClimateColumns, day: LocalDay
     return unknown('climate-has-gaps')
   const [warmest, coldest, dampest] = [maxOf(air), minOf(air), maxOf(humidity)]
   if (warmest - coldest > MAX_SWING || dampest > MAX_HUMIDITY) return unknown('climate-impossible')
-  const { place, container } = zone
-  const found = attempt(() => {
-    const reference = dailyReferenceETFao56({
-      latitude: place.latitude,
-      elevation: place.elevation,
+  const found = attempt(() =>
+    demandOf(zone, {
+      latitude: zone.place.latitude,
+      elevation: zone.place.elevation,
       day: dayOfYearOf(day.date),
       maxTemperature: warmest as Temperature,
       minTemperature: coldest as Temperature,
@@ -61,21 +61,26 @@ export function climateDemand(zone: Zone, climate: ClimateColumns, day: LocalDay
       minHumidity: Math.min(1, minOf(humidity)) as RelativeHumidity,
       solar: (Math.max(0, light.mean) * 0.0864) as DailyRadiation,
       ...(wind.length > 0 && { wind: { speed: meanOf(wind) as WindSpeed, height: 200 as Length } }),
-    })
-    const crop = cropET({ referenceET: reference.referenceET, cropCoefficient: zone.cropCoefficient })
-    const perPlant = waterUsePerPlant({ cropET: crop, plantDensity: zone.plantDensity })
-    const findings = [...reference.assumedInputs, ...reference.findings].map(
-      (weather): ZoneFinding => ({ code: 'climate-doubted', level: weather.level, weather }),
-    )
-    return {
-      referenceET: reference.referenceET,
-      cropET: crop,
-      perPlant,
-      perContainer: perPlant * container.plants,
-      findings,
-    }
-  })
+    }),
+  )
   return found.ok ? known(found.value) : unknown('climate-impossible')
+}
+
+/** What a zone uses under a day's weather. */
+function demandOf(zone: Zone, weather: DailyWeather): ClimateDemand {
+  const reference = dailyReferenceETFao56(weather)
+  const crop = cropET({ referenceET: reference.referenceET, cropCoefficient: zone.cropCoefficient })
+  const perPlant = waterUsePerPlant({ cropET: crop, plantDensity: zone.plantDensity })
+  const findings = [...reference.assumedInputs, ...reference.findings].map(
+    (weather): ZoneFinding => ({ code: 'climate-doubted', level: weather.level, weather }),
+  )
+  return {
+    referenceET: reference.referenceET,
+    cropET: crop,
+    perPlant,
+    perContainer: perPlant * zone.container.plants,
+    findings,
+  }
 }
 
 /** The mean of a day whose gaps are filled by straight lines, and the longest gap. */

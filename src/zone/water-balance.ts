@@ -39,7 +39,7 @@ export function waterBalance(
   const volumes = {
     a,
     b,
-    most: zone.wateringLog === 'days' ? MAX_FILLS : MAX_FILLS_OF_ENTRY,
+    maxFills: zone.wateringLog === 'days' ? MAX_FILLS : MAX_FILLS_OF_ENTRY,
     medium: zone.container.substrateVolume,
   }
   const given = sumOf(watering.given, volumes, reason, 'given-not-logged')
@@ -76,7 +76,7 @@ const MIN_FILL = -0.001
 
 function sumOf(
   column: Float64Array,
-  { a, b, most, medium }: { readonly a: number; readonly b: number; readonly most: number; readonly medium: number },
+  { a, b, maxFills, medium }: Readonly<Record<'a' | 'b' | 'maxFills' | 'medium', number>>,
   reason: ZoneReason | undefined,
   missing: ZoneReason,
 ): Known<number> {
@@ -86,7 +86,7 @@ function sumOf(
   for (let i = a; i < b; i++) {
     const volume = column[i]!
     sum += volume
-    possible &&= !(volume < MIN_FILL * medium || volume > most * medium)
+    possible &&= !(volume < MIN_FILL * medium || volume > maxFills * medium)
   }
   if (!possible) return unknown('log-impossible')
   if (Number.isNaN(sum)) return unknown(missing)
