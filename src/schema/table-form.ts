@@ -18,7 +18,7 @@ export interface TableRows {
 /** The rows of a table with its separator, which is found where it is not given; undefined for a text without a line. */
 export function tableRows(text: string, separator: Separator | undefined, comment: string): TableRows | undefined {
   const said = SAID.exec(text)
-  const found = separator ?? (said?.[1] as Separator | undefined) ?? separatorOf(text, comment)
+  const found = separator ?? SEPARATORS.find((one) => one === said?.[1]) ?? separatorOf(text, comment)
   const records = csvRecords(text, found)
   const [header, ...rows] = linesOf(said === null ? records : records.slice(1), comment)
   if (header === undefined) return undefined

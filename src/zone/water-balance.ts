@@ -1,9 +1,9 @@
 import { medianInPlace } from '../numerics/select.js'
 import type { CheckedProbe } from './check-probe.js'
 import { type Known, known, unknown } from './known.js'
+import { sumOf, weightedEC } from './log-sums.js'
 import type { Zone } from './zone.js'
-import type { ZoneReason } from './zone-reason.js'
-import { firstAt, lateHours, type WateringColumns, type ZoneWindow } from './zone-window.js'
+import { firstAt, lateHours, type ZoneWindow } from './zone-window.js'
 
 /** Water of one container on a day. What is not known is not zero. */
 export interface WaterBalance {
@@ -36,12 +36,7 @@ export function waterBalance(
   const [a, b] = [firstAt(watering.time, day.from), firstAt(watering.time, day.to)]
   const entries = b - a
   const reason = watering.time.length === 0 ? 'no-watering-log' : entries === 0 ? 'no-entry-on-this-day' : undefined
-  const volumes = {
-    a,
-    b,
-    maxFills: zone.wateringLog === 'days' ? MAX_FILLS : MAX_FILLS_OF_ENTRY,
-    medium: zone.container.substrateVolume,
-  }
+  const volumes = { a, b, zone }
   const given = sumOf(watering.given, volumes, reason, 'given-not-logged')
   const drained = sumOf(watering.drained, volumes, reason, 'drain-not-logged')
   const change = window.now === undefined ? storedChange(zone, window, probes, begin) : unknown('day-not-over')
@@ -65,58 +60,6 @@ function useOf(given: Known<number>, drained: Known<number>, stored: Known<numbe
   if (!given.known) return given
   if (!drained.known) return drained
   return stored.known ? known(given.value - drained.value - stored.value) : stored
-}
-
-/** A day never gives or drains so many times the volume of the medium, but millilitres taken for litres do. */
-const MAX_FILLS = 50
-/** Nor does one opening so many times. */
-const MAX_FILLS_OF_ENTRY = 10
-/** A scale under the drain may read so little below nothing, as a share of the medium. */
-const MIN_FILL = -0.001
-
-function sumOf(
-  column: Float64Array,
-  { a, b, maxFills, medium }: Readonly<Record<'a' | 'b' | 'maxFills' | 'medium', number>>,
-  reason: ZoneReason | undefined,
-  missing: ZoneReason,
-): Known<number> {
-  if (reason !== undefined) return unknown(reason)
-  let sum = 0
-  let possible = true
-  for (let i = a; i < b; i++) {
-    const volume = column[i]!
-    sum += volume
-    possible &&= !(volume < MIN_FILL * medium || volume > maxFills * medium)
-  }
-  if (!possible) return unknown('log-impossible')
-  if (Number.isNaN(sum)) return unknown(missing)
-  return sum >= 0 && sum <= MAX_FILLS * medium ? known(sum) : unknown('log-impossible')
-}
-
-/** Saltier than sea water, of 53 dS/m, is no feed and no drain: such numbers are microsiemens, or no reading. Unit: dS/m. */
-const MAX_EC = 60
-
-/** Volume-weighted mean of a conductivity, over the entries that have both. */
-function weightedEC(
-  watering: WateringColumns,
-  name: 'feedEC' | 'drainEC',
-  volume: 'given' | 'drained',
-  a: number,
-  b: number,
-): Known<number> {
-  let [water, salt] = [0, 0]
-  let impossible = false
-  for (let i = a; i < b; i++) {
-    const [v, ec] = [watering[volume][i]!, watering[name][i]!]
-    if (!(v > 0) || Number.isNaN(ec)) continue
-    if (ec < 0 || ec > MAX_EC) {
-      impossible = true
-      continue
-    }
-    water += v
-    salt += v * ec
-  }
-  return water > 0 ? known(salt / water) : unknown(impossible ? 'numbers-impossible' : 'not-logged')
 }
 
 /** By how much the water content changed from the beginning to the end of the day, mean of the probes by their weight. */
