@@ -36,7 +36,7 @@ const DAY = 86400
  *   shares: [percent(50), percent(90)],
  * })
  * half // => 523.8
- * most // => 3800.05
+ * most // => 3799.75
  */
 export function drainageTimes(input: DrainingContainer): Duration[] {
   requireObject(input, 'input')

@@ -78,7 +78,7 @@ const BEGINS = 2
  * const fit = fitMediumToRecord({
  *   container: pot, steps, drain: { volumes: drained }, guess, fit: ['saturatedConductivity'], nodes: 21,
  * })
- * fit.saturatedConductivity // => 80.0
+ * fit.saturatedConductivity // => 80.1
  */
 export function fitMediumToRecord(record: MediumRecord): MediumFit {
   requireObject(record, 'record')
