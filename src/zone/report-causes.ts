@@ -10,13 +10,15 @@ export function causeLines(found: Known<DayDiagnosis>, at: Clock): string[] {
   const { diagnosis, told } = found.value
   const { causes, cannotTell } = diagnosis
   const gone = told.filter(({ cause }) => !causes.some(({ code }) => code === cause.code))
-  const unknown = cannotTell.map(
-    ({ code, reason }) => `${code.replaceAll('-', ' ')} (${explainControlFinding({ code: reason }).message})`,
-  )
+  const reasons = [...new Set(cannotTell.map(({ reason }) => reason))]
+  const untold = reasons.map((why) => {
+    const codes = cannotTell.flatMap(({ code, reason }) => (reason === why ? [code.replaceAll('-', ' ')] : []))
+    return `Because ${explainControlFinding({ code: why }).message} it cannot tell: ${codes.join(', ')}.`
+  })
   return [
     ...(causes.length + gone.length === 0 ? ['The record shows no cause.'] : []),
     ...causes.map((cause, i) => `${i + 1}. ${explainControlFinding(cause).message}`),
     ...gone.map(({ time, cause }) => `For a while from ${at(time)}: ${explainControlFinding(cause).message}`),
-    ...(unknown.length === 0 ? [] : [`It cannot tell: ${unknown.join(', ')}.`]),
+    ...untold,
   ]
 }

@@ -188,7 +188,11 @@ function demandLines({ cropCoefficient }: Zone, { climate }: ZoneDay): string[] 
 function findingLines({ place }: Zone, { findings }: ZoneDay): string[] {
   const words = { note: 'Note', caution: 'Look', danger: 'Danger' } as const
   if (findings.length === 0) return ['Nothing stands out.']
-  return findings.map((one) => `${words[one.level]}: ${explainZoneFinding(one, place.clock).message}.`)
+  // What can cost a crop stands first.
+  const ordered = (['danger', 'caution', 'note'] as const).flatMap((level) =>
+    findings.filter((one) => one.level === level),
+  )
+  return ordered.map((one) => `${words[one.level]}: ${explainZoneFinding(one, place.clock).message}.`)
 }
 
 function proposalLines(zone: Zone, day: ZoneDay, proposal: Known<ProposedDay>, at: Clock): string[] {
