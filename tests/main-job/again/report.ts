@@ -117,13 +117,14 @@ function whatToLookAt({ probes, unseen, levels: { lasts }, water, demand: { cont
   const apart = Math.max(...lasts) - Math.min(...lasts)
   const [low, high] = [Math.min(...root), Math.max(...root)]
   return [
+    // To look at; what follows are notes.
+    ...(use > 1.6 * container || use < 0.6 * container
+      ? [litres(use), ((100 * use) / container).toFixed(0), litres(container)]
+      : []),
     ...probes.flatMap(({ name }, p) =>
       unseen[p]!.length > 0 ? [...toldIn(name), 'rose', ...unseen[p]!.flatMap(time)] : [],
     ),
     ...(apart > 0.05 ? [percent(apart)] : []),
-    ...(use > 1.6 * container || use < 0.6 * container
-      ? [litres(use), ((100 * use) / container).toFixed(0), litres(container)]
-      : []),
     ...(salts ? [salts.feed / salts.drain, water.drained / water.given].map((x) => (100 * x).toFixed(0)) : []),
     // Fruiting vegetables have it good from 18 to 25 °C: common practice, no source.
     ...(low < 18 ? [low.toFixed(1), 'cool'] : []),
