@@ -16,10 +16,7 @@ import {
 } from 'porewater'
 import { compare, report } from './timing.js'
 
-/**
- * Above that many times the bare formula, in a process of its own, the guards have become slower. After other benchmarks the engine at times no
- * longer copies them into `sizeShot`: three to four times, which is printed and not judged.
- */
+/** Above that many times the bare formula, in a process of its own, the guards have become slower. */
 const MOST = 3.5
 const TURNS = 5
 

@@ -1,13 +1,12 @@
 import { ADVICE, type Advice } from '../../quantity/advice.js'
 import type { Domain } from '../../quantity/domain.js'
-import { EMITTERS, MAX_RUN_TIME, VALVE_TIME } from '../../quantity/domains.js'
+import { DRAIN_FRACTION, EMITTERS, MAX_RUN_TIME, SUBSTRATE, VALVE_TIME } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import type { Duration, Flow, Volume, WaterContentChange } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import { EMITTER_FLOW, WATER_CONTENT_CHANGE } from '../domains.js'
 import type { EmitterLine, HowSerious, ShotWish, ValveLimits, WaterPerEmitter } from '../terms.js'
-import { shotVolume } from './shot-volume.js'
 
 /**
  * What a shot is sized from: a container, what is wanted in it, its emitters, and what valve and pump can do. Without limits the valve
@@ -77,34 +76,32 @@ export interface SizedShot extends WaterPerEmitter, Advice {
  * shot // => { volume: 0.39706, perEmitter: 0.13235, runTime: 238.9, expectedDrain: 0.05956, boundBy: undefined, findings: [] }
  */
 export function sizeShot(input: SizeShotInput): SizedShot {
-  const wanted = shotVolume(input)
-  const emitters = numberIn(input.emitters, EMITTERS, 'emitters')
-  const emitterFlow = numberIn(input.emitterFlow, EMITTER_FLOW, 'emitterFlow')
-  const fill = numberIn(input.lineFill ?? 0, VALVE_TIME, 'lineFill')
-  const min = numberIn(input.minRunTime ?? 0, VALVE_TIME, 'minRunTime')
-  const max = numberIn(input.maxRunTime ?? 3600, MAX_RUN_TIME, 'maxRunTime')
+  const substrate = look(input?.substrateVolume, SUBSTRATE, 'substrateVolume')
+  const rise = look(input.rise, WATER_CONTENT_CHANGE, 'rise')
+  const stays = 1 - look(input.drainFraction, DRAIN_FRACTION, 'drainFraction')
+  const wanted = (rise * substrate) / stays
+  const maxRise = look(input.maxRise ?? 0.1, WATER_CONTENT_CHANGE, 'maxRise')
+  const emitters = look(input.emitters, EMITTERS, 'emitters')
+  const emitterFlow = look(input.emitterFlow, EMITTER_FLOW, 'emitterFlow')
+  const fill = look(input.lineFill ?? 0, VALVE_TIME, 'lineFill')
+  const min = look(input.minRunTime ?? 0, VALVE_TIME, 'minRunTime')
+  const max = look(input.maxRunTime ?? 3600, MAX_RUN_TIME, 'maxRunTime')
   if (min > max) throw new InputError('minRunTime', 'exceeds maxRunTime', 'give less')
-  const zone = emitterFlow * numberIn(input.emittersOnValve ?? emitters, EMITTERS, 'emittersOnValve')
+  const zone = emitterFlow * look(input.emittersOnValve ?? emitters, EMITTERS, 'emittersOnValve')
   const flow = (emitterFlow * emitters) / 3600
   const needed = wanted && wanted / flow + fill
   const time = wanted && Math.min(max, Math.max(min, needed))
   const volume = Math.max(0, time - fill) * flow
-  const kept = Math.min(wanted, volume) * (1 - input.drainFraction)
+  const kept = Math.min(wanted, volume) * stays
   // Near the ends of what numbers can be, time or volume has no end: refused as a flow that is none.
-  numberIn(zone + needed + volume, EMITTER_FLOW, 'emitterFlow')
+  look(zone + needed + volume, EMITTER_FLOW, 'emitterFlow')
   const findings: ShotFinding[] = []
   tell(findings, needed - time, 'max-run-time', 'caution', VALVE_TIME)
   tell(findings, time - needed, 'min-run-time', 'caution', VALVE_TIME)
   const bound = findings[0]
-  tell(
-    findings,
-    input.rise - numberIn(input.maxRise ?? 0.1, WATER_CONTENT_CHANGE, 'maxRise'),
-    'max-rise',
-    'danger',
-    WATER_CONTENT_CHANGE,
-  )
+  tell(findings, rise - maxRise, 'max-rise', 'danger', WATER_CONTENT_CHANGE)
   tell(findings, time && fill - time / 10, 'line-fill', 'note', VALVE_TIME)
-  tell(findings, zone - numberIn(input.pumpFlow ?? zone, EMITTER_FLOW, 'pumpFlow'), 'pump-flow', 'danger', EMITTER_FLOW)
+  tell(findings, zone - look(input.pumpFlow ?? zone, EMITTER_FLOW, 'pumpFlow'), 'pump-flow', 'danger', EMITTER_FLOW)
   return {
     volume: volume as Volume,
     perEmitter: (volume / emitters) as Volume,
@@ -115,6 +112,16 @@ export function sizeShot(input: SizeShotInput): SizedShot {
     findings,
     caution: ADVICE,
   }
+}
+
+/**
+ * The guard of all, once more: engines compile a guard for what all its callers met, and behind one refusal anywhere in a process this
+ * call took 3.7 times the bare formula; with a guard of its own 2.6.
+ */
+function look(value: number | undefined, domain: Domain, argument: string): number {
+  if (!(typeof value === 'number' && value > domain.min && value < domain.max))
+    numberIn(value as number, domain, argument)
+  return value as number
 }
 
 function tell(
