@@ -7,11 +7,11 @@ import { REST, STAGE } from '../../src/flow/column/flow-rates.js'
 import { columnGrid } from '../../src/flow/column/grid.js'
 import { type ColumnHistory, columnHistory, follow, forget, passesTurn } from '../../src/flow/column/history.js'
 import { type MediumTable, mediumTable } from '../../src/flow/column/medium-table.js'
-import { pastOnset, shareToOnset } from '../../src/flow/column/onset.js'
+import { pastOnset, shareToEnd, shareToOnset } from '../../src/flow/column/onset.js'
 import { reconcile } from '../../src/flow/column/reconcile.js'
 import { countOfScanning, recall, remembered } from '../../src/flow/column/remembered.js'
 import { isSmallMove } from '../../src/flow/column/small-move.js'
-import { stepControl } from '../../src/flow/column/step-control.js'
+import { DRAIN, stepControl, weightOfPassing } from '../../src/flow/column/step-control.js'
 import type { StepWork } from '../../src/flow/column/step-work.js'
 import { trustElements } from '../../src/flow/column/storage.js'
 import { columnTerms } from '../../src/flow/column/terms.js'
@@ -222,6 +222,57 @@ describe('the onset of a drain', () => {
     expect(past(-2, -1)).toEqual([7, 0])
     expect(past(2, 1)).toEqual([7, 7])
     expect(past(2, -4)).toEqual([1.01 * 0.5 + 7, 7])
+  })
+})
+
+describe('the end of a drain', () => {
+  const DT = 40
+  /** A step of a column of a litre that drains at 1 cm³/s when it begins, at another rate at its first stage, and on average at a third. */
+  const at = (early: number, flows = 0.1, more: Record<string, unknown> = {}) =>
+    shareToEnd(
+      {
+        equations: { heldBase: false, points: { history: undefined }, grid: { volume: 1000 } },
+        suctions: Float64Array.of(-1e-6),
+        stage: Float64Array.of(0.1),
+        begun: { drained: 1 },
+        early: { drained: early },
+        flows: { drained: flows },
+        tolerance: 1e-3,
+        ...more,
+      } as unknown as StepWork,
+      DT,
+    )
+  it('is where the straight line through two rates is zero, or before the first stage where that drains no more', () => {
+    expect(at(0.5)).toBeCloseTo(2 * STAGE, 12)
+    expect(at(0.6)).toBeCloseTo(2.5 * STAGE, 12)
+    expect(at(0)).toBe(STAGE / 2)
+  })
+  it('is not gone to where it is late, where little drains, and where the drain does not fall', () => {
+    // 2.9 first stages are 0.8494 of the step, 3 are 0.879.
+    expect(at(1 - 1 / 2.9)).toBeCloseTo(2.9 * STAGE, 12)
+    expect(at(2 / 3)).toBe(0)
+    expect(at(1.1)).toBe(0)
+    // A tenth of what drains, counted as often as the drain is, beside the tolerance of the whole column.
+    const enough = (1e-3 * 1000) / (0.1 * DRAIN * DT)
+    expect(at(0.5, 0.99 * enough)).toBe(0)
+    expect(at(0.5, 1.01 * enough)).toBeGreaterThan(0)
+  })
+  it('is none where it goes on, where it had not begun, where the base is held and where media have two curves', () => {
+    expect(at(0.5, 0.1, { stage: Float64Array.of(0) })).toBe(0)
+    expect(at(0.5, 0.1, { suctions: Float64Array.of(0.01) })).toBe(0)
+    const equations = { heldBase: true, points: { history: undefined }, grid: { volume: 1000 } }
+    expect(at(0.5, 0.1, { equations })).toBe(0)
+    expect(at(0.5, 0.1, { equations: { ...equations, heldBase: false, points: { history: {} } } })).toBe(0)
+  })
+})
+
+describe('the weight of what passes at a height', () => {
+  it('is ten times that of a cell as deep as the column, and a hundred times more at the bottom', () => {
+    const grid = columnGrid([box(10)], 6)
+    const weights = weightOfPassing(grid)
+    expect(weights[0]! * grid.volume).toBeCloseTo(110, 10)
+    expect(weights[5]! * grid.volume).toBeCloseTo(10 + 100 * Math.exp(-2.5), 10)
+    expect(weights.every((weight, i) => i === 0 || weight < weights[i - 1]!)).toBe(true)
   })
 })
 
