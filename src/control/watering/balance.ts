@@ -1,6 +1,9 @@
 import type { Limits } from './checked-settings.js'
 import type { WateringZone } from './state.js'
 
+/** Plants drink in more hours than these, whenever water may flow. Unit: s. */
+const SHORT = 28800
+
 /**
  * Compares what went, by level and by water given, with the usual use over half a day of allowed hours. A probe that says "wet" while
  * plants must have drunk, or that swallows several times what plants can drink, is not believed until a later window is plausible.
@@ -9,9 +12,9 @@ export function passBalance(zone: WateringZone, use: number, level: number | nul
   if (use === 0 && (zone.level !== null || level === null)) return zone
   const start = zone.level ?? level
   const next = { ...zone, use: zone.use + use, level: start }
-  // Where water may flow all day the window is a day, so that nights do not look like probes that stand still; and what is said to be
-  // full is doubted later.
-  const isLong = limits.allowed > 50400 || (level !== null && level >= limits.upper)
+  // Where water may flow all day, or only for some hours, the window is a day, so that nights do not look like probes that stand still and a
+  // morning is not held against the use of the whole day; and what is said to be full is doubted later.
+  const isLong = limits.allowed > 50400 || limits.allowed < SHORT || (level !== null && level >= limits.upper)
   if (next.use < (isLong ? limits.usual : limits.usual / 2)) return next
   const ended = { ...zone, use: 0, given: 0, level }
   if (level === null || start === null) return ended

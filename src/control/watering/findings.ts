@@ -7,7 +7,7 @@ import { isOutrun } from './tally.js'
 /** What an input brought that is worth telling. */
 export interface Seen {
   readonly views: readonly ProbeView[]
-  readonly zone: { readonly disputed: boolean }
+  readonly zone: { readonly disputed: boolean; readonly stray: readonly number[] }
   /** Whether a reading named a probe that the settings do not know. */
   readonly unknown: boolean
   readonly byHandRefused: boolean
@@ -37,6 +37,7 @@ export function findingsOf(
     find(doubt, about === '' || about === undefined ? age : { about, ...age })
   }
   if (seen.zone.disputed) find('probes-disagree')
+  for (const i of seen.zone.stray) find('probes-disagree', { about: names[i]!.name })
   if (state.zone.verdict !== 'plausible') find(state.zone.verdict)
   const { clock, tally } = state
   if (clock.bad >= 10 || clock.doubt > 0 || isOutrun(tally, clock))

@@ -18,6 +18,8 @@ export interface ZoneLevel {
   readonly spread: number
   /** Whether probes differ by more than they may, also where it does not matter because all say "dry". */
   readonly disputed: boolean
+  /** Which of three or more probes stand too far from the others to decide, by their number. */
+  readonly stray: readonly number[]
   /** Whether no probe says anything new in its band. */
   readonly blind: boolean
   /** When probes that say anything all said "above the lower limit" last, or null where one of them says otherwise. Unit: s. */
@@ -37,7 +39,9 @@ export function zoneLevel(
   limits: Limits,
 ): ZoneLevel {
   const told = { ...lastTold(views, limits.lower), blind: views.every(isBlind) }
-  const believed = views.flatMap((view, i) => (view.level === null ? [] : [{ ...view, alike: view.level - apart[i]! }]))
+  const believed = views.flatMap((view, i) =>
+    view.level === null ? [] : [{ ...view, i, alike: view.level - apart[i]! }],
+  )
   if (believed.length === 0)
     return {
       level: null,
@@ -46,6 +50,7 @@ export function zoneLevel(
       believed: 0,
       spread: 0,
       disputed: false,
+      stray: [],
       ...told,
     }
   const levels = believed.map(({ alike }) => alike).sort((a, b) => a - b)
@@ -55,15 +60,19 @@ export function zoneLevel(
   const limit = wasDisputed ? AGREED * limits.disagreement : limits.disagreement
   const reach = levels.length === 2 ? limit / 2 : limit
   let [sum, count, measured] = [0, 0, Infinity]
+  const stray: number[] = []
   for (const view of believed) {
-    if (Math.abs(view.alike - middle) > reach) continue
+    if (Math.abs(view.alike - middle) > reach) {
+      stray.push(view.i)
+      continue
+    }
     sum += view.level as number
     count++
     measured = Math.min(measured, view.measured)
   }
   if (count * 2 > levels.length)
-    return { level: sum / count, measured, doubt: null, believed: count, spread, disputed: false, ...told }
-  return { ...levelInDispute(believed, limits.lower), spread, disputed: true, ...told }
+    return { level: sum / count, measured, doubt: null, believed: count, spread, disputed: false, stray, ...told }
+  return { ...levelInDispute(believed, limits.lower), spread, disputed: true, stray: [], ...told }
 }
 
 /** Where all say dry it does not matter by how much they differ: the wettest decides. */

@@ -1,4 +1,4 @@
-import { controlWatering, hours, litres, seconds } from 'porewater'
+import { controlWatering, hours, litres, seconds, waterContent } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { clock, decide, MIDNIGHT, moment, openings, settings, settled } from './zone.js'
 
@@ -167,5 +167,40 @@ describe('a state that is lost again and again', () => {
       )
     // Lost four times a day it still waters.
     if (every >= 360) expect(starts.length).toBeGreaterThan(5)
+  })
+})
+
+describe('one probe of three that stands far from the others', () => {
+  const three = { probes: [{ name: 'north' }, { name: 'middle' }, { name: 'south' }] }
+  const at = (now: number, south: number) => ({
+    now,
+    locked: false,
+    readings: [0.55, 0.56, south].map((level, i) => ({
+      probe: three.probes[i]!.name,
+      waterContent: waterContent(level + 0.001 * ((now / 60) % 2)),
+      time: now,
+    })),
+  })
+  // It was left out without a word, for as long as it stood there.
+  it('decides nothing, and is told by its name', () => {
+    const { told } = decide(clock(8), clock(9), 60, (now) => at(now, 0.44), three)
+    const { findings, waterContent: level } = told.at(-1)!.decision
+    expect(findings.map(({ code, about }) => [code, about])).toEqual([['probes-disagree', 'south']])
+    expect(level.known && level.value).toBeCloseTo(0.555, 2)
+  })
+  it('is not told where it stands as near as probes may', () => {
+    const { told } = decide(clock(8), clock(9), 60, (now) => at(now, 0.49), three)
+    expect(told.at(-1)!.decision.findings).toEqual([])
+  })
+})
+
+describe('a zone that may be watered in six hours of the morning', () => {
+  // The use of a whole day was expected in them: a healthy probe was called still after three hours, and the zone got water by time.
+  it('is not expected to drink the water of the day in them', () => {
+    const morning = { allowedHours: [{ from: hours(6), to: hours(12) }] }
+    const drunk = (now: number) => 0.004 * ((now - clock(6)) / 3600) + 0.0005 * ((now / 60) % 2)
+    const { told } = decide(clock(6), clock(11), 60, (now) => moment(now, 0.57 - drunk(now)), morning)
+    expect(told.flatMap(({ decision }) => decision.findings)).toEqual([])
+    expect(told.at(-1)!.decision.reason).toBe('wet-enough')
   })
 })
