@@ -28,7 +28,7 @@ export interface ZoneWatch extends Reducer<ZoneWatchState, WatchZoneInput, Diagn
  * with its whole parts. Its `restore` names the first field of a state that is wrong.
  * @throws `DomainError` outside the ranges, `InputError` for settings that contradict each other; its step throws `InputError` where no
  * input is given.
- * @validity Tried in few rehearsals of invented zones, as the guide tells, and unreliable for readings that follow the salt; a record that never saw its zone healthy has nothing to compare with.
+ * @validity Tried in few rehearsals of invented zones, as the guide tells; a record that never saw its zone healthy has nothing to compare with.
  * @source common practice, no source
  * @example
  * const zone = watchZone({

@@ -20,9 +20,9 @@ export const PROMISES: readonly Promised[] = [
   { cause: 'leak-between-shots', faults: ['valve-weeps'], hours: 1 },
   { cause: 'line-leak', faults: ['line-burst'], hours: 18 },
   { cause: 'clogged-dripper', faults: ['one-dripper-clogged'], hours: 24 },
-  { cause: 'clogged-dripper', faults: ['one-dripper-half-clogged'], hours: 36, unreliable: true },
+  { cause: 'clogged-dripper', faults: ['one-dripper-half-clogged'], hours: 36 },
   { cause: 'channelling', faults: ['channelling'], hours: 24 },
-  { cause: 'channelling', faults: ['water-repellent'], hours: 48, unreliable: true },
+  { cause: 'channelling', faults: ['water-repellent'], hours: 48 },
   { cause: 'watered-by-hand', faults: ['water-by-hand'], hours: 1 },
   {
     cause: 'probe-dead',
@@ -58,8 +58,8 @@ export const PROMISES: readonly Promised[] = [
   { cause: 'probes-swapped', faults: ['probes-swapped'], hours: 24 },
   { cause: 'probes-swapped', faults: ['probe-of-another-zone'], hours: 24 },
   { cause: 'probe-reinserted', faults: ['probe-reinserted-dry'], hours: 0.5 },
-  { cause: 'probe-reinserted', faults: ['probe-reinserted-wet'], hours: 0.5, unreliable: true },
-  { cause: 'salt-driven', faults: ['probe-salt-error', 'probes-salt-error'], hours: 216, unreliable: true },
+  { cause: 'probe-reinserted', faults: ['probe-reinserted-wet'], hours: 0.5 },
+  { cause: 'salt-driven', faults: ['probe-salt-error', 'probes-salt-error'], hours: 216 },
   { cause: 'temperature-driven', faults: ['probe-temperature-error', 'probes-temperature-error'], hours: 30 },
   { cause: 'unit-slip', faults: ['probe-in-percent', 'probes-in-percent', 'probe-raw'], hours: 0.5 },
   { cause: 'feed-tank-wrong', faults: ['feed-too-strong', 'feed-plain-water'], hours: 0.5 },
@@ -93,4 +93,4 @@ export const SHARE = 0.9
 export const WARM_UP = 3
 /** Healthy zones are watched beside for so long, with these times between two calls. Unit: d, s. */
 export const HEALTHY_DAYS = 21
-export const HEALTHY_POLLS = [60, 900] as const
+export const HEALTHY_POLLS = [60, 300, 900] as const

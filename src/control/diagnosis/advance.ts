@@ -1,25 +1,27 @@
 import { canJudge } from './can-judge.js'
-import type { Cause, Diagnosis, Suspicion } from './cause.js'
-import { known, type WatchedReading, type WatchZoneInput } from './input.js'
+import type { Cause, CauseCode, Diagnosis, Suspicion } from './cause.js'
+import { known, lightOf, type WatchedReading, type WatchZoneInput } from './input.js'
 import { isDue, judged, SHOTS, type ShotEvidence } from './judge-shot.js'
 import type { OfShots } from './memo.js'
 import { ranked } from './rank.js'
 import { jumpedLately, recentShots } from './recent-shots.js'
 import type { RememberedZone } from './settings.js'
-import { suspectDrain } from './suspect-drain.js'
+import { gaugeLies, suspectDrain } from './suspect-drain.js'
 import { suspectLeak } from './suspect-leak.js'
 import { suspectProbes } from './suspect-probe.js'
 import { changeOfNight, suspectReadings } from './suspect-reading.js'
 import { suspectRest } from './suspect-rest.js'
+import { suspectTiming } from './suspect-timing.js'
 import { suspectWater } from './suspect-water.js'
 import { isFull } from './trust.js'
-import { newBalance, withBalance } from './watch-balance.js'
+import { cameIn, newBalance, withBalance } from './watch-balance.js'
 import { ticked } from './watch-clock.js'
 import { withValue } from './watch-feed.js'
 import { evidenceOf, linesOf, NIGHTS, newNight, withEvening } from './watch-night.js'
 import { withPace } from './watch-pace.js'
 import { newPairs, withLeap, withLevels } from './watch-pairs.js'
 import { levelOf, meanSince, type ProbeWatch, withClimb, withFall, withReading, withStep } from './watch-probe.js'
+import { newTiming, withTiming } from './watch-timing.js'
 import { type Before, type GivenShot, newValve, type ValveWatch, withCounters, withOrder } from './watch-valve.js'
 import { notTold } from './what-is-not-told.js'
 import type { UsualShares, ZoneWatchState } from './zone-state.js'
@@ -39,7 +41,7 @@ export function advanced(
   if (tick.now === null) return told({ ...state, clock: tick.clock }, state.clock.last ?? 0, zone)
   const now = tick.now
   const rested = tick.leapt ? afterLeap(state) : state
-  const light = known(input.light)
+  const light = lightOf(input)
   const heard = {
     ...rested,
     clock: tick.clock,
@@ -47,10 +49,12 @@ export function advanced(
     probes: paced(withReadings(rested, input.readings, now, zone), rested, tick.passed),
   }
   const watered = withWater(heard, input, now, tick.passed, zone)
-  const { balance, valve } = heard
+  const { balance, timing, valve } = heard
+  const came = cameIn(valve, input, now, tick.passed, zone)
   const balanced = {
     ...watered,
-    balance: withBalance(balance, valve, watered.valve, watered, input, now, tick.passed, zone),
+    balance: withBalance(balance, came, valve, watered.valve, watered, input, now, tick.passed, zone),
+    timing: withTiming(timing, came, watered.probes, input, now, zone),
   }
   const steady = withSteady(balanced, input, now, zone)
   return told(withNight(steady, now, input, zone), now, zone)
@@ -63,6 +67,7 @@ function afterLeap(state: ZoneWatchState): ZoneWatchState {
     ...state,
     valve: { ...newValve, metered, drained, hasMeter, hasDrain },
     balance: newBalance,
+    timing: newTiming(state.probes.length),
     night: newNight(state.probes.length),
     pairs: newPairs(state.probes.length),
     standing: [],
@@ -267,7 +272,7 @@ const DARK = 5
 
 /** Whether it is dark; null where nobody knows. */
 function isDark(input: WatchZoneInput, now: number, { dark }: RememberedZone): boolean | null {
-  const light = known(input.light)
+  const light = lightOf(input)
   if (light !== null) return light < DARK
   if (dark === null) return null
   const hour = (((now / 3600) % 24) + 24) % 24
@@ -292,24 +297,40 @@ function withNight(state: ZoneWatchState, now: number, input: WatchZoneInput, zo
 function told(state: ZoneWatchState, now: number, zone: RememberedZone): [ZoneWatchState, Diagnosis] {
   const { recent, water, drain } = ofShots(state, zone)
   const full = isFull(state, now, zone)
-  const leaks = suspectLeak(state, now, zone)
+  const overcounts = gaugeLies(state, recent)
+  const leaks = suspectLeak(state, overcounts, now, zone)
   if (!water.has(full)) water.set(full, suspectWater(recent, state.usual, full))
-  const suspicions = [
+  const timing = suspectTiming(state.timing)
+  const found = [
+    ...timing,
     ...(water.get(full) as readonly Suspicion[]),
     // Drain of a leak says nothing of the shots.
-    ...(leaks.length > 0 ? [] : drain),
+    ...(leaks.length > 0 && !overcounts ? [] : drain),
     ...leaks,
     ...suspectProbes(state, recent, now, zone),
     ...suspectReadings(state, now, zone),
     ...suspectRest(state, zone),
   ]
+  const suspicions = timing.length > 0 ? found.filter(({ code }) => !BY_ORDERS.includes(code)) : found
   const causes: readonly Cause[] = ranked(suspicions, state.standing, now)
   const standing = causes.map(({ code, since }) => ({ code, since }))
   return [
     { ...state, standing },
-    { causes, ...notTold(state, suspicions, recent, now, zone), full },
+    { causes, ...notTold(state, suspicions, recent, timing.length > 0, now, zone), full },
   ]
 }
+
+/** What rests on orders and on what came of them at their times. */
+const BY_ORDERS: readonly CauseCode[] = [
+  'no-water',
+  'partial-water',
+  'line-leak',
+  'clogged-dripper',
+  'channelling',
+  'watered-by-hand',
+  'drain-gauge-wrong',
+  'flow-meter-wrong',
+]
 
 /** What the shots say, worked out once for each list of them. */
 function ofShots(state: ZoneWatchState, zone: RememberedZone): OfShots {
@@ -318,7 +339,13 @@ function ofShots(state: ZoneWatchState, zone: RememberedZone): OfShots {
   const old = memo.shots.get(state.shots)
   if (old !== undefined && old.usual === state.usual && jumped.every((one, i) => one === old.jumped[i])) return old
   const recent = recentShots(state, jumped, zone)
-  const found = { usual: state.usual, jumped, recent, water: new Map(), drain: suspectDrain(recent, state.usual) }
+  const found = {
+    usual: state.usual,
+    jumped,
+    recent,
+    water: new Map(),
+    drain: suspectDrain(recent, state.usual, state.standing),
+  }
   memo.shots.set(state.shots, found)
   return found
 }

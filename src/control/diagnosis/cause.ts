@@ -40,7 +40,7 @@ export type EvidenceCode =
   | 'clock-rate'
   | 'difference-of-probes'
   | 'drain-beside-the-valve'
-  | 'drain-ec-per-day'
+  | 'drain-ec'
   | 'drain-long-after-shots'
   | 'drained-share'
   | 'drained-share-of-a-day'
@@ -56,6 +56,7 @@ export type EvidenceCode =
   | 'moments-unreadable'
   | 'noise'
   | 'plateau-per-day'
+  | 'plateau-per-drain-ec'
   | 'reading'
   | 'readings-lost'
   | 'rise-share'
@@ -64,6 +65,7 @@ export type EvidenceCode =
   | 'silence'
   | 'spikes'
   | 'spread-of-age'
+  | 'time-between-series'
   | 'time-of-climb'
   | 'time-without-change'
   | 'trusted-probes'
@@ -118,6 +120,7 @@ export type UnknownReason =
   | 'no-temperature'
   | 'no-drain-ec'
   | 'no-feed-ec'
+  | 'series-out-of-step'
   | 'no-clock'
 
 /** What a record shows of a zone at a moment. */

@@ -1,91 +1,94 @@
 import type { ShotEvidence } from './judge-shot.js'
 import { middle } from './middle.js'
 import type { Watched } from './watched.js'
+import { together } from './waterings.js'
 
-/** Shots of the last 24 hours beside earlier ones of their kind. */
+/** Waterings of the last 24 hours beside those before. */
 export interface DayBesideBefore {
   readonly since: number
-  /** Shots after a pause: middle of the shares that drained, and what such shots drained before. Unit: 1. */
+  /** Waterings of the day. */
+  readonly count: number
+  /** Middle of the shares that drained, of the day and before. Unit: 1. */
   readonly drained: number
   readonly drainedBefore: number
-  /** The same shots: mean rise of the probes, as a share of the usual, and its standard error. Unit: 1. */
+  /** Mean rise of the probes, as a share of the usual, of the day and before, and its standard error. Unit: 1. */
   readonly rise: number
   readonly riseBefore: number
   readonly error: number
-  /** The driest of them: how much more drained than before, and how many times as much. Unit: 1. */
+  /** The driest waterings of the day: how much more drained than before, and how many times as much. Unit: 1. */
   readonly dryMore: number
   readonly dryTimes: number
-  /** All shots: how many times as much as before three of four of them drained at least, and at most. Unit: 1. */
+  /** How many times as much as before three of four waterings drained at least, and at most. Unit: 1. */
   readonly minTimes: number
   readonly maxTimes: number
 }
 
-/**
- * Shots that follow each other within so long are given as one: the second is begun before the first has drained, and its drain is
- * counted with that of the first. Chosen on rehearsals, in which two thirds of the drain have left after 5 to 20 minutes. Unit: s.
- */
-const TOGETHER = 1800
-/** Shots of one kind before the day, and after a pause within it, that make a comparison. Chosen on rehearsals. */
+/** Waterings before the day, and within it, that make a comparison. Chosen on rehearsals. */
 const EARLIER = 4
-const AFTER_PAUSE = 4
-/** Water that overflows does so in the wettest shots; what runs past a dry medium, or is counted wrongly, drains of the driest too. */
+const OF_DAY = 4
+/** Water that overflows does so in the wettest waterings; what runs past a dry medium, or is counted wrongly, drains of the driest too. */
 const DRIEST = 3
-
-interface Told {
-  readonly shot: ShotEvidence
-  /** Whether it follows one that has not drained, and whether another follows before it has. */
-  readonly kind: 0 | 1 | 2 | 3
+interface Watering {
+  readonly shots: readonly ShotEvidence[]
+  readonly time: number
+  readonly drained: number
+  /** Levels before the first shot and before the last. Unit: m³/m³. */
+  readonly level: number
+  readonly lastLevel: number
   readonly rise: number | null
 }
 
-/** A shot beside the middle one of its kind before. */
-interface Compared {
-  readonly told: Told
-  readonly drainedBefore: number
-  readonly riseBefore: number | null
-}
-
-export function dayBesideBefore(shots: readonly ShotEvidence[], zone: Watched): DayBesideBefore | null {
-  const last = shots[shots.length - 1]
-  if (last === undefined) return null
-  const since = Math.max(last.time - 86400, shots[Math.floor((shots.length * 2) / 3)]!.time)
-  const told = kindsOf(shots, zone)
-  const before = told.filter(({ shot }) => shot.time < since)
-  const compared = told.filter(({ shot }) => shot.time >= since).flatMap((one) => besideKind(one, before))
-  const paused = compared.filter(
-    ({ told: { kind, rise }, riseBefore }) => kind < 2 && rise !== null && riseBefore !== null,
-  )
-  if (paused.length < AFTER_PAUSE) return null
-  const mean = (of: (one: Compared) => number) => paused.reduce((sum, one) => sum + of(one) / paused.length, 0)
-  const times = compared.map(timesBefore).sort((a, b) => a - b)
-  const driest = [...paused].sort((a, b) => a.told.shot.level! - b.told.shot.level!).slice(0, DRIEST)
+export function dayBesideBefore(shots: readonly ShotEvidence[], since: number, zone: Watched): DayBesideBefore | null {
+  const told = wateringsOf(shots, zone)
+  const before = told.filter(({ time }) => time < since)
+  if (before.length < EARLIER) return null
+  const top = before.reduce((most, { lastLevel }) => Math.max(most, lastLevel), 0)
+  // Nothing is said of a watering that ended wetter than any before: it may overflow.
+  const day = told.filter(({ time, lastLevel }) => time >= since && lastLevel <= top)
+  const rises = day.flatMap(({ rise }) => (rise === null ? [] : [rise]))
+  const risesBefore = before.flatMap(({ rise }) => (rise === null ? [] : [rise]))
+  if (rises.length < OF_DAY || risesBefore.length < EARLIER) return null
+  const drainedBefore = middle(before.map(({ drained }) => drained))
+  const timesBefore = ({ drained }: Watering) => drained / Math.max(1e-3, drainedBefore)
+  const times = day.map(timesBefore).sort((a, b) => a - b)
+  const driest = [...day].sort((a, b) => a.level - b.level).slice(0, DRIEST)
   return {
     since,
-    drained: middle(paused.map(({ told }) => told.shot.drained as number)),
-    drainedBefore: middle(paused.map(({ drainedBefore }) => drainedBefore)),
-    rise: mean(({ told }) => told.rise as number),
-    riseBefore: mean(({ riseBefore }) => riseBefore as number),
-    error: mean(({ told }) => told.shot.error) / Math.sqrt(paused.length),
-    dryMore: middle(driest.map(({ told, drainedBefore }) => told.shot.drained! - drainedBefore)),
+    count: day.length,
+    drained: middle(day.map(({ drained }) => drained)),
+    drainedBefore,
+    rise: rises.reduce((sum, one) => sum + one / rises.length, 0),
+    riseBefore: risesBefore.reduce((sum, one) => sum + one / risesBefore.length, 0),
+    error: errorOf(day),
+    dryMore: middle(driest.map(({ drained }) => drained - drainedBefore)),
     dryTimes: middle(driest.map(timesBefore)),
     minTimes: times[Math.floor(times.length / 4)]!,
     maxTimes: times[Math.ceil((3 * times.length) / 4) - 1]!,
   }
 }
 
-function timesBefore({ told, drainedBefore }: Compared): number {
-  return told.shot.drained! / Math.max(1e-3, drainedBefore)
+/** Standard error of the mean rise by the noise of the readings. */
+function errorOf(day: readonly Watering[]): number {
+  const counted = day.filter(({ rise }) => rise !== null)
+  const squares = counted.reduce((sum, { shots }) => sum + shots[0]!.error ** 2 / shots.length, 0)
+  return Math.sqrt(squares) / counted.length
 }
 
-/** Shots that have drained, with what they stand between. */
-function kindsOf(shots: readonly ShotEvidence[], zone: Watched): Told[] {
-  return shots.flatMap((shot, i): Told[] => {
-    const [before, after] = [shots[i - 1], shots[i + 1]]
-    if (before === undefined || after === undefined || shot.drained === null || shot.level === null) return []
-    const kind = ((shot.time - before.time < TOGETHER ? 2 : 0) +
-      (after.time - shot.time < TOGETHER ? 1 : 0)) as Told['kind']
-    return [{ shot, kind, rise: riseWithRoom(shot, zone) }]
-  })
+/** Waterings that have drained; of the first one nobody knows whether it is whole. */
+function wateringsOf(shots: readonly ShotEvidence[], zone: Watched): Watering[] {
+  return together(shots)
+    .slice(1)
+    .flatMap((group): Watering[] => {
+      const level = group[0]!.level
+      const lastLevel = group[group.length - 1]!.level
+      if (level === null || lastLevel === null) return []
+      if (group.some(({ drained }) => drained === null)) return []
+      const volume = group.reduce((sum, one) => sum + one.volume, 0)
+      const drained = group.reduce((sum, one) => sum + one.drained! * one.volume, 0) / volume
+      const rises = group.flatMap((shot) => riseWithRoom(shot, zone) ?? [])
+      const rise = rises.length === 0 ? null : rises.reduce((sum, one) => sum + one / rises.length, 0)
+      return [{ shots: group, time: group[0]!.time, drained, level, lastLevel, rise }]
+    })
 }
 
 /** Mean rise of the probes that had room for all of the shot: others overflow. */
@@ -94,18 +97,4 @@ function riseWithRoom({ rises, levels, volume }: ShotEvidence, zone: Watched): n
     (rise, i): rise is number => rise !== null && levels[i]! + volume / zone.volume <= zone.full,
   )
   return told.length === 0 ? null : told.reduce((sum, one) => sum + one / told.length, 0)
-}
-
-/** Nothing is said of a shot that began wetter than any of its kind: it may overflow. */
-function besideKind(one: Told, before: readonly Told[]): Compared[] {
-  const alike = before.filter(({ kind }) => kind === one.kind)
-  if (alike.length < EARLIER || alike.every(({ shot }) => shot.level! < one.shot.level!)) return []
-  const rises = alike.flatMap(({ rise }) => (rise === null ? [] : [rise]))
-  return [
-    {
-      told: one,
-      drainedBefore: middle(alike.map(({ shot }) => shot.drained as number)),
-      riseBefore: rises.length < EARLIER ? null : middle(rises),
-    },
-  ]
 }

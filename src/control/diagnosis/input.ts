@@ -37,3 +37,12 @@ const MAX = 1e15
 export function known(value: unknown): number | null {
   return typeof value === 'number' && value >= -MAX && value <= MAX ? value : null
 }
+
+/** The sun gives 1361 W/m² outside the air, and clouds a fifth more on top at most: more is another unit. */
+const MAX_LIGHT = 2000
+
+/** Light, or null where there is none that can be. */
+export function lightOf({ light }: WatchZoneInput): number | null {
+  const told = known(light)
+  return told === null || told > MAX_LIGHT ? null : told
+}

@@ -30,6 +30,11 @@ export const SHOTS = 60
 /** Rise that is expected of a probe that nobody knows yet, as a share of volume over volume: it has not all arrived, some ran past. */
 const FIRST_RISE = 0.8
 
+/** Whether a place at this level is too full to show half of a shot. */
+export function hasNoRoom(level: number, volume: number, zone: Watched): boolean {
+  return level + volume / zone.volume / 2 > zone.full
+}
+
 /** Whether the probes can have seen the shot by now. */
 export function isDue(valve: ValveWatch, probes: readonly ProbeWatch[], now: number, zone: Watched): boolean {
   const { shot, open } = valve
@@ -66,7 +71,7 @@ export function judged(
     const before = shot.before[i]
     const after = waited < 240 ? null : meanSince(probe, shot.end + 0.5 * waited)
     if (!trusted[i] || !before || after === null) return null
-    if (before.level + expected / 2 > zone.full) return null
+    if (hasNoRoom(before.level, volume, zone)) return null
     return (after.level - before.level + falls[i]!.fall * (after.time - before.time)) / expected
   })
   const shares = rises.map((rise, i) => (rise === null ? null : rise / usualRise(probes[i]!)))

@@ -1,6 +1,9 @@
 import { maxOf, minOf } from '../../quantity/extremes.js'
 import { type DayBesideBefore, dayBesideBefore } from './day-beside-before.js'
-import { SHOTS, type ShotEvidence } from './judge-shot.js'
+import { type FirstAndLater, firstAndLater } from './first-and-later.js'
+import { gaugeOvercounts } from './gauge-overcounts.js'
+import { hasNoRoom, SHOTS, type ShotEvidence } from './judge-shot.js'
+import { type SwappedRises, swappedRises } from './swapped-rises.js'
 import type { Watched } from './watched.js'
 import type { ZoneWatchState } from './zone-state.js'
 
@@ -12,12 +15,24 @@ export interface RecentShots {
   /** The best of them: what the water did where nothing else is wrong. */
   readonly best: (k: number) => number | null
   readonly worst: (k: number) => number | null
+  /** The best of them by the shots for which its place had room; null where one was full before most: it lacks no water. */
+  readonly bestWithRoom: (k: number) => number | null
   /** Share that the meter saw of the last k shots, of the usual; null without a meter. */
   readonly metered: (k: number) => number | null
   /** Share that drained of the last k shots; null without a gauge. */
   readonly drained: (k: number) => number | null
   /** The last day beside the two before; null where there is too little of either. */
   readonly day: DayBesideBefore | null
+  /** Of the same day, shots that were given together; null where they are too few. */
+  readonly firstAndLater: FirstAndLater | null
+  /** The least share that any of the last k shots drained; null as `drained`. */
+  readonly minDrained: (k: number) => number | null
+  /** Whether the gauge counts more than shots can have brought. */
+  readonly overcounts: boolean
+  /** Whether the meter counted nothing of the last shots that rose. */
+  readonly meterIsDead: boolean
+  /** Probes of which each rises as the other did. */
+  readonly swapped: SwappedRises | null
   readonly level: (k: number) => number | null
   /** Whether the last k shots began near the highest level of those before: what did not rise may have overflowed. */
   readonly mayOverflow: (k: number) => boolean
@@ -43,29 +58,47 @@ export interface BesideOthers {
 }
 
 /** A place that is wetter than the others may be full, and overflow, when they are not: such shots say nothing of its dripper. */
-function besideOthers(shots: readonly ShotEvidence[], probe: number, k: number): BesideOthers | null {
+function besideOthers(
+  shots: readonly ShotEvidence[],
+  probe: number,
+  k: number,
+  usualMeter: number,
+  zone: Watched,
+): BesideOthers | null {
   const late = shots.slice(-2 * k)
   const top = shots.reduce((most, { levels }) => Math.max(most, levels[probe] ?? 0), 0)
   const clear = late
     .filter(({ levels, rises }) => (levels[probe] ?? top) <= top - 1.5 * OVERFLOW && rises[probe] != null)
     .slice(-k)
   if (clear.length < k) return null
-  const mean = (i: number) => {
-    const told = clear.map(({ rises }) => rises[i] ?? null)
-    return told.some((one) => one === null) ? null : (told as number[]).reduce((sum, one) => sum + one / k, 0)
-  }
-  const others = clear[0]!.rises.flatMap((_, i) => (i === probe ? [] : [mean(i)])).filter((one) => one !== null)
-  if (others.length === 0) return null
+  const others = clear[0]!.rises.flatMap((_, i) => (i === probe ? [] : (shownBy(clear, i, zone) ?? [])))
+  // Where the meter shows that the water changed too, a full place is no witness of it.
+  const isOdd = clear.some(({ metered }) => metered !== null && Math.abs(metered / usualMeter - 1) > 0.15)
+  if (others.length === 0 || (isOdd && others.includes('full'))) return null
   return {
-    own: mean(probe) as number,
-    best: maxOf(others),
+    own: clear.reduce((sum, { rises }) => sum + rises[probe]! / k, 0),
+    // What is full got its water.
+    best: maxOf(others.map((one) => (one === 'full' ? 1 : one))),
     error: clear.reduce((sum, { error }) => sum + error / k, 0) / Math.sqrt(k),
     since: clear[0]!.time,
   }
 }
 
+/** Mean rise that a probe shows of shots. Those before which its place was full are left out, unless they are most of them. */
+function shownBy(shots: readonly ShotEvidence[], probe: number, zone: Watched): number | 'full' | null {
+  const shown = shots.flatMap(({ rises }) => rises[probe] ?? [])
+  const full = shots.filter(
+    ({ rises, levels, volume }) =>
+      rises[probe] == null && levels[probe] != null && hasNoRoom(levels[probe], volume, zone),
+  ).length
+  if (shots.length === 0 || shown.length + full < shots.length) return null
+  return full > shown.length ? 'full' : shown.reduce((sum, one) => sum + one / shown.length, 0)
+}
+
 /** A meter is learnt from shots of which it showed half at least: a smaller share comes from a damaged state. */
 const LEAST_METERED = 0.1
+/** A smaller share of shots that rose is nothing: chosen on rehearsals. */
+export const DEAD = 0.15
 
 /** So near the highest level an overflow is likely: half a shot of the rehearsals. Unit: m³/m³. */
 const OVERFLOW = 0.01
@@ -105,21 +138,27 @@ export function recentShots(
     return share === null ? null : share / usualMeter
   }
   const beside = new Map<number, BesideOthers | null>()
+  const since = dayOf(shots)
   return {
     count: shots.length,
     riseOf,
     best: remembered((k) => (rises(k).length === 0 ? null : maxOf(rises(k)))),
     worst: remembered((k) => (rises(k).length === 0 ? null : minOf(rises(k)))),
+    bestWithRoom: remembered((k) => {
+      const shown = probes.flatMap((_, i) => (jumped[i] ? [] : (shownBy(last(k), i, zone) ?? [])))
+      return shown.length === 0 || shown.includes('full') ? null : maxOf(shown as number[])
+    }),
     metered,
-    drained: (k) => {
-      // The newest is drained when the next one begins.
-      const ended = shots.at(-1)?.drained === null ? shots.slice(0, -1) : shots
-      return meanOf(
-        ended.slice(-k).map((shot) => shot.drained),
-        k,
-      )
+    drained: (k) => meanOf(drainedOf(shots, k), k),
+    minDrained: (k) => {
+      const shares = drainedOf(shots, k)
+      return shares.length < k || shares.includes(null) ? null : minOf(shares as number[])
     },
-    day: dayBesideBefore(shots, zone),
+    overcounts: gaugeOvercounts(usual, probes),
+    meterIsDead: meterIsDead(shots),
+    swapped: swappedRises(shots, probes),
+    day: dayBesideBefore(shots, since, zone),
+    firstAndLater: firstAndLater(shots, since),
     level: (k) =>
       meanOf(
         last(k).map((shot) => shot.level),
@@ -135,7 +174,7 @@ export function recentShots(
     },
     beside: (probe, k) => {
       const key = probe * SHOTS + k
-      if (!beside.has(key)) beside.set(key, besideOthers(shots, probe, k))
+      if (!beside.has(key)) beside.set(key, besideOthers(shots, probe, k, usualMeter, zone))
       return beside.get(key) as BesideOthers | null
     },
     error: (k) => last(k).reduce((sum, shot) => sum + shot.error / k, 0) / Math.sqrt(k),
@@ -143,6 +182,24 @@ export function recentShots(
     filled: (k) => last(k).reduce((sum, { volume }) => sum + volume / k, 0) / zone.volume,
     since: (k) => last(k)[0]?.time ?? 0,
   }
+}
+
+/** When the last 24 hours of shots began; of few shots a third are of the day. */
+function dayOf(shots: readonly ShotEvidence[]): number {
+  const last = shots[shots.length - 1]
+  return last === undefined ? 0 : Math.max(last.time - 86400, shots[Math.floor((shots.length * 2) / 3)]!.time)
+}
+
+/** Shares of the last k shots that drained. The newest is drained when the next one begins. */
+function drainedOf(shots: readonly ShotEvidence[], k: number): (number | null)[] {
+  const ended = shots.at(-1)?.drained === null ? shots.slice(0, -1) : shots
+  return ended.slice(-k).map(({ drained }) => drained)
+}
+
+/** Three shots that rose make sure: chosen. */
+function meterIsDead(shots: readonly ShotEvidence[]): boolean {
+  const rose = shots.filter(({ rises }) => rises.some((rise) => rise !== null && rise >= 0.6)).slice(-3)
+  return rose.length === 3 && rose.every(({ metered }) => metered !== null && metered < DEAD)
 }
 
 /** Whether a probe began its last k shots near the highest level of its own before; null where it is not known. */

@@ -4,6 +4,7 @@ import type { BalanceWatch } from './watch-balance.js'
 import type { ClockWatch } from './watch-clock.js'
 import type { SteadyWatch } from './watch-feed.js'
 import type { PairWatch } from './watch-pairs.js'
+import { QUARTERS, type TimingWatch } from './watch-timing.js'
 import type { UsualShares } from './zone-state.js'
 
 /** Reads each place of a list by its number. */
@@ -53,6 +54,21 @@ export function balance(reader: StateReader, probes: number): BalanceWatch {
       drained: one.number('drained'),
       lasted: one.number('lasted', 0),
     })),
+  }
+}
+
+export function timing(reader: StateReader, probes: number): TimingWatch {
+  return {
+    from: reader.numberOrNull('from'),
+    ordered: reader.number('ordered', 0),
+    metered: reader.number('metered', 0),
+    levels: reader.numbersOrNulls('levels', probes),
+    quarters: reader.list('quarters', QUARTERS, (one) => ({
+      ordered: one.number('ordered', 0),
+      metered: one.numberOrNull('metered'),
+      change: one.numberOrNull('change'),
+    })),
+    moved: reader.insideOrNull('moved', (one) => ({ by: one.number('by'), time: one.number('time') })),
   }
 }
 

@@ -2,7 +2,7 @@ import { type StateReader, stateReader } from '../../record/restore-state.js'
 import { CAUSE_CODES } from './cause-codes.js'
 import { SHOTS, type ShotEvidence } from './judge-shot.js'
 import { night, nightEvidence } from './restore-night.js'
-import { balance, clock, exactly, pairs, places, steady, usual } from './restore-parts.js'
+import { balance, clock, exactly, pairs, places, steady, timing, usual } from './restore-parts.js'
 import { restoredProbe } from './restore-probe.js'
 import { NIGHTS } from './watch-night.js'
 import type { ValveWatch } from './watch-valve.js'
@@ -43,6 +43,7 @@ function eachPart(
     probes: take('probes', parts.probes),
     valve: take('valve', parts.valve),
     balance: take('balance', parts.balance),
+    timing: take('timing', parts.timing),
     shots: take('shots', parts.shots),
     usual: take('usual', parts.usual),
     night: take('night', parts.night),
@@ -62,6 +63,7 @@ function partsFor(probes: number): Parts {
     probes: (reader) => exactly(reader, 'probes', probes, reader.list('probes', 8, restoredProbe)),
     valve: (reader) => reader.inside('valve', (one) => valve(one, probes)),
     balance: (reader) => reader.inside('balance', (one) => balance(one, probes)),
+    timing: (reader) => reader.inside('timing', (one) => timing(one, probes)),
     shots: (reader) => reader.list('shots', SHOTS, (one) => shot(one, probes)),
     usual: (reader) => reader.inside('usual', usual),
     night: (reader) => reader.inside('night', (one) => night(one, probes)),

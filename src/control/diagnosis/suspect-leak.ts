@@ -2,7 +2,7 @@ import { maxOf } from '../../quantity/extremes.js'
 import { canJudge } from './can-judge.js'
 import type { Suspicion } from './cause.js'
 import type { FoundWater } from './found-water.js'
-import { evidence, suspicion } from './suspect-water.js'
+import { evidence, suspicion } from './suspicion.js'
 import { canTellLevel } from './trust.js'
 import { levelOf } from './watch-probe.js'
 import { LEAK } from './watch-valve.js'
@@ -12,13 +12,14 @@ import type { ZoneWatchState } from './zone-state.js'
 /** Water that came once is told for so long: chosen, so that the next round of the day sees it. Unit: s. */
 const TOLD = 21600
 
-/** Water that nobody ordered: by the meter, the drain, or the levels. */
-export function suspectLeak(state: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
+/** Water that nobody ordered: by the meter, the drain, or the levels. A gauge that counts too much says nothing. */
+export function suspectLeak(state: ZoneWatchState, overcounts: boolean, now: number, zone: Watched): Suspicion[] {
   const { found } = state.balance
-  const balance = found !== null && now - found.time < TOLD ? byBalance(state, found) : []
+  const isTold = found !== null && now - found.time < TOLD && !overcounts
+  const balance = isTold ? byBalance(state, found) : []
   return [
     ...byMeter(state),
-    ...byDrain(state),
+    ...(overcounts ? [] : byDrain(state)),
     ...balance,
     ...byClimbs(state, now, zone),
     ...byFullness(state, now, zone),
@@ -39,9 +40,7 @@ function byMeter({ valve }: ZoneWatchState): Suspicion[] {
   return []
 }
 
-function byDrain({ valve, usual }: ZoneWatchState): Suspicion[] {
-  // A gauge that counts more than comes says nothing.
-  if (usual.drained > 1) return []
+function byDrain({ valve }: ZoneWatchState): Suspicion[] {
   if (!(valve.lateDrain > 0.005 && valve.lateDrainFor >= 1800)) return []
   const because = [evidence('drain-long-after-shots', valve.lateDrain, 'share of the flow', { usual: 0 })]
   const much = valve.lateDrain > 0.25

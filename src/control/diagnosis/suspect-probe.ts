@@ -2,8 +2,8 @@ import { maxOf } from '../../quantity/extremes.js'
 import type { Suspicion } from './cause.js'
 import { isFrozen, isNoisy, newSpikes, scatters } from './probe-doubts.js'
 import type { BesideOthers, RecentShots } from './recent-shots.js'
-import { exchanged, maySwap, swappedBy } from './suspect-swap.js'
-import { evidence, suspicion } from './suspect-water.js'
+import { exchanged, maySwap, risesExchanged, swappedBy } from './suspect-swap.js'
+import { evidence, suspicion } from './suspicion.js'
 import { isSilent } from './trust.js'
 import { lostShare } from './watch-pace.js'
 import type { BadReadings, LevelStep, ProbeWatch } from './watch-probe.js'
@@ -42,7 +42,7 @@ export function suspectProbes(state: ZoneWatchState, recent: RecentShots, now: n
     else if (isFrozen(probe)) found.push(frozen(probe, name))
     else found.push(...moved(state, probe, i, recent, now, zone))
   })
-  return [...found, ...exchanged(state, zone.names, now)]
+  return [...found, ...exchanged(state, zone.names, now), ...risesExchanged(recent, zone.names)]
 }
 
 function dead(name: string, because: Suspicion['evidence'], weight: number): Suspicion {
@@ -66,8 +66,20 @@ function unbelievable(bad: BadReadings, name: string, zone: Watched): Suspicion[
   if (value > zone.max || value < 0) return [dead(name, because, 0.9)]
   // It went there slowly: a place that dries out, and is told as such.
   if (bad.before !== null && bad.before - value < 0.06 && !alike) return []
-  const lifted = suspicion('probe-lifted', 'caution', alike ? 0.6 : 0.85, because, 'reseat-the-probe', [name])
-  return [lifted, dead(name, because, alike ? 0.85 : 0.6)]
+  const slip = (weight: number) => suspicion('unit-slip', 'caution', weight, because, 'check-the-unit', [name])
+  if (bad.before !== null && isTenth(value / bad.before)) return [slip(0.87), lifted(name, because, 0.8)]
+  // What never could be believed tells nothing of what it was before.
+  if (bad.before === null && !alike) return [lifted(name, because, 0.65), slip(0.6), dead(name, because, 0.55)]
+  return [lifted(name, because, alike ? 0.6 : 0.85), dead(name, because, alike ? 0.85 : 0.6)]
+}
+
+function lifted(name: string, because: Suspicion['evidence'], weight: number): Suspicion {
+  return suspicion('probe-lifted', 'caution', weight, because, 'reseat-the-probe', [name])
+}
+
+/** A tenth, a hundredth or a thousandth, within what a place dries meanwhile. */
+function isTenth(ratio: number): boolean {
+  return [10, 100, 1000].some((factor) => Math.abs(ratio * factor - 1) < 0.06)
 }
 
 function frozen({ flatSince, flatCount, times }: ProbeWatch, name: string): Suspicion {
@@ -112,7 +124,7 @@ function jumped(step: LevelStep, name: string, rises: number | null): Suspicion[
   const less = rises !== null && rises < 0.92
   const much = step.after < 0.9 * step.before
   return [
-    suspicion('probe-lifted', 'caution', less || much ? 0.8 : 0.7, because, 'reseat-the-probe', [name]),
+    lifted(name, because, less || much ? 0.8 : 0.7),
     suspicion('probe-reinserted', 'caution', 0.75, because, 'compare-with-hand-meter', [name]),
   ]
 }

@@ -1,10 +1,10 @@
-import { trendOf } from '../../record/trend.js'
 import type { Evidence, Suspicion } from './cause.js'
 import type { Memo } from './memo.js'
 import { middle } from './middle.js'
 import type { NightLine } from './night-line.js'
 import type { RememberedZone } from './settings.js'
-import { evidence, suspicion } from './suspect-water.js'
+import { suspectSalt } from './suspect-salt.js'
+import { evidence, suspicion } from './suspicion.js'
 import { linesOf, type NightEvidence } from './watch-night.js'
 import type { ZoneWatchState } from './zone-state.js'
 
@@ -15,15 +15,11 @@ const DRIFT = 0.0004
 const ERRORS = 7
 /** Answer to temperature that matters: half a shot within five degrees. Chosen. Unit: m³/m³/°C. */
 const WARMTH = 0.002
-/** Days on which the zone drained, after which a climb from day to day is told. */
-const FULL_NIGHTS = 4
-/** Slope of that level that is drift without salt: chosen on rehearsals. Unit: m³/m³/d. */
-const FAR = 0.005
 
 /** Readings that follow something else than water: time, temperature, salt, another probe. */
 export function suspectReadings(state: ZoneWatchState, now: number, zone: RememberedZone): Suspicion[] {
   const warm = byWarmth(state, now, zone)
-  return [...warm, ...byNights(state, now, zone), ...bySalt(state, now, zone), ...bySwap(state, now, zone)]
+  return [...warm, ...byNights(state, now, zone), ...suspectSalt(state, now, zone), ...bySwap(state, now, zone)]
 }
 
 /** The falls of each probe in nights in which it fell like itself, middle one. */
@@ -125,51 +121,6 @@ function byWarmth(state: ZoneWatchState, now: number, zone: RememberedZone): Sus
   )
   const one = names.length < zone.names.length
   return [suspicion('temperature-driven', 'caution', one ? 0.85 : 0.8, because, 'read-in-the-dark', names)]
-}
-
-/**
- * The level to which shots drain back climbs from day to day; with the EC of the drain it is salt, without it drift. Least slopes chosen on
- * rehearsals.
- */
-function bySalt({ nights }: ZoneWatchState, now: number, zone: RememberedZone): Suspicion[] {
-  const last = nights[nights.length - 1]
-  const full = nights.filter(({ drained }) => drained !== null && drained > 0.15)
-  if (last === undefined || now - last.end > DAY || full.length < FULL_NIGHTS) return []
-  const day = full.map(({ start }) => start / DAY)
-  const salts = trendOf(
-    day,
-    full.map(({ drainEC }) => drainEC ?? Number.NaN),
-  )
-  const climbing = zone.names.flatMap((name, i) => {
-    const trend = trendOf(
-      day,
-      full.map(({ plateaus }) => plateaus[i] ?? Number.NaN),
-    )
-    // Four points make an error that is small by chance more often than five do.
-    const times = trend.count > FULL_NIGHTS ? 4 : 6
-    const isSure = trend.count >= FULL_NIGHTS && trend.error < 0.0015
-    return isSure && Math.abs(trend.slope) > Math.max(0.002, times * trend.error) ? [{ name, trend }] : []
-  })
-  if (climbing.length === 0) return []
-  const names = climbing.map(({ name }) => name)
-  const because = climbing.map(({ name, trend }) =>
-    evidence('plateau-per-day', trend.slope, 'm³/m³/d', { usual: 0, about: name, time: day[0]! * DAY }),
-  )
-  const saltier = salts.count >= FULL_NIGHTS && salts.slope > Math.max(0.03, 2 * salts.error)
-  const up = climbing.some(({ trend }) => trend.slope > 0)
-  const drift = suspicion(
-    'probe-drifting',
-    'caution',
-    saltier && up ? 0.6 : 0.8,
-    because,
-    'compare-with-hand-meter',
-    names,
-  )
-  // Without salt a level also moves with how full the containers are: only what is far beyond its error is drift.
-  const isFar = climbing.some(({ trend }) => Math.abs(trend.slope) > Math.max(FAR, 8 * trend.error))
-  if (!saltier || !up) return isFar ? [drift] : []
-  const ec = evidence('drain-ec-per-day', salts.slope, 'dS/m/d', { usual: 0 })
-  return [suspicion('salt-driven', 'caution', 0.85, [...because, ec], 'flush-and-read-again', names), drift]
 }
 
 function bySwap({ pairs }: ZoneWatchState, now: number, zone: RememberedZone): Suspicion[] {

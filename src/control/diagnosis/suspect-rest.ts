@@ -1,5 +1,5 @@
-import type { Suspicion } from './cause.js'
-import { evidence, suspicion } from './suspect-water.js'
+import type { Evidence, Suspicion } from './cause.js'
+import { evidence, suspicion } from './suspicion.js'
 import { standingTrouble } from './watch-clock.js'
 import { lostShare } from './watch-pace.js'
 import type { Watched } from './watched.js'
@@ -7,7 +7,7 @@ import type { ZoneWatchState } from './zone-state.js'
 
 /** Feed, clocks and power. */
 export function suspectRest(state: ZoneWatchState, zone: Watched): Suspicion[] {
-  return [...byFeed(state), ...byClock(state), ...bySender(state, zone), ...byLoss(state, zone)]
+  return [...byFeed(state), ...byUnitOfEC(state), ...byClock(state), ...bySender(state, zone), ...byLoss(state, zone)]
 }
 
 function byFeed({ feed }: ZoneWatchState): Suspicion[] {
@@ -15,7 +15,23 @@ function byFeed({ feed }: ZoneWatchState): Suspicion[] {
   const because = [
     evidence('feed-ec', feed.now, 'dS/m', { usual: feed.usual, ...(feed.since === null ? {} : { time: feed.since }) }),
   ]
-  return [suspicion('feed-tank-wrong', 'danger', 0.93, because, 'measure-feed-ec')]
+  const slip = (weight: number) => [suspicion('unit-slip', 'caution', weight, because, 'check-the-unit')]
+  const times = feed.now / feed.usual
+  if (times > MAX_TIMES || times < 1 / MAX_TIMES) return slip(0.9)
+  const isTenfold = Math.abs(times / 10 - 1) < 0.05 || Math.abs(times * 10 - 1) < 0.05
+  return [suspicion('feed-tank-wrong', 'danger', 0.93, because, 'measure-feed-ec'), ...(isTenfold ? slip(0.6) : [])]
+}
+
+/** No solution for plants is so salty, and none becomes so much saltier or thinner at once. Chosen. Unit: dS/m, 1. */
+const MAX_EC = 50
+const MAX_TIMES = 50
+
+/** Solutions that are saltier than the sea are told in another unit. */
+function byUnitOfEC({ feed, drainEC }: ZoneWatchState): Suspicion[] {
+  const found: Evidence[] = []
+  if (feed.count >= 3 && feed.usual > MAX_EC) found.push(evidence('feed-ec', feed.usual, 'dS/m'))
+  if (drainEC !== null && drainEC > MAX_EC) found.push(evidence('drain-ec', drainEC, 'dS/m'))
+  return found.length === 0 ? [] : [suspicion('unit-slip', 'caution', 0.85, found, 'check-the-unit')]
 }
 
 function byClock({ clock }: ZoneWatchState): Suspicion[] {

@@ -1,5 +1,6 @@
 import type { Evidence, Suspicion } from './cause.js'
-import { evidence, suspicion } from './suspect-water.js'
+import type { RecentShots } from './recent-shots.js'
+import { evidence, suspicion } from './suspicion.js'
 import type { Climb, LevelStep } from './watch-probe.js'
 import type { ZoneWatchState } from './zone-state.js'
 
@@ -31,6 +32,16 @@ export function exchanged({ probes }: ZoneWatchState, names: readonly string[], 
       return [suspicion('probes-swapped', 'caution', 0.92, because, 'read-the-labels', about)]
     }),
   )
+}
+
+/** Two probes of which each rises as the other did. */
+export function risesExchanged({ swapped }: RecentShots, names: readonly string[]): Suspicion[] {
+  if (swapped === null) return []
+  const about = [names[swapped.first]!, names[swapped.second]!]
+  const because = about.map((name, i) =>
+    evidence('rise-share', swapped.rises[i]!, '1', { usual: 1, about: name, time: swapped.since }),
+  )
+  return [suspicion('probes-swapped', 'caution', 0.7, because, 'read-the-labels', about)]
 }
 
 const DAY = 86400

@@ -1,5 +1,6 @@
-import type { CheckCode, Evidence, EvidenceCode, Suspicion } from './cause.js'
-import type { RecentShots } from './recent-shots.js'
+import type { CheckCode, Evidence, Suspicion } from './cause.js'
+import { DEAD, type RecentShots } from './recent-shots.js'
+import { evidence, suspicion } from './suspicion.js'
 import type { UsualShares } from './zone-state.js'
 
 /** What the water of the last shots shows of supply, line, drippers and meter. */
@@ -14,10 +15,6 @@ export function suspectWater(recent: RecentShots, usual: UsualShares, full: bool
 const MISSED = 0.35
 /** A share of shots that drained: they came, whatever the probes show. Chosen. */
 const DRAINED = 0.2
-
-export function evidence(code: EvidenceCode, value: number, unit: string, more: Partial<Evidence> = {}): Evidence {
-  return { code, value, unit, ...more }
-}
 
 /**
  * Watering by hand is advised only where probes that can be trusted say that there is room: below the full level, and below what they
@@ -44,8 +41,8 @@ function wrongVolume(recent: RecentShots): Suspicion[] {
 /** Two shots in a row that no probe saw. */
 function missedShots(recent: RecentShots, full: boolean | null): Suspicion[] {
   const [first, second] = [recent.best(1), recent.best(2)]
-  const metered = recent.metered(2)
-  const dry = metered !== null && metered < 0.15
+  const metered = recent.meterIsDead ? null : recent.metered(2)
+  const dry = metered !== null && metered < DEAD
   if (recent.count < 2) return []
   if (first === null || second === null)
     return dry && metered !== null
@@ -83,16 +80,8 @@ function shareOfMeter(share: number, recent: RecentShots, k: number): Evidence {
   return evidence('metered-share', share, '1', { usual: 1, time: recent.since(k) })
 }
 
-export function suspicion(
-  code: Suspicion['code'],
-  level: Suspicion['level'],
-  weight: number,
-  because: readonly Evidence[],
-  check: CheckCode,
-  about?: readonly string[],
-): Suspicion {
-  return { code, level, weight, evidence: because, check, ...(about === undefined ? {} : { about }) }
-}
+/** So many times the flow is no leak: chosen. */
+const TOO_MANY = 3
 
 /** What the meter says, against the rises. */
 function meteredShots(recent: RecentShots): Suspicion[] {
@@ -102,7 +91,7 @@ function meteredShots(recent: RecentShots): Suspicion[] {
   const best = recent.best(3)
   const because = [shareOfMeter(metered, recent, 3)]
   if (best !== null) because.push(evidence('rise-share', best, '1', { usual: 1, time: recent.since(3) }))
-  if (metered < 0.15)
+  if (metered < DEAD)
     return best !== null && best >= 0.6 ? [suspicion('flow-meter-wrong', 'caution', 0.9, because, 'fill-a-bucket')] : []
   const less = best !== null && best < 0.85
   if (metered < 0.87) {
@@ -113,6 +102,8 @@ function meteredShots(recent: RecentShots): Suspicion[] {
     ]
   }
   if (metered <= 1.25) return []
+  // No pump passes so much, and where it did the probes would show less.
+  if (metered > TOO_MANY && !less) return [suspicion('flow-meter-wrong', 'caution', 0.85, because, 'fill-a-bucket')]
   return [
     suspicion('line-leak', 'danger', less ? 0.9 : 0.5, because, 'walk-the-line'),
     suspicion('flow-meter-wrong', 'caution', less ? 0.4 : 0.75, because, 'fill-a-bucket'),
@@ -122,7 +113,7 @@ function meteredShots(recent: RecentShots): Suspicion[] {
 /** All probes rise by less than the meter, or nobody, explains. */
 function lessThanMetered(recent: RecentShots, usual: UsualShares): Suspicion[] {
   const metered = recent.metered(4)
-  const best = recent.best(4)
+  const best = recent.bestWithRoom(4)
   if (
     best === null ||
     !recent.sure(4) ||

@@ -1,5 +1,6 @@
 import { canJudge } from './can-judge.js'
 import { type BalanceMark, type FoundWater, waterIn } from './found-water.js'
+import { type DrainedShare, gaugeOvercounts } from './gauge-overcounts.js'
 import { known, type WatchZoneInput } from './input.js'
 import { levelOf, type ProbeWatch } from './watch-probe.js'
 import { LEAK, ran, type ValveWatch } from './watch-valve.js'
@@ -38,22 +39,32 @@ const FRESH = 300
 /** A probe that lags follows a shot for some minutes more. Unit: s. */
 const FOLLOWS = 300
 
+/** Water since the last call, by the order and by the meter. Unit: L. */
+export interface Came {
+  readonly ordered: number
+  readonly metered: number
+}
+
+export function cameIn(before: ValveWatch, input: WatchZoneInput, now: number, passed: number, zone: Watched): Came {
+  return { ordered: orderedIn(before, now, passed, zone), metered: ran(known(input.metered), before.metered) }
+}
+
 /** Follows the balance over a call. */
 export function withBalance(
   balance: BalanceWatch,
+  { ordered, metered }: Came,
   before: ValveWatch,
   after: ValveWatch,
-  { probes, usual }: { readonly probes: readonly ProbeWatch[]; readonly usual: { readonly drained: number } },
+  { probes, usual }: { readonly probes: readonly ProbeWatch[]; readonly usual: DrainedShare },
   input: WatchZoneInput,
   now: number,
   passed: number,
   zone: Watched,
 ): BalanceWatch {
-  const metered = ran(known(input.metered), before.metered)
-  const through = Math.max(metered, orderedIn(before, now, passed, zone))
+  const through = Math.max(ordered, metered)
   const came = balance.came + through
   // A gauge that counts more than comes says nothing.
-  const left = balance.left + (usual.drained > 1 ? 0 : ran(known(input.drained), before.drained))
+  const left = balance.left + (gaugeOvercounts(usual, probes) ? 0 : ran(known(input.drained), before.drained))
   const flowed = through > (LEAK * zone.flow * passed) / 3600 ? now : balance.flowed
   const next = { ...balance, came, left, flowed }
   const levels = probes.map((probe) => freshLevel(probe, now, zone))

@@ -33,7 +33,7 @@ export function newPairs(probes: number): PairWatch {
 /** `watered` is what shots of the last hours can have raised all probes by. */
 export function withLevels(pairs: PairWatch, probes: readonly ProbeWatch[], now: number, watered: number): PairWatch {
   const due = pairs.start !== null && now - pairs.start >= BIN
-  const open = due ? shut(pairs, now, watered) : pairs
+  const open = due ? shut(pairs, probes, now, watered) : pairs
   const sums = [...open.sums]
   const counts = [...open.counts]
   const seen = probes.map((probe, i) => {
@@ -46,11 +46,19 @@ export function withLevels(pairs: PairWatch, probes: readonly ProbeWatch[], now:
   return { ...open, start: open.start ?? now, sums, counts, seen }
 }
 
-function shut(pairs: PairWatch, now: number, watered: number): PairWatch {
+function shut(pairs: PairWatch, probes: readonly ProbeWatch[], now: number, watered: number): PairWatch {
+  const jumped = probes.map(({ step }) => step !== null && now - step.time < BINS * BIN)
   const mean = pairs.sums.map((sum, i) => (pairs.counts[i]! > 0 ? sum / pairs.counts[i]! : null))
   const means = [...pairs.means, mean].slice(-BINS)
   const zeros = pairs.sums.map(() => 0)
-  return { ...pairs, start: now, sums: zeros, counts: zeros, means, swap: swapIn(means, now, watered) ?? pairs.swap }
+  return {
+    ...pairs,
+    start: now,
+    sums: zeros,
+    counts: zeros,
+    means,
+    swap: swapIn(means, jumped, now, watered) ?? pairs.swap,
+  }
 }
 
 /** Readings before and after a leap of the difference; shares and sizes of this file are chosen on rehearsals. */
@@ -61,7 +69,7 @@ const SOON = 3600
 /** Standard deviations of the difference, within both, that the leap must measure: more than five of its own. */
 const CLEAR = 3.5
 /** Smallest difference of which a leap to its mirror is told. Unit: m³/m³. */
-const LEAST_LEAP = 0.005
+const LEAST_LEAP = 0.003
 
 /** By day, between shots: from one reading to the next the difference leaps to its mirror, which no water can do. */
 export function withLeap(pairs: PairWatch, probes: readonly ProbeWatch[], quietFrom: number): PairWatch {
@@ -78,12 +86,16 @@ function leapOf(probes: readonly ProbeWatch[], first: number, second: number, qu
   const [n, m] = [one.times.length - OLD - YOUNG, other.times.length - OLD - YOUNG]
   if (n < 0 || m < 0 || one.times[n]! < quietFrom || one.times[n + OLD + YOUNG - 1]! - one.times[n]! > SOON) return null
   const apart = (i: number) => one.levels[n + i]! - other.levels[m + i]!
-  let [before, after] = [0, 0]
+  let [before, after, shift] = [0, 0, 0]
   for (let i = 0; i < OLD + YOUNG; i++) {
     if (one.times[n + i] !== other.times[m + i]) return null
+    const sum = one.levels[n + i]! + other.levels[m + i]!
+    shift += i < OLD ? -sum / OLD : sum / YOUNG
     if (i < OLD) before += apart(i) / OLD
     else after += apart(i) / YOUNG
   }
+  // Where one of them leapt and the other stayed, their sum leaps as far as their difference.
+  if (Math.abs(shift) > Math.abs(after - before) / 2) return null
   const size = Math.abs(before)
   if (size < Math.max(LEAST_LEAP, 2.5 * Math.max(one.noise, other.noise))) return null
   if (Math.sign(after) !== -Math.sign(before) || Math.abs(before + after) > 0.4 * size) return null
@@ -103,11 +115,13 @@ const LEAST_APART = 0.0025
  * their mean goes on. Places differ in what they get of a shot: with shots between, only a larger difference can tell. Where a shot has just moved
  * the difference, the half hour before must be the mirror of those after, and nothing else have moved nearly as much.
  */
-function swapIn(means: PairWatch['means'], now: number, watered: number): Swap | null {
+function swapIn(means: PairWatch['means'], jumped: readonly boolean[], now: number, watered: number): Swap | null {
   if (means.length < BINS) return null
   const last = means[means.length - 1]!
   for (let a = 0; a < last.length; a++)
     for (let b = a + 1; b < last.length; b++) {
+      // One that jumped alone was moved.
+      if (jumped[a] !== jumped[b]) continue
       const apart = means.map((mean) => {
         const [x, y] = [mean[a], mean[b]]
         return x == null || y == null ? null : x - y

@@ -213,8 +213,7 @@ export interface Beside {
 
 /**
  * Looks for a jump between the last five readings and the five before. Beside a shot only a leap from one reading to the next counts that
- * no water can make: any fall, and a rise by twice of what the valve passes in that time, or by half more than all that came lately can raise
- * the probe, once it is known how its place rises.
+ * no water can make: any fall, and a rise by twice of what the valve passes in that time, or less once it is known how its place rises.
  */
 export function withStep(read: ProbeWatch, beside: Beside, maxGap: number): ProbeWatch {
   const probe = withReturn(read)
@@ -245,13 +244,16 @@ export function withStep(read: ProbeWatch, beside: Beside, maxGap: number): Prob
 /** Rises after which it is known how a place rises. */
 export const KNOWN_RISES = 4
 
-/** The least rise that no water makes; a probe that only comes back to where it was half an hour ago rises by less for other reasons. */
+/**
+ * The least rise that no water makes: half more than all that came lately, or that the valve passes between the two readings. A probe that only
+ * comes back to where it was half an hour ago rises by less for other reasons.
+ */
 function leastRise(probe: ProbeWatch, after: number, { maxRate, came }: Beside, passed: number): number {
   const { levels, rises, usualRise, usualNoise } = probe
-  const byFlow = LEAST_STEP + 2 * maxRate * passed
   const isBack = levels.slice(0, -10).some((level) => level > after - LEAST_STEP / 2)
-  if (rises < KNOWN_RISES || isBack) return byFlow
-  return Math.min(byFlow, Math.max(1.5 * LEAST_STEP, 5 * usualNoise + 1.5 * Math.max(1, usualRise) * came))
+  if (rises < KNOWN_RISES || isBack) return LEAST_STEP + 2 * maxRate * passed
+  const water = Math.min(came, maxRate * passed)
+  return Math.max(1.5 * LEAST_STEP, 5 * usualNoise + 1.5 * Math.max(1, usualRise) * water)
 }
 
 /** Times and shares chosen on rehearsals. Within two hours a probe may leap back to where it was: then it did not move for good. */

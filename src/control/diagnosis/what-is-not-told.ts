@@ -2,7 +2,7 @@ import { canJudge } from './can-judge.js'
 import type { CauseCode, Diagnosis, Suspicion, UnknownReason } from './cause.js'
 import { isFrozen, isNoisy } from './probe-doubts.js'
 import type { RecentShots } from './recent-shots.js'
-import { evidence } from './suspect-water.js'
+import { evidence } from './suspicion.js'
 import { LEAK } from './watch-valve.js'
 import type { Watched } from './watched.js'
 import type { ZoneWatchState } from './zone-state.js'
@@ -16,11 +16,12 @@ export function notTold(
   state: ZoneWatchState,
   suspicions: readonly Suspicion[],
   recent: RecentShots,
+  outOfStep: boolean,
   now: number,
   zone: Watched,
 ): Pick<Diagnosis, 'cannotTell' | 'ruledOut'> {
   const trusted = state.probes.filter((probe) => canJudge(probe, now, zone)).length
-  const unknown: Unknown = { ...unknownOfShots(recent, trusted), ...unknownOfZone(state) }
+  const unknown: Unknown = { ...unknownOfShots(recent, trusted, outOfStep), ...unknownOfZone(state) }
   const suspected = new Set(suspicions.map(({ code }) => code))
   return {
     ruledOut: ruledOut(state, recent, trusted).filter(
@@ -32,9 +33,9 @@ export function notTold(
   }
 }
 
-function unknownOfShots(recent: RecentShots, trusted: number): Unknown {
-  if (recent.best(2) !== null) return {}
-  const reason: UnknownReason = trusted === 0 ? 'no-trusted-probe' : 'too-few-shots'
+function unknownOfShots(recent: RecentShots, trusted: number, outOfStep: boolean): Unknown {
+  if (recent.best(2) !== null && !outOfStep) return {}
+  const reason = outOfStep ? 'series-out-of-step' : trusted === 0 ? 'no-trusted-probe' : 'too-few-shots'
   return Object.fromEntries(OF_SHOTS.map((code) => [code, reason]))
 }
 

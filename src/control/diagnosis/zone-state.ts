@@ -6,14 +6,16 @@ import { newSteady, type SteadyWatch } from './watch-feed.js'
 import { type NightEvidence, type NightWatch, newNight } from './watch-night.js'
 import { newPairs, type PairWatch } from './watch-pairs.js'
 import { newProbe, type ProbeWatch } from './watch-probe.js'
+import { newTiming, type TimingWatch } from './watch-timing.js'
 import { newValve, type ValveWatch } from './watch-valve.js'
 
-/** What is remembered of a zone; plain data of at most about 22 kB of JSON with two probes. */
+/** What is remembered of a zone; plain data of at most about 26 kB of JSON with two probes. */
 export interface ZoneWatchState {
   readonly clock: ClockWatch
   readonly probes: readonly ProbeWatch[]
   readonly valve: ValveWatch
   readonly balance: BalanceWatch
+  readonly timing: TimingWatch
   /** The newest shots. */
   readonly shots: readonly ShotEvidence[]
   readonly usual: UsualShares
@@ -48,6 +50,7 @@ export function newZoneState(probes: number): ZoneWatchState {
     probes: Array.from({ length: probes }, () => newProbe),
     valve: newValve,
     balance: newBalance,
+    timing: newTiming(probes),
     shots: [],
     usual: newUsual,
     night: newNight(probes),
