@@ -42,7 +42,7 @@ export function dayBesideBefore(shots: readonly ShotEvidence[], since: number, z
   const told = wateringsOf(shots, zone)
   const before = told.filter(({ time }) => time < since)
   if (before.length < EARLIER) return null
-  const top = before.reduce((most, { lastLevel }) => Math.max(most, lastLevel), 0)
+  const top = before.reduce((max, { lastLevel }) => Math.max(max, lastLevel), 0)
   // Nothing is said of a watering that ended wetter than any before: it may overflow.
   const day = told.filter(({ time, lastLevel }) => time >= since && lastLevel <= top)
   const rises = day.flatMap(({ rise }) => (rise === null ? [] : [rise]))

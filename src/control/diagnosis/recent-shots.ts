@@ -66,7 +66,7 @@ function besideOthers(
   zone: Watched,
 ): BesideOthers | null {
   const late = shots.slice(-2 * k)
-  const top = shots.reduce((most, { levels }) => Math.max(most, levels[probe] ?? 0), 0)
+  const top = shots.reduce((max, { levels }) => Math.max(max, levels[probe] ?? 0), 0)
   const clear = late
     .filter(({ levels, rises }) => (levels[probe] ?? top) <= top - 1.5 * OVERFLOW && rises[probe] != null)
     .slice(-k)
@@ -96,7 +96,7 @@ function shownBy(shots: readonly ShotEvidence[], probe: number, zone: Watched): 
 }
 
 /** A meter is learnt from shots of which it showed half at least: a smaller share comes from a damaged state. */
-const LEAST_METERED = 0.1
+const MIN_METERED = 0.1
 /** A smaller share of shots that rose is nothing: chosen on rehearsals. */
 export const DEAD = 0.15
 
@@ -129,7 +129,7 @@ export function recentShots(
       const rise = jumped[i] ? null : riseOf(i, k)
       return rise === null ? [] : [rise]
     })
-  const usualMeter = usual.meteredShots >= 4 && usual.metered > LEAST_METERED ? usual.metered : 1
+  const usualMeter = usual.meteredShots >= 4 && usual.metered > MIN_METERED ? usual.metered : 1
   const metered = (k: number) => {
     const share = meanOf(
       last(k).map((shot) => shot.metered),
@@ -165,7 +165,7 @@ export function recentShots(
         k,
       ),
     mayOverflow: (k) => {
-      const top = shots.slice(0, -k).reduce((most, shot) => Math.max(most, shot.level ?? 0), 0)
+      const top = shots.slice(0, -k).reduce((max, shot) => Math.max(max, shot.level ?? 0), 0)
       return last(k).reduce((sum, shot) => sum + (shot.level ?? top) / k, 0) > top - OVERFLOW
     },
     mayBeFull: (k) => {

@@ -31,8 +31,8 @@ export function gaugeLies({ valve }: ZoneWatchState, recent: RecentShots): boole
 }
 
 function drainsBeyond({ drained, minDrained }: RecentShots): boolean {
-  const least = minDrained(4) ?? 0
-  return least > BEYOND || (least > OF_EACH && (drained(8) ?? 0) > BEYOND)
+  const min = minDrained(4) ?? 0
+  return min > BEYOND || (min > OF_EACH && (drained(8) ?? 0) > BEYOND)
 }
 
 /** Four shots rise by far too little, and drain what is missing; or eight rise well, and nothing drains. */

@@ -28,11 +28,11 @@ function supplyCheck(full: boolean | null, recent: RecentShots): CheckCode {
 /** Shots that raise every probe by so many times volume over volume, or bring more than the medium takes in all: litres for millilitres. */
 const TOO_MUCH = 8
 function wrongVolume(recent: RecentShots): Suspicion[] {
-  const least = recent.worst(4)
+  const minShare = recent.worst(4)
   const share = recent.filled(4)
-  if (!(share > 1) && (least === null || least < TOO_MUCH)) return []
+  if (!(share > 1) && (minShare === null || minShare < TOO_MUCH)) return []
   const because = [
-    ...(least === null ? [] : [evidence('rise-share', least, '1', { usual: 1, time: recent.since(4) })]),
+    ...(minShare === null ? [] : [evidence('rise-share', minShare, '1', { usual: 1, time: recent.since(4) })]),
     evidence('shot-over-medium', share, '1', { time: recent.since(4) }),
   ]
   return [suspicion('unit-slip', 'caution', 0.9, because, 'check-the-unit')]

@@ -69,7 +69,7 @@ const SOON = 3600
 /** Standard deviations of the difference, within both, that the leap must measure: more than five of its own. */
 const CLEAR = 3.5
 /** Smallest difference of which a leap to its mirror is told. Unit: m³/m³. */
-const LEAST_LEAP = 0.003
+const MIN_LEAP = 0.003
 
 /** By day, between shots: from one reading to the next the difference leaps to its mirror, which no water can do. */
 export function withLeap(pairs: PairWatch, probes: readonly ProbeWatch[], quietFrom: number): PairWatch {
@@ -97,7 +97,7 @@ function leapOf(probes: readonly ProbeWatch[], first: number, second: number, qu
   // Where one of them leapt and the other stayed, their sum leaps as far as their difference.
   if (Math.abs(shift) > Math.abs(after - before) / 2) return null
   const size = Math.abs(before)
-  if (size < Math.max(LEAST_LEAP, 2.5 * Math.max(one.noise, other.noise))) return null
+  if (size < Math.max(MIN_LEAP, 2.5 * Math.max(one.noise, other.noise))) return null
   if (Math.sign(after) !== -Math.sign(before) || Math.abs(before + after) > 0.4 * size) return null
   // Differences that scatter this much turn their sign by themselves.
   let squares = 0
@@ -108,7 +108,7 @@ function leapOf(probes: readonly ProbeWatch[], first: number, second: number, qu
 }
 
 /** Smallest difference between two probes of which a change of sign can be seen. Unit: m³/m³. */
-const LEAST_APART = 0.0025
+const MIN_APART = 0.0025
 
 /**
  * Two probes changed places where their difference, steady for two hours, turns its sign from one hour to the next and keeps its size, while
@@ -133,7 +133,7 @@ function swapIn(means: PairWatch['means'], jumped: readonly boolean[], now: numb
       const size = Math.abs(before)
       const near = Math.max(0.0015, 0.3 * size)
       const isClose = (one: number, mean: number) => Math.abs(one - mean) < near
-      if (size < LEAST_APART + 0.125 * watered || !young.every((one) => isClose(one, after))) continue
+      if (size < MIN_APART + 0.125 * watered || !young.every((one) => isClose(one, after))) continue
       const steady = old.every((one) => isClose(one, before)) && isClose(after, -before)
       if (steady || isMirror(old, after)) return { time: now - 2.5 * BIN, first: a, second: b, before, after }
     }
@@ -144,5 +144,5 @@ function isMirror(old: readonly number[], after: number): boolean {
   const last = old[old.length - 1]!
   const moved = old.slice(1).map((one, i) => Math.abs(one - old[i]!))
   const isTurned = Math.sign(last) === -Math.sign(after) && Math.abs(last + after) < 0.3 * Math.abs(after)
-  return isTurned && Math.abs(after) >= 2 * LEAST_APART && Math.abs(after - last) > 3 * maxOf(moved)
+  return isTurned && Math.abs(after) >= 2 * MIN_APART && Math.abs(after - last) > 3 * maxOf(moved)
 }

@@ -96,7 +96,7 @@ export const newProbe: ProbeWatch = {
 /** Readings that are kept. */
 export const KEPT = 24
 /** A smaller jump is no step: one shot of the rehearsals, and thirteen times the noise of a probe. Unit: m³/m³. */
-const LEAST_STEP = 0.02
+const MIN_STEP = 0.02
 
 export function withReading(probe: ProbeWatch, reading: WatchedReading, now: number, zone: Watched): ProbeWatch {
   const time = known(reading.time) ?? now
@@ -135,7 +135,7 @@ const BEYOND = 0.5
 function returned(probe: ProbeWatch, value: number): ProbeWatch {
   const { bad } = probe
   if (bad === null || bad.count > 2 || bad.value === null || bad.before === null) return probe
-  const isSpike = Math.abs(bad.value - bad.before) < BEYOND && Math.abs(value - bad.before) < LEAST_STEP
+  const isSpike = Math.abs(bad.value - bad.before) < BEYOND && Math.abs(value - bad.before) < MIN_STEP
   return isSpike ? { ...probe, spikes: withSpike(probe, bad.since) } : probe
 }
 
@@ -193,7 +193,7 @@ export function meanSince(probe: ProbeWatch, from: number): { level: number; tim
   let first = times.length
   while (first > 0 && times[first - 1]! >= from) first--
   const centre = first === times.length ? 0 : middle(levels.slice(first))
-  const far = Math.max(LEAST_STEP, 6 * probe.noise)
+  const far = Math.max(MIN_STEP, 6 * probe.noise)
   let [n, level, time] = [0, 0, 0]
   for (let i = first; i < times.length; i++) {
     if (Math.abs(levels[i]! - centre) > far) continue
@@ -222,15 +222,16 @@ export function withStep(read: ProbeWatch, beside: Beside, maxGap: number): Prob
   if (n < 10) return probe
   const leap = levels[n - 5]! - levels[n - 6]!
   const passed = times[n - 5]! - times[n - 6]!
-  if (Math.abs(leap) < LEAST_STEP / 2 || passed > maxGap) return probe
+  if (Math.abs(leap) < MIN_STEP / 2 || passed > maxGap) return probe
   const [old, young] = [levels.slice(n - 10, n - 5), levels.slice(n - 5)]
   const [before, after] = [middle(old), middle(young)]
   const change = Math.abs(after - before)
   const jump = leap * Math.sign(after - before)
   const scatter = Math.max(spread(old), spread(young))
   const quiet = times[n - 10]! >= beside.quietFrom
-  const least = quiet || leap < 0 ? LEAST_STEP : leastRise(probe, after, beside, passed)
-  if (change < Math.max(least, 6 * scatter) || jump < (quiet ? change / 2 : Math.max(least, change / 2))) return probe
+  const minSize = quiet || leap < 0 ? MIN_STEP : minJump(probe, after, beside, passed)
+  if (change < Math.max(minSize, 6 * scatter) || jump < (quiet ? change / 2 : Math.max(minSize, change / 2)))
+    return probe
   const time = times[n - 5]!
   return {
     ...probe,
@@ -248,12 +249,12 @@ export const KNOWN_RISES = 4
  * The least rise that no water makes: half more than all that came lately, or that the valve passes between the two readings. A probe that only
  * comes back to where it was half an hour ago rises by less for other reasons.
  */
-function leastRise(probe: ProbeWatch, after: number, { maxRate, came }: Beside, passed: number): number {
+function minJump(probe: ProbeWatch, after: number, { maxRate, came }: Beside, passed: number): number {
   const { levels, rises, usualRise, usualNoise } = probe
-  const isBack = levels.slice(0, -10).some((level) => level > after - LEAST_STEP / 2)
-  if (rises < KNOWN_RISES || isBack) return LEAST_STEP + 2 * maxRate * passed
+  const isBack = levels.slice(0, -10).some((level) => level > after - MIN_STEP / 2)
+  if (rises < KNOWN_RISES || isBack) return MIN_STEP + 2 * maxRate * passed
   const water = Math.min(came, maxRate * passed)
-  return Math.max(1.5 * LEAST_STEP, 5 * usualNoise + 1.5 * Math.max(1, usualRise) * water)
+  return Math.max(1.5 * MIN_STEP, 5 * usualNoise + 1.5 * Math.max(1, usualRise) * water)
 }
 
 /** Times and shares chosen on rehearsals. Within two hours a probe may leap back to where it was: then it did not move for good. */
@@ -274,14 +275,14 @@ function climbBefore({ climb }: ProbeWatch, time: number): ProbeWatch['climb'] {
 }
 
 /** Follows the lowest level between shots, and what climbs above it. */
-export function withClimb(probe: ProbeWatch, least: number): ProbeWatch {
+export function withClimb(probe: ProbeWatch, minSize: number): ProbeWatch {
   const n = probe.times.length
   if (n < 5) return probe
   const level = levelOf(probe) as number
   const time = probe.times[n - 1]!
   if (probe.low === null || level < probe.low) return { ...probe, low: level, lowTime: time }
   const size = level - probe.low
-  if (size < Math.max(least, 6 * probe.noise)) return probe
+  if (size < Math.max(minSize, 6 * probe.noise)) return probe
   return { ...probe, low: level, lowTime: time, climb: { time, size, lasted: time - probe.lowTime } }
 }
 

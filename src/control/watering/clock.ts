@@ -1,6 +1,6 @@
 import { isMoment } from '../moment.js'
 import { clockAdvance, isRefused } from './clock-advance.js'
-import { isCaughtUp, longestRun, passRun } from './equal-moments.js'
+import { isCaughtUp, maxSame, passRun } from './equal-moments.js'
 import { type Hours, sharesEnough } from './hours.js'
 import { knowsPace } from './known-pace.js'
 import { atNewPace, LONGS, passLonger } from './rarer-decisions.js'
@@ -36,12 +36,12 @@ function tickAlone(clock: WateringClock, now: unknown, hours: readonly Hours[]):
 function isTooFar(clock: WateringClock, step: number): boolean {
   if (!knowsPace(clock)) return step > FIRST_STEP
   if (isCaughtUp(clock, step)) return false
-  const decisions = clock.same <= longestRun(clock) ? clock.same + 1 : 1
-  return step > longestStep(decisions * clock.pace)
+  const decisions = clock.same <= maxSame(clock) ? clock.same + 1 : 1
+  return step > maxStep(decisions * clock.pace)
 }
 
 /** Longest step that is believed once the pace is known: eight decisions, and a minute where they come faster. Own judgement. Unit: s. */
-export function longestStep(pace: number): number {
+export function maxStep(pace: number): number {
   return Math.max(60, 8 * pace)
 }
 
@@ -146,7 +146,7 @@ function repeated(clock: WateringClock): WateringClock {
     return { ...clock, same, stalls, steady: stalls > 2 ? 0 : clock.steady }
   }
   const lent = clock.lent + clock.pace
-  if (same <= longestRun(clock) && clock.bad < 10) return { ...clock, same, lent, elapsed: clock.elapsed + clock.pace }
+  if (same <= maxSame(clock) && clock.bad < 10) return { ...clock, same, lent, elapsed: clock.elapsed + clock.pace }
   return { ...counted(clock), same, lent, steady: 0, bad: Math.min(20, clock.bad + 1) }
 }
 

@@ -124,17 +124,17 @@ function isPartial(next: WateringDelivery, last: number): boolean {
  * try whether there is water again, and count for little.
  */
 export function runFor(delivery: WateringDelivery, clock: WateringClock, limits: Limits): number {
-  const most = longestFor(clock, limits)
+  const max = maxRunFor(clock, limits)
   if (delivery.metered < NONE && !isDeadMeter(delivery)) return limits.run / 4
   const run = wholeRun(clock, limits)
-  return Math.min(most, delivery.metered < NONE ? run : run / arrivingShare(delivery))
+  return Math.min(max, delivery.metered < NONE ? run : run / arrivingShare(delivery))
 }
 
 /**
  * Longest opening. Where time is counted by decisions, or the clock is in doubt, it is no more than a shot, and less than the longest one by what that
  * count may lag: each decision sends the rest of an opening anew.
  */
-export function longestFor(clock: WateringClock, { run, maxRun }: Limits): number {
+export function maxRunFor(clock: WateringClock, { run, maxRun }: Limits): number {
   const isSure = clockMode(clock) === 'runs' && clock.doubt === 0 && clock.lent === 0 && clock.owed === 0
   return isSure ? maxRun : Math.min(run, maxRun / LAGS)
 }

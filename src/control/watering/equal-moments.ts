@@ -10,7 +10,7 @@ const CLOSE = 1200
  * Decisions in a row with the same moment that are no fault. A message may come twice, and many programs take the time of the newest message, or
  * cut it to minutes or quarters of an hour: three times as many as such a clock showed before.
  */
-export function longestRun({ usual }: WateringClock): number {
+export function maxSame({ usual }: WateringClock): number {
   return Math.max(2, 3 * usual)
 }
 

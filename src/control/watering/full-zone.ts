@@ -19,11 +19,11 @@ const UNSURE = 0.01
 /** A share that drains only where the zone is full, whatever its probes say. Own judgement, no source. */
 const NEARLY_ALL = 0.75
 /** No more of an opening can drain: all of it, a gauge that is a tenth wrong, and a fifth that is late from openings before. Own judgement, no source. */
-const MOST_BACK = 1.3
+const MAX_BACK = 1.3
 /** In this time the share that runs past is learned: the first day and the morning after, some twenty shots. Own judgement. Unit: s. */
 const LEARNT = 129600
 /** What ran off is given again, up to this change of the level: a quarter of a usual day in a common container. Own judgement, no source. Unit: m³/m³. */
-const MOST_AGAIN = 0.08
+const MAX_AGAIN = 0.08
 /** The word of a drain gauge alone takes no more of the usual water of a day than leaves this share: what a dull day takes. Own judgement, no source. */
 const MIN_SHARE = 0.6
 
@@ -32,7 +32,7 @@ function drainedShare({ counters, valve, clock }: WateringState, limits: Limits)
   const { ordered, drained, drainedSince, leaked } = counters
   if (drained === null || valve.opened !== null || leaked > 0 || ordered < 0.6 * limits.shot) return null
   // More than came has other sources: earlier shots, or a day that an old stored state knows nothing of.
-  if (clock.elapsed < valve.closed + limits.lag || drainedSince > MOST_BACK * ordered) return null
+  if (clock.elapsed < valve.closed + limits.lag || drainedSince > MAX_BACK * ordered) return null
   return Math.min(1, drainedSince / ordered)
 }
 
@@ -103,6 +103,6 @@ export function judgePassing(state: WateringState, limits: Limits): WateringFill
     ...fill,
     passing: fill.passing + beyond / slow,
     lately: fill.lately + (share - fill.lately) / 3,
-    excess: Math.max(0, Math.min(MOST_AGAIN * limits.substrate, fill.excess + ranOff * state.counters.ordered)),
+    excess: Math.max(0, Math.min(MAX_AGAIN * limits.substrate, fill.excess + ranOff * state.counters.ordered)),
   }
 }

@@ -1,6 +1,6 @@
 import type { Limits } from './checked-settings.js'
 import { clockMode } from './clock.js'
-import { allowanceShare, arrivingShare, isAgreed, longestFor, runFor } from './delivery.js'
+import { allowanceShare, arrivingShare, isAgreed, maxRunFor, runFor } from './delivery.js'
 import type { WateringReason } from './finding.js'
 import { isStillFull } from './full-zone.js'
 import { givenInDay, givenInLongDay } from './given-water.js'
@@ -137,7 +137,7 @@ export function mustClose(state: WateringState, zone: ZoneLevel, limits: Limits)
   const whole = wholeRun(clock, limits)
   if (valve.lasts > whole && state.counters.meteredSince >= whole * limits.litresPerSecond) return 'shot-given'
   // Each decision sends its rest anew: by a count that lags it would last longer than it may.
-  if (valve.lasts > longestFor(clock, limits)) return 'clock-leapt'
+  if (valve.lasts > maxRunFor(clock, limits)) return 'clock-leapt'
   // Nothing but a decision closes such a valve, and without a clock nobody knows when the next one comes.
   if (!limits.closesByItself && clockMode(clock) !== 'runs') return 'clock-leapt'
   if (valve.why === 'dry' && zone.level === null) return 'no-reading'

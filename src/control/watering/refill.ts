@@ -30,7 +30,7 @@ const TOLERATED = 0.15
 /** The same, up to which what ran off is a doubt: two of them. */
 const DOUBTED = 0.3
 /** By no more is a zone kept wetter because its balance lacks water: it fits between usual bands and full. Own judgement, no source. Unit: m³/m³. */
-const MOST_HEDGE = 0.02
+const MAX_HEDGE = 0.02
 /** The same, so much that the first hours are taken that plants leave time for it. */
 const MUCH = 0.29
 /** So long after it told of a full zone a drain gauge is known to work: four days. Own judgement. Unit: s. */
@@ -49,7 +49,7 @@ export function passRefill(
   const how = isFull(state, level, limits)
   if (how !== null) return setFull(state, views, how, limits)
   if (fill.under === null) return begun(state, level, limits)
-  const isSpent = valve.opened === null && fill.under + limits.shot > fill.most + fill.due
+  const isSpent = valve.opened === null && fill.under + limits.shot > fill.max + fill.due
   const isLate = valve.opened === null && !isHour(state, [0, 0.9], limits)
   if (!(isSpent || isLate) || clock.elapsed < valve.closed + 2 * limits.lag) return state
   // Where the limits of the day ended it, the next morning may go on.
@@ -62,10 +62,10 @@ function begun(state: WateringState, level: ZoneLevel, limits: Limits): Watering
   const why = refillFor(state, level, limits)
   if (why === null) return state
   // In doubt, a gauge that is known to work ends it, and the limit of the day.
-  const most = why === 'doubt' && isProven(state) ? limits.perDay : mostOfRefill(state, level, limits)
+  const max = why === 'doubt' && isProven(state) ? limits.perDay : maxRefill(state, level, limits)
   return {
     ...state,
-    fill: { ...state.fill, under: 0, most: most - state.fill.due, foretold: foretoldFor(state.fill, level, limits) },
+    fill: { ...state.fill, under: 0, max: max - state.fill.due, foretold: foretoldFor(state.fill, level, limits) },
   }
 }
 
@@ -128,11 +128,11 @@ export function toGiveAgain(fill: WateringFill, level: ZoneLevel, limits: Limits
 
 /** Water that the zone is kept wetter by while its balance lacks some: it may be as dry as that tells, and there is room for it. Unit: L. */
 export function hedged(fill: WateringFill, level: ZoneLevel, limits: Limits): number {
-  return Math.max(0, Math.min(MOST_HEDGE * limits.substrate, missing(fill, level, limits) / 2))
+  return Math.max(0, Math.min(MAX_HEDGE * limits.substrate, missing(fill, level, limits) / 2))
 }
 
 /** Most water of one refill: what may be missing by probes or by balance, and two shots. Unit: L. */
-function mostOfRefill({ fill }: WateringState, level: ZoneLevel, limits: Limits): number {
+function maxRefill({ fill }: WateringState, level: ZoneLevel, limits: Limits): number {
   const { upper, lower, substrate, shot } = limits
   // The container capacity is not told: a little above the upper limit, so that a gauge that is dead floods nothing.
   const above = Math.min(2 * (upper - lower), ABOVE)

@@ -14,7 +14,7 @@ import type {
   WateringZone,
 } from './state.js'
 import { PURSE, TALLY_HOURS } from './tally.js'
-import { MOST_PAUSE } from './unknown-time.js'
+import { MAX_PAUSE } from './unknown-time.js'
 
 type Loose<T> = { readonly [K in keyof T]?: unknown }
 
@@ -169,7 +169,7 @@ function valveSound(valve: Loose<WateringValve>, elapsed: number, limits: Limits
     inRange(valve.counted, 0, AGES) &&
     (valve.why === 'dry' || valve.why === 'refill' || valve.why === 'back-up-shot' || valve.why === 'override-water') &&
     // A valve that closes by itself is known to close a little later, and after missing decisions the rest begins later.
-    inRange(valve.closed, 0, elapsed + Math.max(limits.maxRun, MOST_PAUSE)) &&
+    inRange(valve.closed, 0, elapsed + Math.max(limits.maxRun, MAX_PAUSE)) &&
     isCount(valve.openings, Number.MAX_SAFE_INTEGER)
   )
 }
@@ -242,7 +242,7 @@ function fillSound(fill: Loose<WateringFill>, elapsed: number, probes: number): 
     nullOr(fill.full, 0, elapsed) &&
     inRange(fill.tried, 0, elapsed) &&
     nullOr(fill.under, 0, AGES) &&
-    inRange(fill.most, -AGES, AGES) &&
+    inRange(fill.max, -AGES, AGES) &&
     isCount(fill.fails, 9) &&
     typeof fill.cut === 'boolean' &&
     inRange(fill.net, -AGES, AGES) &&

@@ -9,17 +9,17 @@ import type { ZoneLevel } from './zone-level.js'
  */
 export const PARTS = 0.04
 /** A probe is set up by no more than this: what drained may have run past the medium. Unit: m³/m³. */
-const MOST_UP = 0.02
+const MAX_UP = 0.02
 /** By no more of it at a time where the zone was not filled on purpose: under half, so that one drain by chance sets little. Own judgement. Unit: m³/m³. */
 const STEP = 0.008
 /** Containers differ by no more than this where nothing is wrong: as `PARTS` of each parts two of them in three days. Own judgement. Unit: m³/m³. */
-const MOST_APART = 0.06
+const MAX_APART = 0.06
 /** No zone dries faster or slower than its probes show by more than this share of its use: two and a half times `PARTS`. */
-const MOST_SLIP = 0.1
+const MAX_SLIP = 0.1
 /** A refill tells water to so many shots: what it took beyond that is learned. Own judgement, no source. */
 const SURE = 0.75
-/** Nor is it foreseen to be drier than they say by more than this: as `MOST_APART`. Unit: m³/m³. */
-const MOST_DOWN = 0.04
+/** Nor is it foreseen to be drier than they say by more than this: as `MAX_APART`. Unit: m³/m³. */
+const MAX_DOWN = 0.04
 /** By no more do probes of a full zone differ that both stand in full containers: about three times what good ones are apart. Own judgement. Unit: m³/m³. */
 const LIKE = 0.02
 /** A probe rises by more than this share of a shot where its container is not full. Own judgement, no source. */
@@ -29,7 +29,7 @@ const FASTEST = 3.5e-7
 /** From this error on a probe is told to read too high: calibrations for one medium are good to 0.02 or 0.03. Common practice, no source. Unit: m³/m³. */
 const TOO_HIGH = 0.025
 /** A drift is not told over less than this: refills come at least twenty hours apart. Unit: s. */
-const SHORTEST = 72000
+const MIN_SINCE = 72000
 
 /** The balance begins anew, and no refill is under way. */
 const ANEW = { under: null, foretold: null, net: 0, due: 0, excess: 0 } as const
@@ -48,16 +48,16 @@ export function setFull(
   if (how === 'just') return justFull(state, views, limits)
   const rises = stillRising(fill, views, limits)
   // Nor is one full that stands far below the wettest.
-  const wettest = views.reduce((most, { level }) => Math.max(most, level ?? most), -Infinity)
+  const wettest = views.reduce((max, { level }) => Math.max(max, level ?? max), -Infinity)
   const isFull = (level: number | null, i: number) => !rises[i] && level !== null && level >= wettest - LIKE
   const atFull = fill.atFull.map((first, i) => first ?? (isFull(views[i]!.level, i) ? views[i]!.level : null))
   const bias = fill.bias.map((before, i) => {
     const [seen, first] = [views[i]!.seen, atFull[i]!]
-    return seen === null || first === null || rises[i] ? before : Math.max(-MOST_UP, Math.min(1, seen - first))
+    return seen === null || first === null || rises[i] ? before : Math.max(-MAX_UP, Math.min(1, seen - first))
   })
   const since = clock.elapsed - (fill.full ?? clock.elapsed)
   const faster = (i: number) => Math.max(0, Math.min(FASTEST, (bias[i]! - fill.bias[i]!) / since))
-  const drift = fill.drift.map((before, i) => (since < SHORTEST ? before : faster(i)))
+  const drift = fill.drift.map((before, i) => (since < MIN_SINCE ? before : faster(i)))
   return {
     ...state,
     fill: {
@@ -104,8 +104,8 @@ export function foundTooHigh({ bias, drift, full }: WateringFill, probe: number,
 
 /** A probe that the last shot has lifted stands in a container that is not full yet. */
 function stillRising(fill: WateringFill, views: readonly ProbeView[], { shot, substrate }: Limits): boolean[] {
-  const least = (RISE * shot) / substrate
-  return views.map(({ seen }, i) => seen !== null && seen - (fill.before[i] ?? seen) > least)
+  const minRise = (RISE * shot) / substrate
+  return views.map(({ seen }, i) => seen !== null && seen - (fill.before[i] ?? seen) > minRise)
 }
 
 /** A zone that has just become full while probes still rise: together they say too little by what they are short of full. */
@@ -120,7 +120,7 @@ function justFull(state: WateringState, views: readonly ProbeView[], limits: Lim
     told++
   }
   const error = told === 0 ? 0 : Math.max(-STEP, Math.min(0, sum / told))
-  const bias = fill.bias.map((before, i) => Math.max(-MOST_UP, before + fill.drift[i]! * since + error))
+  const bias = fill.bias.map((before, i) => Math.max(-MAX_UP, before + fill.drift[i]! * since + error))
   return {
     ...state,
     fill: {
@@ -149,7 +149,7 @@ function apartAtFull(
   return views.map(({ seen }, i) => {
     // A container that was never full itself is taken for one like the others.
     const full = atFull[i] ?? mean
-    return seen === null || full === null ? 0 : Math.max(-MOST_APART, Math.min(MOST_APART, seen - full - bias[i]!))
+    return seen === null || full === null ? 0 : Math.max(-MAX_APART, Math.min(MAX_APART, seen - full - bias[i]!))
   })
 }
 
@@ -186,13 +186,13 @@ function learntSlip(fill: WateringFill, bias: readonly number[], since: number, 
   const told = bias.reduce((sum, now, i) => sum + now - fill.bias[i]! - fill.drift[i]! * since, 0) / bias.length
   const found = net - due - foretold - told * limits.substrate
   const more = Math.sign(found) * Math.max(0, Math.abs(found) - SURE * limits.shot)
-  return Math.max(-MOST_SLIP, Math.min(MOST_SLIP, slip + gain * (more / due - slip)))
+  return Math.max(-MAX_SLIP, Math.min(MAX_SLIP, slip + gain * (more / due - slip)))
 }
 
 /** Water that the zone lacks beyond what its probes show, by what was learned of their containers; at most what a few days bring. Unit: L. */
 export function slipped({ slip, due, full }: WateringFill, { substrate }: Limits): number {
   if (full === null) return 0
-  return Math.max(-MOST_UP * substrate, Math.min(MOST_DOWN * substrate, slip * due))
+  return Math.max(-MAX_UP * substrate, Math.min(MAX_DOWN * substrate, slip * due))
 }
 
 /** What a zone will have taken beyond use once it is full, by its probes now; null where it is not known what they say of a full one. Unit: L. */

@@ -54,7 +54,7 @@ export function startState(limits: Limits): WateringState {
       full: null,
       tried: 0,
       under: null,
-      most: 0,
+      max: 0,
       fails: 0,
       cut: false,
       net: 0,

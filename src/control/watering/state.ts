@@ -166,7 +166,7 @@ export interface WateringFill {
   readonly tried: number
   /** Water of a refill that is under way, and the most of it beyond `due`. Unit: L. */
   readonly under: number | null
-  readonly most: number
+  readonly max: number
   /** Refills in a row in which nothing drained, up to 9. */
   readonly fails: number
   /** Whether the limits of a day ended the last one. */

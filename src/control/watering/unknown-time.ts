@@ -1,5 +1,5 @@
 import type { Limits } from './checked-settings.js'
-import { clockMode, longestStep } from './clock.js'
+import { clockMode, maxStep } from './clock.js'
 import { runFor } from './delivery.js'
 import { inHours } from './hours.js'
 import { knowsPace } from './known-pace.js'
@@ -11,7 +11,7 @@ const HIDES = 1.5
 /** So much of its excess over one keeps a step that was longest: half of it goes in a day of decisions each minute. Own judgement. */
 const KEEPS = 0.9995
 /** No pause after missing decisions is longer than this and the rest: two decisions of the rarest pace. Unit: s. */
-export const MOST_PAUSE = 7200
+export const MAX_PAUSE = 7200
 /** In a gap of this length there may have been allowed hours, whatever the hours before and after. Unit: s. */
 const LONG = 21600
 
@@ -58,7 +58,7 @@ export function missedWater(state: WateringState, clock: WateringClock, limits: 
   const run = runFor(state.counters.delivery, state.clock, limits)
   const each = limits.closesByItself ? Math.min(pace, run) : pace
   // After a longer time the clock has leapt, and nothing was opened by a state that is as old as that.
-  const decisions = Math.min(Math.round(steps) - 1, longestStep(pace) / pace)
+  const decisions = Math.min(Math.round(steps) - 1, maxStep(pace) / pace)
   return decisions * each * limits.litresPerSecond
 }
 
@@ -74,5 +74,5 @@ export function passUneven(state: WateringState, clock: WateringClock, limits: L
  * it is not missing as well: of decisions of which each second one is, nobody could tell that any are. Unit: s.
  */
 export function pausedUntil({ closed }: WateringValve, { elapsed, pace }: WateringClock, { rest }: Limits): number {
-  return Math.max(closed, elapsed + Math.min(MOST_PAUSE, Math.max(0, HIDES * pace - rest)))
+  return Math.max(closed, elapsed + Math.min(MAX_PAUSE, Math.max(0, HIDES * pace - rest)))
 }
