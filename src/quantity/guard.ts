@@ -14,7 +14,7 @@ export function numberIn(value: number, domain: Domain, argument?: string): numb
  * Apart from the guard, so that engines copy the guard itself into its callers: all in one made `sizeShot` half as fast. It gives nothing
  * back: a guard that may give the result of a call gives something that could be anything, and has to be unpacked at every use.
  */
-function requireEnd(value: number, domain: Domain, argument: string | undefined): void {
+export function requireEnd(value: number, domain: Domain, argument: string | undefined): void {
   if ((value === domain.min && domain.ends[0] === '[') || (value === domain.max && domain.ends[1] === ']')) return
   throw new DomainError(value, domain, argument)
 }

@@ -4,7 +4,7 @@ import { DRAIN_FRACTION, EMITTERS, MAX_RUN_TIME, SUBSTRATE, VALVE_TIME } from '.
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import type { Duration, Flow, Volume, WaterContentChange } from '../../quantity/generated/kinds.js'
-import { numberIn } from '../../quantity/guard.js'
+import { requireEnd } from '../../quantity/guard.js'
 import { EMITTER_FLOW, WATER_CONTENT_CHANGE } from '../domains.js'
 import type { EmitterLine, HowSerious, ShotWish, ValveLimits, WaterPerEmitter } from '../terms.js'
 
@@ -120,7 +120,7 @@ export function sizeShot(input: SizeShotInput): SizedShot {
  */
 function look(value: number | undefined, domain: Domain, argument: string): number {
   if (!(typeof value === 'number' && value > domain.min && value < domain.max))
-    numberIn(value as number, domain, argument)
+    requireEnd(value as number, domain, argument)
   return value as number
 }
 
