@@ -42,17 +42,7 @@ export function zoneLevel(
   const believed = views.flatMap((view, i) =>
     view.level === null ? [] : [{ ...view, i, alike: view.level - apart[i]! }],
   )
-  if (believed.length === 0)
-    return {
-      level: null,
-      measured: 0,
-      doubt: views[0]?.doubt ?? 'reading-missing',
-      believed: 0,
-      spread: 0,
-      disputed: false,
-      stray: [],
-      ...told,
-    }
+  if (believed.length === 0) return { ...NOTHING, doubt: views[0]?.doubt ?? 'reading-missing', ...told }
   const levels = believed.map(({ alike }) => alike).sort((a, b) => a - b)
   const spread = levels[levels.length - 1]! - levels[0]!
   const half = levels.length >> 1
@@ -74,6 +64,9 @@ export function zoneLevel(
     return { level: sum / count, measured, doubt: null, believed: count, spread, disputed: false, stray, ...told }
   return { ...levelInDispute(believed, limits.lower), spread, disputed: true, stray: [], ...told }
 }
+
+/** No probe is believed. */
+const NOTHING = { level: null, measured: 0, believed: 0, spread: 0, disputed: false, stray: [] }
 
 /** Where all say dry it does not matter by how much they differ: the wettest decides. */
 function levelInDispute(
