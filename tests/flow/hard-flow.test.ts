@@ -71,6 +71,13 @@ it('goes on from its own state where water that stood has just gone', () => {
   expect(outcome.refused).toBe(false)
 })
 
+it('goes on where all is full, nothing can leave, and the matrix has no inverse', () => {
+  // The error of a step was no number, the next step neither, and the run never ended.
+  const { refused, faults, water } = follow(drawn(5195, 83))
+  expect([refused, faults]).toEqual([false, []])
+  expect(water).toBeLessThan(1e-9)
+})
+
 it('keeps its salt a number where a second stage led to none', () => {
   // Its middles were left as a trial of that stage had them, and salt diffused through no number.
   const outcome = follow(drawn(1889, 71))

@@ -56,7 +56,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
       if (left < dt * 1.000001) dt = left
       const { done, factor } = tryStep(work, solve, dt, during, passed, onStep)
       left = left === done ? 0 : left - done
-      if ((done === 0 && dt < MIN_STEP) || passed.steps > maxSteps) break
+      if ((done === 0 && !(dt >= MIN_STEP)) || passed.steps > maxSteps) break
       if (passed.steps >= look.at && isHopeless(look, left, limits.maxSteps)) break
       // Behind a step that failed, what made it fail still lies ahead.
       wary = done === 0 ? WARY : Math.max(wary - 1, 0)

@@ -12,7 +12,8 @@ export const BENT = -0.02022
 const ANSWERED = -0.11785
 /**
  * The largest error of the step, as a water content: what it leaves out. The drain errs by what all cells err together, and what passes at a
- * height by what all below it do: water that comes down too late drains too late.
+ * height by what all below it do: water that comes down too late drains too late. Where all is full and nothing can leave, the matrix may have no
+ * inverse, and what is left out is not known: the error has no bound.
  */
 export function errorOfStep(work: StepWork, dt: number): number {
   const { equations, correction, before, first, firstFree, endFree } = work
@@ -34,7 +35,7 @@ export function errorOfStep(work: StepWork, dt: number): number {
   }
   const drain = heldBase ? 0 : (DRAIN * Math.abs(together)) / grid.volume
   work.control.triedByDrain = drain > max
-  return Math.max(max, drain)
+  return Number.isNaN(together) ? Infinity : Math.max(max, drain)
 }
 
 /** Takes what is left out through the matrix once more, which damps it. */
