@@ -39,7 +39,7 @@ export function sumOf(
   return sum >= 0 && sum <= MAX_FILLS * medium ? known(sum) : unknown('log-impossible')
 }
 
-/** Saltier than sea water, of 53 dS/m, is no feed and no drain: such numbers are microsiemens, or no reading. Unit: dS/m. */
+/** Saltier than sea water, of 53 dS/m (from memory), is no feed and no drain: such numbers are microsiemens, or no reading. Unit: dS/m. */
 const MAX_EC = 60
 
 /** Volume-weighted mean of a conductivity, over the entries that have both. */
