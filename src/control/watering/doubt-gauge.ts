@@ -1,7 +1,9 @@
 import type { Limits } from './checked-settings.js'
+import { latch } from './latch.js'
 import { sinceLeap } from './set-by-full-zone.js'
 import { isInVain } from './spell.js'
-import type { WateringCounters, WateringState } from './state.js'
+import { spentRefill } from './spent-refill.js'
+import type { WateringState } from './state.js'
 import type { ZoneLevel } from './zone-level.js'
 
 /**
@@ -13,15 +15,10 @@ export function doubtGauge(state: WateringState, level: ZoneLevel, limits: Limit
   const { clock, counters, fill, zone } = state
   if (counters.drained === null) return state
   if (fill.net < -limits.usual) {
-    const unread = { ...latched(counters, 'drain-too-large'), drained: null, drainedSince: 0 }
+    const unread = { ...latch(counters, 'drain-too-large'), drained: null, drainedSince: 0 }
     return { ...state, counters: unread, fill: { ...sinceLeap(fill, clock.elapsed), cut: false } }
   }
   const isFull = level.level !== null && level.level >= limits.upper && isInVain(zone.spell, limits)
   if (fill.under === null || !isFull || counters.drainedSince > 0) return state
-  const given = { under: null, foretold: null, tried: clock.elapsed, fails: Math.min(9, fill.fails + 1), cut: false }
-  return { ...state, counters: latched(counters, 'no-drain'), fill: { ...fill, ...given } }
-}
-
-function latched(counters: WateringCounters, code: WateringCounters['latched'][number]): WateringCounters {
-  return counters.latched.includes(code) ? counters : { ...counters, latched: [...counters.latched, code] }
+  return { ...state, counters: latch(counters, 'no-drain'), fill: spentRefill(fill, clock.elapsed) }
 }

@@ -1,5 +1,6 @@
 import type { Limits } from './checked-settings.js'
 import type { WateringInput } from './input.js'
+import { latch } from './latch.js'
 import type { WateringCounters, WateringDelivery, WateringValve } from './state.js'
 
 /** Time in which flow settles after the valve moved: lines fill and drain in seconds to a minute. Common practice, no source. Unit: s. */
@@ -23,48 +24,43 @@ export function readFeedback(
   const isStuck = isClosed && reported === 'open'
   const leaked = !isClosed ? 0 : metered === undefined && isStuck ? limits.litresPerSecond * (to - from) : flow
   const sum = counters.leaked + leaked
-  let { latched } = counters
-  const latch = (code: WateringCounters['latched'][number]) => {
-    if (!latched.includes(code)) latched = [...latched, code]
-  }
-  if (sum > Math.max(0.1 * limits.shot, 0.02 * limits.litresPerSecond * (to - valve.closed))) latch('flow-while-closed')
-  if (isStuck) latch('valve-does-not-close')
+  const isLeak = sum > Math.max(0.1 * limits.shot, 0.02 * limits.litresPerSecond * (to - valve.closed))
+  const leaky = isLeak ? latch(counters, 'flow-while-closed') : counters
+  const told = isStuck ? latch(leaky, 'valve-does-not-close') : leaky
   const ran = increase(counters.drained, drained, Infinity)
-  // It counts again.
-  if (ran > 0) latched = latched.filter((code) => code !== 'no-drain')
   return {
-    ...counters,
+    ...told,
     metered: counter(metered) ?? counters.metered,
     drained: counter(drained) ?? counters.drained,
     meteredSince: counters.meteredSince + (isClosed ? 0 : flow),
     drainedSince: counters.drainedSince + ran,
     leaked: sum,
-    latched,
+    // A gauge that counts again is dead no more.
+    latched: ran > 0 ? told.latched.filter((code) => code !== 'no-drain') : told.latched,
   }
 }
 
 /** Judges the flow of an opening that has ended: none, or too much. */
 export function judgeFlow(counters: WateringCounters, given: number): WateringCounters {
   if (counters.metered === null || given <= 0) return counters
-  const { meteredSince, latched } = counters
+  const { meteredSince } = counters
   const code = meteredSince < 0.1 * given ? 'no-flow' : meteredSince > 1.25 * given ? 'flow-too-large' : undefined
-  return code === undefined || latched.includes(code) ? counters : { ...counters, latched: [...latched, code] }
+  return code === undefined ? counters : latch(counters, code)
 }
 
 /** Judges the drain of a shot that was given because the zone was called dry, before the next one begins. */
 export function judgeDrain(counters: WateringCounters, given: number, limits: Limits): WateringCounters {
   if (counters.drained === null || given <= 0) return counters
   const drains = counters.drainedSince >= 0.5 * given ? Math.min(48, counters.drains + 1) : 0
-  const isNew = drains >= limits.maxMisses && !counters.latched.includes('drain-while-dry')
-  return { ...counters, drains, latched: isNew ? [...counters.latched, 'drain-while-dry'] : counters.latched }
+  const next = { ...counters, drains }
+  return drains >= limits.maxMisses ? latch(next, 'drain-while-dry') : next
 }
 
 /** Takes what arrives of the ordered water, and tells where it has long been too little. */
 export function judgeShare(counters: WateringCounters, delivery: WateringDelivery): WateringCounters {
-  const { latched } = counters
   const isLittle = delivery.shots >= 4 && delivery.metered < 0.85 && delivery.metered > 0.1
-  if (!isLittle || latched.includes('flow-too-small')) return { ...counters, delivery }
-  return { ...counters, delivery, latched: [...latched, 'flow-too-small'] }
+  const next = { ...counters, delivery }
+  return isLittle ? latch(next, 'flow-too-small') : next
 }
 
 function counter(value: unknown): number | null {

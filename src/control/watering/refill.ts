@@ -6,6 +6,7 @@ import { givenInDay } from './given-water.js'
 import { shareOfHours } from './hours.js'
 import type { ProbeView } from './probes.js'
 import { foretoldFor, PARTS, setFull } from './set-by-full-zone.js'
+import { spentRefill } from './spent-refill.js'
 import type { WateringFill, WateringState } from './state.js'
 import type { ZoneLevel } from './zone-level.js'
 
@@ -52,10 +53,10 @@ export function passRefill(
   const isSpent = valve.opened === null && fill.under + limits.shot > fill.max + fill.due
   const isLate = valve.opened === null && !isHour(state, [0, 0.9], limits)
   if (!(isSpent || isLate) || clock.elapsed < valve.closed + 2 * limits.lag) return state
+  if (isSpent) return { ...state, fill: spentRefill(fill, clock.elapsed) }
   // Where the limits of the day ended it, the next morning may go on.
-  const tried = isSpent ? clock.elapsed : Math.max(0, clock.elapsed - SOONEST / 2)
-  const fails = isSpent ? Math.min(9, fill.fails + 1) : fill.fails
-  return { ...state, fill: { ...fill, under: null, foretold: null, tried, fails, cut: !isSpent } }
+  const tried = Math.max(0, clock.elapsed - SOONEST / 2)
+  return { ...state, fill: { ...fill, under: null, foretold: null, tried, cut: true } }
 }
 
 function begun(state: WateringState, level: ZoneLevel, limits: Limits): WateringState {
