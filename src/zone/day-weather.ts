@@ -1,10 +1,9 @@
 import { maxOf, minOf } from '../quantity/extremes.js'
 import { type Known, known, unknown } from './known.js'
+import { MAX_LIGHT_GAP } from './light-of-day.js'
 import type { LocalDay } from './local-day.js'
 import { type ClimateColumns, firstAt } from './zone-window.js'
 
-/** A longer gap may hide the noon. Unit: s. */
-const MAX_GAP = 7200
 /** The air of one place warmed by 57 °C within a day at most (Loma, Montana, 1972, from memory): a broken sensor goes on to 85 or -40 °C. */
 const MAX_SWING = 60
 /** Sensors read a little above saturation. */
@@ -37,7 +36,7 @@ export function dayWeather(climate: ClimateColumns, day: LocalDay): Known<DayWea
   const step = medianStep(time)
   const needed = (0.8 * (day.to - day.from)) / step
   const light = overTime(time, climate.irradiance.subarray(a, b), day, step)
-  if (Math.min(air.length, humidity.length, radiation.length) < needed || light.gap > Math.max(MAX_GAP, 3 * step))
+  if (Math.min(air.length, humidity.length, radiation.length) < needed || light.gap > Math.max(MAX_LIGHT_GAP, 3 * step))
     return unknown('climate-has-gaps')
   const [warmest, coldest, dampest, driest] = [maxOf(air), minOf(air), maxOf(humidity), minOf(humidity)]
   if (warmest - coldest > MAX_SWING || dampest > MAX_HUMIDITY) return unknown('climate-impossible')

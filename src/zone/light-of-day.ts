@@ -7,8 +7,8 @@ export const LIGHT_STEP = 600
 /** Less light than this is dark, W/m². */
 const DARK = 5
 
-/** Light holds on for so many steps without a reading; where more are missing beside light, the course of the day is not known. */
-const HOLDS = 12
+/** Light holds on for so long without a reading: a longer gap may hide the noon, and the course of the day is not known. Unit: s. */
+export const MAX_LIGHT_GAP = 7200
 
 /** When it was light on a day, and how much in each step. */
 export interface DayLight {
@@ -74,6 +74,7 @@ function measuredSteps(climate: ClimateColumns, day: LocalDay, steps: number) {
     sums[step] = sums[step]! + Math.max(0, light)
     counts[step] = counts[step]! + 1
   }
+  const holds = MAX_LIGHT_GAP / LIGHT_STEP
   // An hourly mean stands for the steps behind it as well.
   let held = 0
   let since = 0
@@ -82,15 +83,15 @@ function measuredSteps(climate: ClimateColumns, day: LocalDay, steps: number) {
   const course = sums.map((sum, i) => {
     const count = counts[i]!
     if (count > 0) {
-      broken ||= since >= HOLDS && Math.max(held, sum / count) > DARK
+      broken ||= since >= holds && Math.max(held, sum / count) > DARK
       held = sum / count
       since = 0
       seen = true
     } else since++
     if (seen && since < 6) covered++
-    return since < HOLDS ? held : 0
+    return since < holds ? held : 0
   })
-  return { course, covered, broken: broken || (since >= HOLDS && held > DARK) }
+  return { course, covered, broken: broken || (since >= holds && held > DARK) }
 }
 
 function lampCourse(zone: Zone, day: LocalDay, steps: number): number[] {

@@ -1,5 +1,5 @@
+import { middle } from '../middle.js'
 import type { ShotEvidence } from './judge-shot.js'
-import { middle } from './middle.js'
 import type { Watched } from './watched.js'
 import { together } from './waterings.js'
 

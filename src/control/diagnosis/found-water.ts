@@ -1,5 +1,5 @@
 import { maxOf } from '../../quantity/extremes.js'
-import { spread } from './middle.js'
+import { spread } from '../middle.js'
 import { KNOWN_RISES, type ProbeWatch } from './watch-probe.js'
 import type { Watched } from './watched.js'
 

@@ -1,6 +1,6 @@
+import { middle } from '../middle.js'
 import type { Evidence, Suspicion } from './cause.js'
 import type { Memo } from './memo.js'
-import { middle } from './middle.js'
 import type { NightLine } from './night-line.js'
 import type { RememberedZone } from './settings.js'
 import { suspectSalt } from './suspect-salt.js'

@@ -1,5 +1,5 @@
+import { middle, spread } from '../middle.js'
 import { known, type WatchedReading } from './input.js'
-import { middle, spread } from './middle.js'
 import { newPace, type PaceWatch } from './watch-pace.js'
 import type { Watched } from './watched.js'
 

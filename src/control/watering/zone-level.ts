@@ -1,4 +1,5 @@
-import { maxOf } from '../../quantity/extremes.js'
+import { maxOf, minOf } from '../../quantity/extremes.js'
+import { middle } from '../middle.js'
 import type { Limits } from './checked-settings.js'
 import type { WateringDoubt } from './finding.js'
 import type { ProbeView } from './probes.js'
@@ -43,16 +44,15 @@ export function zoneLevel(
     view.level === null ? [] : [{ ...view, i, alike: view.level - apart[i]! }],
   )
   if (believed.length === 0) return { ...NOTHING, doubt: views[0]?.doubt ?? 'reading-missing', ...told }
-  const levels = believed.map(({ alike }) => alike).sort((a, b) => a - b)
-  const spread = levels[levels.length - 1]! - levels[0]!
-  const half = levels.length >> 1
-  const middle = (levels[half]! + levels[(levels.length - 1) >> 1]!) / 2
+  const levels = believed.map(({ alike }) => alike)
+  const spread = maxOf(levels) - minOf(levels)
+  const centre = middle(levels)
   const limit = wasDisputed ? AGREED * limits.disagreement : limits.disagreement
   const reach = levels.length === 2 ? limit / 2 : limit
   let [sum, count, measured] = [0, 0, Infinity]
   const stray: number[] = []
   for (const view of believed) {
-    if (Math.abs(view.alike - middle) > reach) {
+    if (Math.abs(view.alike - centre) > reach) {
       stray.push(view.i)
       continue
     }
