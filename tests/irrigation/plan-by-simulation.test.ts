@@ -1,6 +1,5 @@
 import {
   boxContainer,
-  type CropET,
   centimetres,
   centimetresOfSuction,
   centimetresPerHour,
@@ -10,19 +9,17 @@ import {
   fraction,
   instant,
   litres,
-  litresPerHour,
-  millimetresPerDay,
   minutes,
   perCentimetre,
-  percent,
   planDay,
   replanDay,
-  seconds,
   vanGenuchten1980,
   waterAndAirAtRest,
   waterContent,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
+import { bagDay, midnight } from '../support/bag-day.js'
+import { limits } from '../support/uptake-limits.js'
 
 // An invented bag of 14 L, described by its medium instead of by a store with a lag.
 const container = boxContainer({ length: centimetres(100), width: centimetres(20), height: centimetres(7) })
@@ -37,48 +34,24 @@ const flow = containerFlowRichards1931({
   medium,
   saturatedConductivity: centimetresPerHour(60),
   roots: {
-    limits: {
-      h1: centimetresOfSuction(0),
-      h2: centimetresOfSuction(1),
-      h3HighDemand: centimetresOfSuction(100),
-      h3LowDemand: centimetresOfSuction(300),
-      h4: centimetresOfSuction(8000),
-      highDemand: millimetresPerDay<CropET>(5),
-      lowDemand: millimetresPerDay<CropET>(1),
-    },
+    limits: { ...limits, h3HighDemand: centimetresOfSuction(100), h3LowDemand: centimetresOfSuction(300) },
   },
   nodes: 15,
   tolerance: 1e-3,
 })
 const capacity = waterAndAirAtRest({ container, medium, porosity: fraction(0.93) }).waterContent
-const midnight = 1779148800
 const step = minutes(15)
 const light = Array.from({ length: 96 }, (_, i) => Math.max(0, Math.sin((Math.PI * ((i + 0.5) / 4 - 6)) / 14)))
 const request: DayPlanRequest = {
-  start: instant(midnight),
+  ...bagDay,
   step,
   demand: demandCourse({ total: litres(3.5), light, evenShare: fraction(0.15) }),
-  container: {
-    substrateVolume: litres(14),
-    containerCapacity: capacity,
-    minWaterContent: waterContent(0.15),
-    bypass: fraction(0),
-    drainLag: minutes(15),
-  },
+  container: { ...bagDay.container, containerCapacity: capacity, bypass: fraction(0), drainLag: minutes(15) },
   waterContent: waterContent(capacity - 0.02),
   refillPoint: waterContent(capacity - 0.03),
   fullPoint: capacity,
-  drainFraction: percent(25),
   firstShot: instant(midnight + 7.5 * 3600),
-  lastShot: instant(midnight + 18 * 3600),
-  emitters: 2,
-  emitterFlow: litresPerHour(2),
-  lineFill: seconds(8),
-  minRunTime: minutes(2),
-  maxRunTime: minutes(15),
   minRest: minutes(30),
-  maxPerDay: litres(9),
-  trigger: { by: 'level' },
 }
 
 describe('a plan for a day over a simulation of the container', () => {

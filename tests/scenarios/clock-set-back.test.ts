@@ -13,6 +13,7 @@ import {
   waterContentChange,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
+import { safeWatering } from '../support/safe-watering.js'
 
 /**
  * Source of facts and numbers: reference scenario, recomputed (an invented but plausible record).
@@ -69,27 +70,13 @@ describe('a record with a touch, a frozen stretch, a power cut and a clock that 
   it('does not let a shot be repeated on the strength of a clock that did not run on', () => {
     const { allowed, refusals } = checkWatering({
       request: { volume: litres(0.2), runTime: minutes(4) },
-      limits: {
-        maxPerShot: litres(0.5),
-        maxPerDay: litres(5),
-        maxRunTime: minutes(10),
-        minRest: minutes(15),
-        maxReadingAge: minutes(20),
-        flow: litresPerHour(3),
-        minBelievable: waterContent(0.2),
-        maxBelievable: waterContent(0.8),
-        fullPoint: waterContent(0.6),
-      },
+      limits: { ...safeWatering.limits, flow: litresPerHour(3), fullPoint: waterContent(0.6) },
       facts: {
+        ...safeWatering.facts,
         givenInDay: litres(1),
-        sinceLastShot: minutes(40),
         waterContent: waterContent(0.517),
         age: minutes(2),
-        flag: 1,
         clockRanOn: false,
-        flowWhileClosed: false,
-        locked: false,
-        alarms: [],
       },
     })
     expect(allowed).toBe(false)
