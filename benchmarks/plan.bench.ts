@@ -14,7 +14,7 @@ import {
   vanGenuchten1980,
   waterContent,
 } from 'porewater'
-import { bagDay, light } from '../tests/support/bag-day.js'
+import { bagDay, light } from '../docs/tools/bag-day.js'
 import { compare, median, report } from './timing.js'
 
 const requestOf = (zone: number): DayPlanRequest => ({

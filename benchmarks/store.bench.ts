@@ -4,7 +4,6 @@ import {
   centimetres,
   centimetresPerHour,
   containerFlowRichards1931,
-  type FeddesLimits,
   type FlowStep,
   fitWaterStoreToFlow,
   litres,
@@ -16,6 +15,7 @@ import {
   wettingCurveKoolParker1987,
 } from 'porewater'
 import { randomNumbers } from '../src/numerics/random.js'
+import { limits } from '../tests/support/uptake-limits.js'
 import { median } from './timing.js'
 
 const container = boxContainer({ length: centimetres(100), width: centimetres(20), height: centimetres(7.5) })
@@ -25,16 +25,6 @@ const MEDIA = {
   coir: [0.15, 0.9, 0.12, 1.7, 60],
   peat: [0.1, 0.92, 0.05, 1.5, 20],
 } as const
-
-const limits = {
-  h1: 0,
-  h2: 1,
-  h3HighDemand: 300,
-  h3LowDemand: 800,
-  h4: 8000,
-  highDemand: 5,
-  lowDemand: 1,
-} as unknown as FeddesLimits
 
 /** A day of 8 to 15 shots that fill the container and then drain a tenth to two thirds of a shot. */
 function day(seed: number): FlowStep[] {

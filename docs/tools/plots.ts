@@ -10,7 +10,6 @@ import {
   cylinderContainer,
   type DayPlanRequest,
   type DrainEC,
-  demandCourse,
   fitCalibration,
   fitDryDown,
   fitRetention,
@@ -18,8 +17,6 @@ import {
   fraction,
   hours,
   instant,
-  litres,
-  litresPerHour,
   minutes,
   type Observation,
   percent,
@@ -27,7 +24,6 @@ import {
   rawReading,
   rehearsalScene,
   rehearse,
-  seconds,
   waterContent,
 } from 'porewater'
 import {
@@ -40,6 +36,7 @@ import {
   chartWaterByHeight,
   drawPanels,
 } from 'porewater/chart'
+import { bagDay } from './bag-day.js'
 import { dayInMedium } from './day-in-medium.js'
 
 /** 19 May 2026, midnight where clocks are two hours ahead. */
@@ -111,44 +108,22 @@ function calibration(): string {
 }
 
 /** The request of the guide. */
-function requestOfDay(): DayPlanRequest {
-  const light = Array.from({ length: 144 }, (_, i) => Math.max(0, Math.sin((Math.PI * ((i + 0.5) / 6 - 6)) / 14)))
-  return {
-    start: instant(MIDNIGHT),
-    step: minutes(10),
-    demand: demandCourse({ total: litres(3.5), light, evenShare: fraction(0.15) }),
-    container: {
-      substrateVolume: litres(14),
-      containerCapacity: waterContent(0.62),
-      minWaterContent: waterContent(0.15),
-      bypass: fraction(0.1),
-      drainLag: minutes(15),
-    },
-    waterContent: waterContent(0.6),
-    refillPoint: waterContent(0.595),
-    fullPoint: waterContent(0.62),
-    drainFraction: percent(25),
-    firstShot: instant(MIDNIGHT + 7.5 * 3600),
-    lastShot: instant(MIDNIGHT + 17 * 3600),
-    emitters: 2,
-    emitterFlow: litresPerHour(2),
-    lineFill: seconds(8),
-    minRunTime: minutes(2),
-    maxRunTime: minutes(15),
-    minRest: minutes(15),
-    maxPerDay: litres(9),
-    trigger: { by: 'level' as const },
-  }
+const requestOfDay: DayPlanRequest = {
+  ...bagDay,
+  start: instant(MIDNIGHT),
+  container: { ...bagDay.container, drainLag: minutes(15) },
+  refillPoint: waterContent(0.595),
+  firstShot: instant(MIDNIGHT + 7.5 * 3600),
+  lastShot: instant(MIDNIGHT + 17 * 3600),
 }
 
 function plan(): string {
-  const request = requestOfDay()
-  const day = planDay(request)
+  const day = planDay(requestOfDay)
   const time = Array.from(day.time)
   return chartPlan({
     title: 'A planned day and what came of it (invented)',
     plan: day,
-    request,
+    request: requestOfDay,
     readings: {
       time,
       // Without that shot the bag stays drier by it, until the next ones fill it.

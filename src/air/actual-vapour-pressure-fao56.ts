@@ -2,7 +2,7 @@ import type { Temperature, VapourPressure, VapourPressureDeficit } from '../quan
 import { numberIn, optionsOf } from '../quantity/guard.js'
 import { notAbove } from '../quantity/not-above.js'
 import { RELATIVE_HUMIDITY, VAPOUR } from './domains.js'
-import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
+import { saturationAt } from './saturation-vapour-pressure-fao56.js'
 import type { HumidityRange, MinTemperature } from './terms.js'
 
 /** Highest and lowest temperature of a day. */
@@ -26,7 +26,7 @@ export interface DayHumidity extends HumidityRange, DayTemperatures {}
  */
 export function meanSaturationVapourPressureFao56(day: DayTemperatures): VapourPressure {
   const { maxTemperature: max, minTemperature: min } = optionsOf(day)
-  const sum = saturationVapourPressureFao56(max) + saturationVapourPressureFao56(min)
+  const sum = saturationAt(max, 'maxTemperature') + saturationAt(min, 'minTemperature')
   notAbove('minTemperature', min, 'maxTemperature', max)
   return (sum / 2) as VapourPressure
 }
@@ -47,7 +47,7 @@ export function actualVapourPressureFao56(day: DayHumidity): VapourPressure {
   const max = numberIn(optionsOf(day).maxHumidity, RELATIVE_HUMIDITY, 'maxHumidity')
   const min = numberIn(day.minHumidity, RELATIVE_HUMIDITY, 'minHumidity')
   const sum =
-    saturationVapourPressureFao56(day.minTemperature) * max + saturationVapourPressureFao56(day.maxTemperature) * min
+    saturationAt(day.minTemperature, 'minTemperature') * max + saturationAt(day.maxTemperature, 'maxTemperature') * min
   notAbove('minTemperature', day.minTemperature, 'maxTemperature', day.maxTemperature)
   notAbove('minHumidity', min, 'maxHumidity', max)
   return (sum / 2) as VapourPressure

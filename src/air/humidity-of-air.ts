@@ -6,7 +6,7 @@ import type {
 } from '../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../quantity/guard.js'
 import { RELATIVE_HUMIDITY, VAPOUR } from './domains.js'
-import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
+import { saturationAt } from './saturation-vapour-pressure-fao56.js'
 import type { AirTemperature } from './terms.js'
 
 /** Temperature of the air and its relative humidity at the same moment. */
@@ -38,7 +38,7 @@ export interface LeafInAir extends AirHumidity {
  */
 export function vapourPressureOfHumidity(air: AirHumidity): VapourPressure {
   const { temperature, humidity } = optionsOf(air)
-  return (saturationVapourPressureFao56(temperature) *
+  return (saturationAt(temperature, 'temperature') *
     numberIn(humidity, RELATIVE_HUMIDITY, 'humidity')) as VapourPressure
 }
 
@@ -55,7 +55,7 @@ export function vapourPressureOfHumidity(air: AirHumidity): VapourPressure {
 export function relativeHumidityOfAir(air: AirVapour): RelativeHumidity {
   const { temperature, vapourPressure } = optionsOf(air)
   return (numberIn(vapourPressure, VAPOUR, 'vapourPressure') /
-    saturationVapourPressureFao56(temperature)) as RelativeHumidity
+    saturationAt(temperature, 'temperature')) as RelativeHumidity
 }
 
 /**
@@ -69,7 +69,7 @@ export function relativeHumidityOfAir(air: AirVapour): RelativeHumidity {
  */
 export function vapourPressureDeficitOfAir(air: AirHumidity): VapourPressureDeficit {
   const { temperature, humidity } = optionsOf(air)
-  return (saturationVapourPressureFao56(temperature) *
+  return (saturationAt(temperature, 'temperature') *
     (1 - numberIn(humidity, RELATIVE_HUMIDITY, 'humidity'))) as VapourPressureDeficit
 }
 
@@ -84,6 +84,6 @@ export function vapourPressureDeficitOfAir(air: AirHumidity): VapourPressureDefi
  * vapourPressureDeficitOfLeaf({ temperature: celsius(26), humidity: percent(70), leafTemperature: celsius(24) }) // => 0.631
  */
 export function vapourPressureDeficitOfLeaf(air: LeafInAir): VapourPressureDeficit {
-  return (saturationVapourPressureFao56(optionsOf(air).leafTemperature) -
+  return (saturationAt(optionsOf(air).leafTemperature, 'leafTemperature') -
     vapourPressureOfHumidity(air)) as VapourPressureDeficit
 }

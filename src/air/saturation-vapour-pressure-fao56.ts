@@ -46,6 +46,11 @@ export function dewPointFao56(vapourPressure: VapourPressure): Temperature {
   return ((237.3 * logarithm) / (17.27 - logarithm)) as Temperature
 }
 
+/** Saturation vapour pressure at a temperature, which a refusal calls as its caller does. */
+export function saturationAt(temperature: Temperature, argument: string): VapourPressure {
+  return saturation(numberIn(temperature, AIR_TEMPERATURE, argument)) as VapourPressure
+}
+
 function saturation(t: number): number {
   return 0.6108 * Math.exp((17.27 * t) / (t + 237.3))
 }

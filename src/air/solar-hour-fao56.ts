@@ -2,9 +2,7 @@ import { DAY_OF_YEAR } from '../quantity/domains.js'
 import type { Duration, HourlyRadiation, Longitude } from '../quantity/generated/kinds.js'
 import { numberIn, optionsOf, wholeNumberIn } from '../quantity/guard.js'
 import { CLOCK_TIME, PERIOD_LENGTH, SITE_LONGITUDE } from './domains.js'
-import type { SolarDay, SolarGeometry } from './solar-geometry-fao56.js'
-
-import { solarGeometryFao56 } from './solar-geometry-fao56.js'
+import { type SolarDay, type SolarGeometry, solarGeometryFao56 } from './solar-geometry-fao56.js'
 
 /** 12 h of 60 min over π, times the solar constant in MJ m⁻² min⁻¹. A literal, so that nothing runs at import. */
 export const HOUR_FACTOR = 18.793015680291003
@@ -61,7 +59,7 @@ export function solarHourFao56(place: SolarHour): SolarHourGeometry {
   const middleAngle = aroundNoon(
     (Math.PI / 12) * (numberIn(place.middle, CLOCK_TIME, 'middle') / 3600 + shift + correction - 12),
   )
-  const half = (numberIn(place.length ?? 3600, PERIOD_LENGTH) / 86400) * Math.PI
+  const half = (numberIn(place.length ?? 3600, PERIOD_LENGTH, 'length') / 86400) * Math.PI
   return {
     inverseDistance,
     latitude,

@@ -2,8 +2,8 @@ import { InputError } from '../quantity/errors.js'
 import type { RelativeHumidity, Temperature, TemperatureChange, VapourPressure } from '../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../quantity/guard.js'
 import { type DayTemperatures, meanSaturationVapourPressureFao56 } from './actual-vapour-pressure-fao56.js'
-import { AIR_PRESSURE, ARIDITY, RELATIVE_HUMIDITY } from './domains.js'
-import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
+import { AIR_PRESSURE, AIR_TEMPERATURE, ARIDITY, RELATIVE_HUMIDITY } from './domains.js'
+import { saturationAt, saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
 import type { AirPressure, MinTemperature } from './terms.js'
 
 /** Coefficient of a psychrometer by how its wet bulb is ventilated, 1/K (FAO-56, Eq. 16). */
@@ -71,9 +71,9 @@ export function vapourPressureFromDewPointFao56(dewPoint: Temperature): VapourPr
  */
 export function vapourPressureFromPsychrometerFao56(reading: PsychrometerReading): VapourPressure {
   const { dryBulb, wetBulb, pressure, ventilation } = optionsOf(reading)
-  const pascals = numberIn(pressure, AIR_PRESSURE)
-  saturationVapourPressureFao56(dryBulb)
-  const saturated = saturationVapourPressureFao56(wetBulb)
+  const pascals = numberIn(pressure, AIR_PRESSURE, 'pressure')
+  numberIn(dryBulb, AIR_TEMPERATURE, 'dryBulb')
+  const saturated = saturationAt(wetBulb, 'wetBulb')
   if (wetBulb > dryBulb)
     throw new InputError('wetBulb', `${wetBulb} °C is above the dry bulb, ${dryBulb} °C`, 'wet the wick, or swap them')
   if (!Object.hasOwn(PSYCHROMETER_COEFFICIENT, ventilation))
@@ -92,7 +92,7 @@ export function vapourPressureFromPsychrometerFao56(reading: PsychrometerReading
  */
 export function vapourPressureFromMaxHumidityFao56(day: MaxHumidity): VapourPressure {
   const { minTemperature: min, maxHumidity } = optionsOf(day)
-  return (saturationVapourPressureFao56(min) *
+  return (saturationAt(min, 'minTemperature') *
     numberIn(maxHumidity, RELATIVE_HUMIDITY, 'maxHumidity')) as VapourPressure
 }
 
@@ -124,6 +124,6 @@ export function vapourPressureFromMeanHumidityFao56(day: MeanHumidity): VapourPr
  */
 export function vapourPressureFromMinTemperatureFao56(day: DewAtNight): VapourPressure {
   const { minTemperature: min, aridity } = optionsOf(day)
-  saturationVapourPressureFao56(min)
+  numberIn(min, AIR_TEMPERATURE, 'minTemperature')
   return saturationVapourPressureFao56((min - numberIn(aridity ?? 0, ARIDITY, 'aridity')) as Temperature)
 }

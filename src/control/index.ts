@@ -44,6 +44,7 @@ export { watchZone, type ZoneWatch } from './watch-zone.js'
 export type { WateringDecision } from './watering/decision.js'
 export type { WateringDoubt, WateringFinding, WateringReason } from './watering/finding.js'
 export type { WateringInput, WateringOverride, WateringReading } from './watering/input.js'
+export type { LatchedCode } from './watering/latched-codes.js'
 export type { AllowedHours, InDoubt, ProbeSettings, WateringSettings } from './watering/settings.js'
 export type {
   WateringClock,

@@ -52,7 +52,7 @@ export function drainageTimes(input: DrainingContainer): Duration[] {
   )
   const drainage: Drainage = { flow, from, step }
   return input.shares.map((share, i) => {
-    const wanted = numberIn(share, SHARE_OF_DRAIN) * drainable
+    const wanted = numberIn(share, SHARE_OF_DRAIN, 'shares') * drainable
     if (share < (input.shares[i - 1] ?? 0))
       throw new InputError('shares', 'do not rise', 'give the smaller shares first: the simulation does not go back')
     return timeOf(drainage, wanted) as Duration

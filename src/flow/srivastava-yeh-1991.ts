@@ -105,7 +105,7 @@ function boundedConductivity(column: ExponentialColumn, height: number, time: nu
 
 /** A flux over the saturated conductivity, if the column neither runs full nor is asked for more than it can lift. */
 function checkFlux(name: string, flux: WaterFlux, conductivity: number, bottom: number, top: number): number {
-  const share = numberIn(flux, domainWith(DOWNWARD_FLUX, { quantity: name })) / 10 / conductivity
+  const share = numberIn(flux, domainWith(DOWNWARD_FLUX, { quantity: name }), name) / 10 / conductivity
   if (share > 1) throw new InputError(name, 'it is above the saturated conductivity', 'the medium would run full')
   if (share < 0 && !(steadyConductivity(share, bottom, top) > 0))
     throw new InputError(

@@ -66,10 +66,10 @@ export function checkFeddesLimits(limits: FeddesLimits): void {
   requireObject(limits, 'limits')
   const { h1, h2, h3HighDemand, h3LowDemand, h4, highDemand, lowDemand } = limits
   for (const [quantity, value] of Object.entries({ h1, h2, h3HighDemand, h3LowDemand }))
-    numberIn(value, domainWith(SUCTION, { quantity }))
-  numberIn(h4, WILTING_SUCTION)
-  numberIn(lowDemand, domainWith(DEMAND_RATE, { quantity: 'low demand' }))
-  numberIn(highDemand, HIGH_DEMAND)
+    numberIn(value, domainWith(SUCTION, { quantity }), quantity)
+  numberIn(h4, WILTING_SUCTION, 'h4')
+  numberIn(lowDemand, domainWith(DEMAND_RATE, { quantity: 'low demand' }), 'lowDemand')
+  numberIn(highDemand, HIGH_DEMAND, 'highDemand')
   if (!(h1 <= h2 && h2 <= h3HighDemand && h3HighDemand <= h3LowDemand && h3LowDemand < h4))
     throw new InputError(
       'limits',

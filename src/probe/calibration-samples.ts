@@ -33,7 +33,7 @@ export function checkSample(
 
 /** A porosity between 0 and 1, where one was given. */
 export function checkPorosity(porosity: Porosity | undefined): Porosity | undefined {
-  return porosity === undefined ? undefined : (numberIn(porosity, POROSITY) as Porosity)
+  return porosity === undefined ? undefined : (numberIn(porosity, POROSITY, 'porosity') as Porosity)
 }
 
 /** The power to which a form raises the reading. */

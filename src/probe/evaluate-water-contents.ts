@@ -59,8 +59,8 @@ export function evaluateWaterContents(pairs: WaterContentPairs): WaterContentAgr
       `${n} observed and ${predicted.length} predicted`,
       'give both for the same samples, at least two',
     )
-  const o = observed.map((value) => numberIn(value, WATER_CONTENT))
-  const p = predicted.map((value) => numberIn(value, PREDICTED_CONTENT))
+  const o = observed.map((value) => numberIn(value, WATER_CONTENT, 'observed'))
+  const p = predicted.map((value) => numberIn(value, PREDICTED_CONTENT, 'predicted'))
   const mean = (values: readonly number[]) => values.reduce((total, value) => total + value, 0) / n
   const errors = p.map((value, i) => value - o[i]!)
   const bias = mean(errors)

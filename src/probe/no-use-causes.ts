@@ -1,4 +1,5 @@
 import { type LinearFit, leastSquares } from '../numerics/least-squares.js'
+import { sumsAboutMeans } from '../numerics/sums-about-means.js'
 import { InputError } from '../quantity/errors.js'
 import { requireList } from '../quantity/guard.js'
 
@@ -55,7 +56,8 @@ export function refuseNarrow(name: string, cause: Cause | undefined, min: number
 export function refuseTogether(causes: readonly Cause[], names: readonly string[]): void {
   for (let a = 0; a < causes.length; a++) {
     for (let b = 0; b < a; b++) {
-      const r = correlation(causes[a]!.values, causes[b]!.values)
+      const { xx, xy, yy } = sumsAboutMeans(causes[a]!.values, causes[b]!.values)
+      const r = xx > 0 && yy > 0 ? xy / Math.sqrt(xx * yy) : 1
       if (r * r > 0.9)
         throw new InputError(
           `${names[b]}, ${names[a]}`,
@@ -77,16 +79,4 @@ export function fitCauses(causes: readonly Cause[], waterContents: readonly numb
       'leave one out',
     )
   return fit
-}
-
-function correlation(a: readonly number[], b: readonly number[]): number {
-  const mean = (list: readonly number[]) => list.reduce((total, value) => total + value, 0) / list.length
-  const [ma, mb] = [mean(a), mean(b)]
-  let [aa, bb, ab] = [0, 0, 0]
-  a.forEach((value, i) => {
-    aa += (value - ma) ** 2
-    bb += (b[i]! - mb) ** 2
-    ab += (value - ma) * (b[i]! - mb)
-  })
-  return aa > 0 && bb > 0 ? ab / Math.sqrt(aa * bb) : 1
 }

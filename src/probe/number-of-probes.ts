@@ -106,7 +106,7 @@ export function meanWithConfidence(readings: ZoneReadings): MeanWithConfidence {
   requireList(readings.waterContents, 'waterContents')
   const { waterContents, confidence = 0.95 } = readings
   const p = numberIn(confidence, CONFIDENCE, 'confidence')
-  const values = waterContents.map((value) => numberIn(value, PROBE_CONTENT))
+  const values = waterContents.map((value) => numberIn(value, PROBE_CONTENT, 'waterContents'))
   const n = values.length
   if (n < 2) throw new InputError('waterContents', `there are ${n}`, 'one reading has no spread: give at least two')
   const mean = values.reduce((total, value) => total + value, 0) / n

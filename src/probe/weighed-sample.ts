@@ -82,7 +82,10 @@ export function waterOfSample(sample: WeighedSample): SampleWater {
   const water = wet - dry
   const findings: ProbeFinding[] = []
   if (sample.previousDryMass !== undefined) {
-    const weighings = { previousMass: sample.previousDryMass, lastMass: sample.dryMass }
+    const weighings = {
+      previousMass: numberIn(sample.previousDryMass, SOME_MASS, 'previousDryMass') as Mass,
+      lastMass: sample.dryMass,
+    }
     const { change, constant } = constantMass(weighings)
     if (!constant) findings.push(notDry(change))
   }

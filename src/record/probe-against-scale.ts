@@ -50,8 +50,8 @@ export function probeAgainstScale(input: ProbeAgainstScaleInput): ProbeAgainstSc
   const weighed =
     (numberIn(input.massAfter, SCALE_MASS, 'massAfter') - numberIn(input.massBefore, SCALE_MASS, 'massBefore')) / 1000
   const seen =
-    (numberIn(input.waterContentAfter, PROBE_CONTENT, 'contentAfter') -
-      numberIn(input.waterContentBefore, PROBE_CONTENT, 'contentBefore')) *
+    (numberIn(input.waterContentAfter, PROBE_CONTENT, 'waterContentAfter') -
+      numberIn(input.waterContentBefore, PROBE_CONTENT, 'waterContentBefore')) *
     volume
   const difference = seen - weighed
   return answersOf(

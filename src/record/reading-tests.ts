@@ -52,10 +52,7 @@ export function readingTests(limits: QualityLimits): ReadingTests {
 type CheckedTests = ReturnType<typeof checkedTests>
 
 function checkedTests(limits: QualityLimits) {
-  const maxStep = maxGap({
-    expectedStep: limits.expectedStep,
-    ...(limits.gapFactor === undefined ? {} : { factor: limits.gapFactor }),
-  })
+  const maxStep = maxGap(limits.expectedStep, limits.gapFactor, 'gapFactor')
   const ranges = limits.grossRange && checkedRanges(limits.grossRange)
   const spike = limits.spike && checkedSpike(limits.spike)
   const rate = limits.rateOfChange && checkedRate(limits.rateOfChange)

@@ -39,7 +39,7 @@ export interface TimeBreak {
 export function findTimeBreaks(input: TimeBreaksInput): TimeBreak[] {
   requireObject(input, 'input')
   const expected = numberIn(input.expectedStep, EXPECTED_STEP, 'expectedStep')
-  const max = maxGap(input)
+  const max = maxGap(input.expectedStep, input.factor)
   const { time, value } = input
   requireList(time, 'time')
   if (value !== undefined) equalLengths(time, value)

@@ -1,3 +1,4 @@
+import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, requireList, requireObject } from '../quantity/guard.js'
 import { EXPECTED_STEP, GAP_FACTOR } from './domains.js'
 import { QUALITY } from './flags.js'
@@ -22,18 +23,16 @@ export function timeGapTest(input: TimeGapInput): Uint8Array {
   requireObject(input, 'input')
   requireList(input.time, 'time')
   const { time } = input
-  const maxStep = maxGap(input)
+  const maxStep = maxGap(input.expectedStep, input.factor)
   const flags = new Uint8Array(time.length)
   if (time.length > 0) flags[0] = QUALITY.notEvaluated
   for (let i = 1; i < time.length; i++) flags[i] = gapFlag(time[i]! - time[i - 1]!, maxStep)
   return flags
 }
 
-/** The longest step that is no gap. */
-export function maxGap(input: Omit<TimeGapInput, 'time'>): number {
-  return (
-    numberIn(input.expectedStep, EXPECTED_STEP, 'expectedStep') * numberIn(input.factor ?? 1.5, GAP_FACTOR, 'factor')
-  )
+/** The longest step that is no gap; a refusal calls the factor as the caller does. */
+export function maxGap(expectedStep: Duration, factor = 1.5, argument = 'factor'): number {
+  return numberIn(expectedStep, EXPECTED_STEP, 'expectedStep') * numberIn(factor, GAP_FACTOR, argument)
 }
 
 export function gapFlag(step: number, maxStep: number): number {

@@ -1,5 +1,5 @@
 import { controlWatering } from '../control/control-watering.js'
-import { ACKNOWLEDGED_CODES } from '../control/watering/acknowledge.js'
+import { acknowledgedCodes } from '../control/watering/acknowledge.js'
 import type { WateringDecision } from '../control/watering/decision.js'
 import type { WateringInput } from '../control/watering/input.js'
 import type { WateringSettings } from '../control/watering/settings.js'
@@ -83,6 +83,6 @@ function inputOf(observed: Observation, names: readonly string[]): WateringInput
     ...(valveOpen === null ? {} : { valve: valveOpen ? 'open' : 'closed' }),
     ...(override === null ? {} : { override: { action: override === 'open' ? 'water' : 'close', until: now + HELD } }),
     // A person who comes has looked at all of it.
-    ...(acknowledged ? { acknowledge: ACKNOWLEDGED_CODES } : {}),
+    ...(acknowledged ? { acknowledge: acknowledgedCodes() } : {}),
   }
 }

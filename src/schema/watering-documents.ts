@@ -146,7 +146,7 @@ export function planSchema(unknownKeys: UnknownKeys) {
   ).transform((plan, context) =>
     checked(context, 'one entry a step', () => {
       if (plan.waterContent.length !== plan.time.length || plan.drain.length !== plan.time.length)
-        throw new InputError('waterContent and drain', 'have other lengths than time', 'give one entry for each step')
+        throw new InputError('waterContent, drain', 'have other lengths than time', 'give one entry for each step')
       return plan
     }),
   )

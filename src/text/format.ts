@@ -65,7 +65,7 @@ function significant(number: number, digits: number): string {
 }
 
 function rounded(number: number, value: number, uncertainty: number, unit: TextUnit): string {
-  numberIn(uncertainty, UNCERTAINTY)
+  numberIn(uncertainty, UNCERTAINTY, 'uncertainty')
   const there = Math.abs(shownNumber(value + uncertainty, unit) - number)
   const decimals = 1 - Math.floor(Math.log10(Number(there.toPrecision(2))))
   if (decimals > 0) return number.toFixed(Math.min(decimals, 100))

@@ -13,7 +13,7 @@ export interface CoverageInput {
 
 /** A share that an interval can promise. */
 export function checkConfidence(confidence: number): number {
-  return numberIn(confidence, CONFIDENCE)
+  return numberIn(confidence, CONFIDENCE, 'confidence')
 }
 
 /**

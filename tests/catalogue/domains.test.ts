@@ -45,6 +45,13 @@ const near = (a: number | undefined, b: number) =>
 const refusesRange = (refusal: Refusal | undefined, range: DocumentedRange) =>
   refusal?.code === 'outside-domain' && near(refusal.min, range.min) && near(refusal.max, range.max)
 
+/** A refusal names the argument: by its last word at least, `emitterFlow` or `zones[0].emitterFlow`. A function of one number says only what is wrong. */
+function names(refusal: Refusal | undefined, field: CatalogueField): boolean {
+  const argument = refusal?.argument?.replace(/\[\d+\]$/, '')
+  if (argument === undefined) return !field.path.includes('.')
+  return argument.split('.').at(-1) === field.path.split('.').at(-1)
+}
+
 /** Where the example leaves the whole part out, its other numbers are made up too, and may be refused first. */
 function isMadeUp(entry: CatalogueEntry, args: Arguments, field: CatalogueField): boolean {
   const parent = field.path.split('.').slice(0, -1).join('.')
@@ -85,6 +92,7 @@ describe('documented ranges are the coded ones', () => {
       const refusal = refusalOf(entry, call)
       if (madeUp ? refusal?.code === undefined : !refusesRange(refusal, range))
         wrong.push(`${value} is not refused with that range`)
+      if (!madeUp && !names(refusal, field)) wrong.push(`the refusal names ${refusal?.argument}`)
       if (!madeUp && value % 1 && range.integers && !refusal?.message?.includes('whole'))
         wrong.push('no word of a whole number')
     }

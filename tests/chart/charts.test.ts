@@ -24,8 +24,8 @@ import {
 } from 'porewater'
 import { chartCalibration, chartDay, chartDrain, chartDryDown, chartPlan, chartRetention } from 'porewater/chart'
 import { describe, expect, it } from 'vitest'
+import { bagDay, midnight } from '../../docs/tools/bag-day.js'
 import { PLOTS } from '../../docs/tools/plots.js'
-import { bagDay, midnight } from '../support/bag-day.js'
 import { badNumbers, every, parseXml, type XmlElement } from './well-formed.js'
 
 const HOSTILE = `<&"'>]]>`.repeat(20)

@@ -44,7 +44,7 @@ import {
   chartSeason,
   chartWaterByHeight,
 } from 'porewater/chart'
-import { bagDay } from '../support/bag-day.js'
+import { bagDay } from '../../docs/tools/bag-day.js'
 
 const START = 1779148800
 const DAY = 86400

@@ -303,13 +303,13 @@ describe('refusals', () => {
   it('Rhoades 1976 where its water films are broken, or less conducts than the surfaces', () => {
     expectInputError(
       () => poreWaterConductivityRhoades1976({ ...rhoades, waterContent: 0.05 as WaterContent, bulk: 0.5 as BulkEC }),
-      'slope, intercept, content',
+      'slope, intercept, waterContent',
     )
     expectInputError(() => poreWaterConductivityRhoades1976({ ...rhoades, bulk: 0.1 as BulkEC }), 'bulk, surface')
   })
   it('Mualem and Friedman 1991 above saturation', () => {
     const medium = { poreWater: 2 as PoreWaterEC, waterContent: 0.5 as WaterContent, saturated: 0.4 as WaterContent }
-    expectInputError(() => bulkConductivityMualemFriedman1991(medium), 'content, saturated')
+    expectInputError(() => bulkConductivityMualemFriedman1991(medium), 'waterContent, saturated')
   })
   it('standards, salts and ions that the tables do not have', () => {
     const temperature = 25 as Temperature

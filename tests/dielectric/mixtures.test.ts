@@ -235,11 +235,17 @@ describe('independent oracles', () => {
 
 describe('refusals', () => {
   it('more water than pores', () => {
-    expectInputError(() => permittivityRoth1990({ ...three, waterContent: 0.95 as WaterContent }), 'content, porosity')
-    expectInputError(() => permittivityFourPhase({ ...four, waterContent: 0.95 as WaterContent }), 'content, porosity')
+    expectInputError(
+      () => permittivityRoth1990({ ...three, waterContent: 0.95 as WaterContent }),
+      'waterContent, porosity',
+    )
+    expectInputError(
+      () => permittivityFourPhase({ ...four, waterContent: 0.95 as WaterContent }),
+      'waterContent, porosity',
+    )
     expectInputError(
       () => permittivityWangSchmugge1980({ ...loam, waterContent: 0.6 as WaterContent }),
-      'content, bulkDensity',
+      'waterContent, bulkDensity',
     )
   })
   it('shares that do not add up', () => {

@@ -142,7 +142,7 @@ describe('scaled frequency', () => {
   it('refuses samples that fix no curve', () => {
     expectInputError(
       () => fitScaledFrequency({ scaled: [0.5], waterContents: [0.1] as WaterContent[] }),
-      'scaled, contents',
+      'scaled, waterContents',
     )
     expectInputError(() => fitScaledFrequency({ scaled: [0.5, 0.6], waterContents: [0.1] as WaterContent[] }), 'scaled')
     expectInputError(

@@ -325,7 +325,7 @@ describe('a medium fitted to what drained and what a probe read', () => {
   })
   it('refuses series that do not match, nothing to find, and what nothing is known of', () => {
     const record = noisy(1, 0.004, 0.004)
-    expectInputError(() => fitMediumToRecord({ ...record, drain: { volumes: [] } }), 'drain')
+    expectInputError(() => fitMediumToRecord({ ...record, drain: { volumes: [] } }), 'drain.volumes')
     expectInputError(() => fitMediumToRecord({ ...record, fit: [] }), 'fit')
     expectInputError(() => explainFlowFinding({ code: 'colour', level: 'note' } as never), 'finding')
     expectDomainError(() => fitMediumToRecord({ ...record, nodes: 500 }), { argument: 'nodes' })

@@ -25,6 +25,7 @@ import {
 import { describe, expect, it } from 'vitest'
 import { randomNumbers } from '../../src/numerics/random.js'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
+import { limits } from '../support/uptake-limits.js'
 
 /** A day of shots, drawn at random, in steps of some minutes. */
 function day(seed: number, volume: number): FlowStep[] {
@@ -178,15 +179,7 @@ describe('fitting the storage model', () => {
       }),
       saturatedConductivity: centimetresPerHour(60),
       roots: {
-        limits: {
-          h1: centimetresOfSuction(0),
-          h2: centimetresOfSuction(1),
-          h3HighDemand: centimetresOfSuction(300),
-          h3LowDemand: centimetresOfSuction(800),
-          h4: centimetresOfSuction(8000),
-          highDemand: 5 as never,
-          lowDemand: 1 as never,
-        },
+        limits,
       },
     })
     const start = waterContent(0.8)

@@ -21,6 +21,7 @@ import {
   wettingCurveKoolParker1987,
 } from 'porewater'
 import { randomNumbers } from '../../src/numerics/random.js'
+import { limits as usual } from '../support/uptake-limits.js'
 
 /** Steps of a run. */
 export const STEPS = 6
@@ -72,15 +73,7 @@ export function drawn(k: number, seed: number) {
   const count = pick(1, 1, 2, 3)
   const total = between(3, 30)
   const layers = Array.from({ length: count }, () => layer(draw, centimetres(total / count)))
-  const limits = {
-    h1: pick(0, 5),
-    h2: between(10, 25),
-    h3HighDemand: 300,
-    h3LowDemand: 800,
-    h4: 8000,
-    highDemand: 5,
-    lowDemand: 1,
-  } as unknown as FeddesLimits
+  const limits = { ...usual, h1: pick(0, 5), h2: between(10, 25) } as FeddesLimits
   const flow = layeredFlowRichards1931({
     layers,
     base: pick<'seepage' | 'closed' | ReturnType<typeof centimetresOfSuction>>(

@@ -7,7 +7,6 @@ import {
   centimetresPerHour,
   containerFlowRichards1931,
   decisiemensPerMetre,
-  type FeddesLimits,
   hours,
   litres,
   millimetresPerHour,
@@ -26,6 +25,7 @@ import {
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
+import { limits } from '../support/uptake-limits.js'
 
 const NOTHING = litres(0)
 const medium = vanGenuchten1980({
@@ -117,15 +117,6 @@ describe('salt that moves with the water', () => {
     for (const { poreWaterEC } of profile) expect(poreWaterEC).toBeCloseTo(exact, 3)
     expect(drainEC).toBeCloseTo(exact, 2)
   })
-  const limits = {
-    h1: 0,
-    h2: 1,
-    h3HighDemand: 300,
-    h3LowDemand: 800,
-    h4: 8000,
-    highDemand: 5,
-    lowDemand: 1,
-  } as unknown as FeddesLimits
   const planted = (salt: Partial<SaltInContainer>) =>
     containerFlowRichards1931({
       container: boxContainer({ length: centimetres(20), width: centimetres(20), height: centimetres(12) }),

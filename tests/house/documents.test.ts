@@ -5,26 +5,14 @@ import { catalogue } from 'porewater/catalogue'
 import { describe, expect, it } from 'vitest'
 import { runExample } from '../../docs/tools/examples.js'
 import { publicNames } from '../../docs/tools/public-names.js'
+import { fencesOf } from '../support/fences.js'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const read = (path: string) => readFileSync(`${root}${path}`, 'utf8')
 const guides = readdirSync(`${root}docs/guides`)
   .filter((name) => name.endsWith('.md'))
   .map((name) => `docs/guides/${name}`)
-/** All fences of a page, joined so that later ones see what earlier ones made; other lines are blank to keep line numbers. */
-const code = (path: string) => {
-  let inside = false
-  return read(path)
-    .split('\n')
-    .map((line) => {
-      if (/^```/.test(line)) {
-        inside = !inside && /^```ts\s*$/.test(line)
-        return ''
-      }
-      return inside ? line : ''
-    })
-    .join('\n')
-}
+const code = (path: string) => fencesOf(read(path))
 
 describe('the code in the documents runs and gives what is printed', () => {
   it.each(['README.md', ...guides])('%s', async (path) => {

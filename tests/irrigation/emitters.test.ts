@@ -134,7 +134,7 @@ describe('the curve of an emitter', () => {
   })
   it('is refused where it says nothing', () => {
     const same = { pressure: kilopascals(100), flow: litresPerHour(2) }
-    expectInputError(() => fitEmitterCurve({ first: same, second: same }), 'first and second')
+    expectInputError(() => fitEmitterCurve({ first: same, second: same }), 'first, second')
     const compensating = emitterCurve({ coefficient: 2, pressureUnit: 'kPa', exponent: 0 })
     expectInputError(() => emitterPressureFor(compensating, litresPerHour(2)), 'curve')
     expectInputError(() => emitterCoefficient(compensating, 'atm' as never), 'pressureUnit')

@@ -18,7 +18,7 @@ import {
   waterContent,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
-import { bagDay, midnight } from '../support/bag-day.js'
+import { bagDay, midnight } from '../../docs/tools/bag-day.js'
 import { limits } from '../support/uptake-limits.js'
 
 // An invented bag of 14 L, described by its medium instead of by a store with a lag.

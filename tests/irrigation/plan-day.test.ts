@@ -17,7 +17,7 @@ import {
   waterContentChange,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
-import { bagDay, midnight } from '../support/bag-day.js'
+import { bagDay, midnight } from '../../docs/tools/bag-day.js'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
 
 const hour = (h: number) => instant(midnight + Math.round(h * 3600))

@@ -14,7 +14,7 @@ import {
   waterContentChange,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
-import { bagDay, light, midnight } from '../support/bag-day.js'
+import { bagDay, light, midnight } from '../../docs/tools/bag-day.js'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
 
 /** Stories of plans that were once made on lies. The bench is invented: bags of 14 L, full at 62 %, refilled at 59 %. */

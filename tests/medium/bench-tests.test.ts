@@ -216,7 +216,10 @@ describe('bench tests', () => {
     )
   })
   it('refuse impossible numbers', () => {
-    expectDomainError(() => weighedPotTest({ ...pot, mediumVolume: litres(0) }), { quantity: 'volume of medium' })
+    expectDomainError(() => weighedPotTest({ ...pot, mediumVolume: litres(0) }), {
+      quantity: 'medium volume',
+      argument: 'mediumVolume',
+    })
     expectDomainError(() => weighedPotTest({ ...pot, dryMass: Number.NaN as never }), { quantity: 'dry mass' })
     expectDomainError(() => weighedPotTest({ ...pot, uncertainty: { ...uncertainty, mass: Number.NaN as never } }), {
       quantity: 'uncertainty of a weighing',

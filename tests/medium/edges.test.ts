@@ -64,6 +64,6 @@ describe('water that a sample releases', () => {
     [60, 61, 40],
     [60, 50, 51],
   ] as const)('falls with suction: %i, %i, %i %% is refused', (...readings) => {
-    expectInputError(() => waterClassesDeBoodt1972(sample(readings)), 'water contents')
+    expectInputError(() => waterClassesDeBoodt1972(sample(readings)), 'at10, at50, at100')
   })
 })

@@ -164,7 +164,7 @@ describe('irrigation limits', () => {
     expect(limits.waterBetween).toBeLessThan(0)
   })
   it('refuse what contradicts itself', () => {
-    expectInputError(() => irrigationLimits({ container: slab, medium }), 'depletion and maxSuction')
+    expectInputError(() => irrigationLimits({ container: slab, medium }), 'depletion, maxSuction')
     const depletion = percent(20) as never
     expectInputError(
       () => irrigationLimits({ container: slab, medium, depletion, lowerLimit: waterContent(0.9) }),

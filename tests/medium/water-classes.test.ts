@@ -95,7 +95,7 @@ describe('air and water classes', () => {
     const [low, high] = [centimetresOfSuction(10), centimetresOfSuction(50)]
     expect(waterBetweenSuctions({ medium, from: low, to: high })).toBe(easilyAvailableWater(medium))
     expect(waterBetweenSuctions({ medium, from: low, to: low })).toBe(0)
-    expectInputError(() => waterBetweenSuctions({ medium, from: high, to: low }), 'from and to')
+    expectInputError(() => waterBetweenSuctions({ medium, from: high, to: low }), 'from, to')
     expectDomainError(() => waterBetweenSuctions({ medium, from: -1 as never, to: low }), { quantity: 'suction' })
     expectInputError(() => waterClassesOfMedium({ medium, porosity: fraction(0.9) }), 'porosity')
     expectDomainError(() => waterClassesOfMedium({ medium, porosity: 0 as never }), { quantity: 'porosity' })
@@ -104,7 +104,7 @@ describe('air and water classes', () => {
       [0.4, 0.5, 0.3],
       [0.6, 0.4, 0.5],
     ] as const)
-      expectInputError(() => waterClassesDeBoodt1972(sampleOf(90, at10, at50, at100)), 'water contents')
+      expectInputError(() => waterClassesDeBoodt1972(sampleOf(90, at10, at50, at100)), 'at10, at50, at100')
     const sample = sampleOf(90, 0.6, 0.4, 0.3)
     expectDomainError(() => waterClassesDeBoodt1972({ ...sample, totalPoreSpace: 0 as never }), {
       argument: 'totalPoreSpace',

@@ -21,7 +21,7 @@ import {
   type ZoneShot,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
-import { bagDay, midnight } from '../support/bag-day.js'
+import { bagDay, midnight } from '../../docs/tools/bag-day.js'
 import { safeWatering } from '../support/safe-watering.js'
 
 /**

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import ts from 'typescript'
 import { describe, expect, it } from 'vitest'
+import { fencesOf } from '../support/fences.js'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const entries = ['porewater', 'porewater/text', 'porewater/chart', 'porewater/schema', 'porewater/catalogue']
@@ -58,18 +59,9 @@ function publicExports(): Map<string, { entry: string; type: boolean }> {
 
 /** The fences of a page as one module, with line numbers kept and the names it uses imported in its first line. */
 function moduleOf(path: string, names: ReturnType<typeof publicExports>): string {
-  let inside = false
-  const code = readFileSync(`${root}${path}`, 'utf8')
-    .split('\n')
-    .map((line) => {
-      if (/^```/.test(line)) {
-        inside = !inside && /^```ts\s*$/.test(line)
-        return ''
-      }
-      return inside ? line : ''
-    })
-    .join('\n')
-    .replace(/import \{[\s\S]*?\} from '[^']+'/g, (words) => words.replace(/[^\n]/g, ' '))
+  const code = fencesOf(readFileSync(`${root}${path}`, 'utf8')).replace(/import \{[\s\S]*?\} from '[^']+'/g, (words) =>
+    words.replace(/[^\n]/g, ' '),
+  )
   const own = new Set([...code.matchAll(/\b(?:const|let|function)\s+(\w+)/g)].map((match) => match[1] as string))
   for (const [, list = '', fields = ''] of code.matchAll(/const (?:\[([^\]]+)\]|\{([^}]+)\})/g)) {
     for (const part of `${list},${fields}`.split(',')) own.add((part.split(':').at(-1) as string).trim())

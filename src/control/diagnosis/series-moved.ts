@@ -1,3 +1,4 @@
+import { sumsAboutMeans } from '../../numerics/sums-about-means.js'
 import { maxOf } from '../../quantity/extremes.js'
 
 /** Water by the order and by the meter, and mean change of the probes, in a quarter of an hour. */
@@ -78,13 +79,9 @@ function fitOf(
     return now == null || next == null ? [] : [[order, now + next] as const]
   })
   if (pairs.length < ENOUGH) return { fit: 0, shown: 0 }
-  const mean = (of: 0 | 1) => pairs.reduce((sum, pair) => sum + pair[of] / pairs.length, 0)
-  const [x, y] = [mean(0), mean(1)]
-  let [xx, xy, yy] = [0, 0, 0]
-  for (const pair of pairs) {
-    xx += (pair[0] - x) ** 2
-    xy += (pair[0] - x) * (pair[1] - y)
-    yy += (pair[1] - y) ** 2
-  }
+  const { xx, xy, yy } = sumsAboutMeans(
+    pairs.map(([order]) => order),
+    pairs.map(([, came]) => came),
+  )
   return xx > 0 && yy > 0 ? { fit: xy / Math.sqrt(xx * yy), shown: xy / xx } : { fit: 0, shown: 0 }
 }

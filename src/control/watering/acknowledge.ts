@@ -1,30 +1,16 @@
-import type { WateringCounters, WateringFill, WateringState } from './state.js'
+import { LATCHED_CODES, type LatchedCode } from './latched-codes.js'
+import type { WateringFill, WateringState } from './state.js'
 import { forgottenPace } from './tally.js'
 
-/** Codes that wait for a person. */
-export const ACKNOWLEDGED_CODES: readonly string[] = [
-  'shots-without-rise',
-  'reading-fell-too-fast',
-  'reads-too-high',
-  'use-too-small',
-  'use-too-large',
-  'clock-doubtful',
-  'flow-while-closed',
-  'no-flow',
-  'flow-too-large',
-  'flow-too-small',
-  'drain-while-dry',
-  'no-drain',
-  'drain-too-large',
-  'valve-does-not-close',
-]
-
-/** Those after which probes may stand elsewhere, or be others. */
+/** Findings after which probes may stand elsewhere, or be others. */
 const SETS = ['shots-without-rise', 'reading-fell-too-fast', 'reads-too-high', 'use-too-small', 'use-too-large']
+
+/** Codes that wait for a person. */
+export const acknowledgedCodes = (): readonly string[] => [...SETS, 'clock-doubtful', ...LATCHED_CODES]
 
 /** Whether a list holds only codes that can be acknowledged. */
 export function canAcknowledge(codes: unknown): codes is readonly string[] {
-  return Array.isArray(codes) && codes.length <= 100 && codes.every((code) => ACKNOWLEDGED_CODES.includes(code))
+  return Array.isArray(codes) && codes.length <= 100 && codes.every((code) => acknowledgedCodes().includes(code))
 }
 
 /** Nothing is known of what probes say of a full zone. */
@@ -50,7 +36,7 @@ export function acknowledged(state: WateringState, codes: readonly string[]): Wa
     ...(has('shots-without-rise') && { misses: 0, latched: false, before: null }),
     ...(has('reading-fell-too-fast') && { fellFrom: null }),
   }))
-  const latched = counters.latched.filter((code: WateringCounters['latched'][number]) => !has(code))
+  const latched = counters.latched.filter((code: LatchedCode) => !has(code))
   return {
     ...state,
     clock:

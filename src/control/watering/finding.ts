@@ -1,4 +1,5 @@
 import type { CodedFinding } from '../../quantity/finding.js'
+import type { LatchedCode } from './latched-codes.js'
 
 /** Why the valve is open or closed: the one thing that decided. */
 export type WateringReason =
@@ -42,14 +43,7 @@ export type WateringDoubt =
   | 'use-too-large'
   | 'unknown-probe'
   | 'clock-doubtful'
-  | 'flow-while-closed'
-  | 'no-flow'
-  | 'flow-too-large'
-  | 'flow-too-small'
-  | 'drain-while-dry'
-  | 'no-drain'
-  | 'drain-too-large'
-  | 'valve-does-not-close'
+  | LatchedCode
   | 'by-hand-refused'
   | 'override-refused'
   | 'acknowledge-refused'

@@ -1,6 +1,7 @@
 import { isMoment } from '../moment.js'
 import type { Limits } from './checked-settings.js'
 import { SLOTS } from './given-water.js'
+import { LATCHED_CODES, type LatchedCode } from './latched-codes.js'
 import type {
   WateringClock,
   WateringCounters,
@@ -271,17 +272,6 @@ function fillSound(fill: Loose<WateringFill>, elapsed: number, probes: number): 
   )
 }
 
-const LATCHES: readonly unknown[] = [
-  'flow-while-closed',
-  'no-flow',
-  'flow-too-large',
-  'flow-too-small',
-  'drain-while-dry',
-  'no-drain',
-  'drain-too-large',
-  'valve-does-not-close',
-]
-
 function countersSound(counters: Loose<WateringCounters>): boolean {
   return (
     nullOr(counters.metered, 0, AGES) &&
@@ -295,8 +285,8 @@ function countersSound(counters: Loose<WateringCounters>): boolean {
     deliverySound(counters.delivery) &&
     isCount(counters.drains, 48) &&
     Array.isArray(counters.latched) &&
-    counters.latched.length <= LATCHES.length &&
-    each(counters.latched, (code) => LATCHES.includes(code))
+    counters.latched.length <= LATCHED_CODES.length &&
+    each(counters.latched, (code) => LATCHED_CODES.includes(code as LatchedCode))
   )
 }
 

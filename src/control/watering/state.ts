@@ -1,3 +1,5 @@
+import type { LatchedCode } from './latched-codes.js'
+
 /** What is remembered from one decision to the next; plain data. Times count in seconds of trusted time since the start. */
 export interface WateringState {
   readonly made: WateringOrigin
@@ -213,16 +215,7 @@ export interface WateringCounters {
   /** Shots in a row that mostly drained while the zone was called dry. */
   readonly drains: number
   /** Findings that stand until somebody acknowledges them. */
-  readonly latched: readonly (
-    | 'flow-while-closed'
-    | 'no-flow'
-    | 'flow-too-large'
-    | 'flow-too-small'
-    | 'drain-while-dry'
-    | 'no-drain'
-    | 'drain-too-large'
-    | 'valve-does-not-close'
-  )[]
+  readonly latched: readonly LatchedCode[]
 }
 
 /** What arrives of what is ordered, by two witnesses that know nothing of each other: the meter, and probes with drain. */

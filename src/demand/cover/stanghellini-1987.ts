@@ -92,7 +92,7 @@ export function transpirationStanghellini1987(input: StanghelliniInput): CanopyT
 /** A deficit that air of this temperature can have: at most its saturation vapour pressure, when it is quite dry. */
 function deficitAt(deficit: VapourPressureDeficit, temperature: Temperature): number {
   const saturation = saturationVapourPressureFao56(temperature)
-  if (numberIn(deficit, CROP_DEFICIT) <= saturation) return deficit
+  if (numberIn(deficit, CROP_DEFICIT, 'deficit') <= saturation) return deficit
   throw new InputError(
     'deficit',
     `${deficit} kPa is above the saturation vapour pressure of ${saturation.toFixed(3)} kPa at ${temperature} °C`,

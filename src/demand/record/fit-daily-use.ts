@@ -1,5 +1,6 @@
 import { type LinearFit, leastSquares } from '../../numerics/least-squares.js'
 import { studentTwoSided } from '../../numerics/student-t.js'
+import { sumsAboutMeans } from '../../numerics/sums-about-means.js'
 import { CONFIDENCE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
@@ -94,9 +95,15 @@ export function fitDailyUse(record: DailyUseRecord): DailyUseFit {
   const [perJoule, perDeficitHour] = intervals(fit, fitted.length, confidence)
   const kept = days.slice(days.length - testDays)
   const misses = kept.map((i) => perJoule.value * rowOf(i)[0]! + perDeficitHour.value * rowOf(i)[1]! - use[i]!)
-  const spread = deviations(kept.map((i) => use[i]!))
+  const { yy: spread } = sumsAboutMeans(
+    misses,
+    kept.map((i) => use[i]!),
+  )
   const testExplained = spread > 0 ? 1 - squares(misses) / spread : 0
-  const correlation = correlationOf(fitted.map(rowOf))
+  const correlation = correlationOf(
+    fitted.map((i) => radiationSum[i]!),
+    fitted.map((i) => deficitHours[i]!),
+  )
   const findings = doubts(perJoule, perDeficitHour, correlation, testExplained)
   return {
     perJoule,
@@ -169,16 +176,9 @@ function squares(values: readonly number[]): number {
   return values.reduce((total, value) => total + value * value, 0)
 }
 
-function deviations(values: readonly number[]): number {
-  const mean = values.reduce((total, value) => total + value, 0) / values.length
-  return squares(values.map((value) => value - mean))
-}
-
-function correlationOf(rows: readonly (readonly number[])[]): number {
-  const [a, b] = [0, 1].map((k) => rows.map((row) => row[k]!)) as [number[], number[]]
-  const scale = Math.sqrt(deviations(a) * deviations(b))
-  if (!(scale > 0)) return 0
-  const meanB = b.reduce((total, value) => total + value, 0) / b.length
-  const meanA = a.reduce((total, value) => total + value, 0) / a.length
-  return a.reduce((total, value, i) => total + (value - meanA) * (b[i]! - meanB), 0) / scale
+/** Zero where one of them never varies. */
+function correlationOf(a: readonly number[], b: readonly number[]): number {
+  const { xx, xy, yy } = sumsAboutMeans(a, b)
+  const scale = Math.sqrt(xx * yy)
+  return scale > 0 ? xy / scale : 0
 }

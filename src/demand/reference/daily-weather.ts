@@ -1,7 +1,7 @@
 import { actualVapourPressureFao56, type DayTemperatures } from '../../air/actual-vapour-pressure-fao56.js'
 import { atmosphericPressureFao56 } from '../../air/atmospheric-pressure-fao56.js'
 import { ACTUAL_VAPOUR, AIR_PRESSURE, DAILY_SOLAR, RELATIVE_HUMIDITY, SUNSHINE } from '../../air/domains.js'
-import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
+import { saturationAt } from '../../air/saturation-vapour-pressure-fao56.js'
 import { dayLengthFao56, extraterrestrialRadiationFao56, type SolarDay } from '../../air/solar-geometry-fao56.js'
 import {
   RADIATION_ADJUSTMENT,
@@ -86,19 +86,21 @@ export function completeDay(weather: DailyWeather): CompletedDay {
 }
 
 function pressureOf({ elevation, pressure }: DailyWeather): Pressure {
-  numberIn(elevation, SITE_ELEVATION)
-  return pressure === undefined ? atmosphericPressureFao56(elevation) : (numberIn(pressure, AIR_PRESSURE) as Pressure)
+  numberIn(elevation, SITE_ELEVATION, 'elevation')
+  return pressure === undefined
+    ? atmosphericPressureFao56(elevation)
+    : (numberIn(pressure, AIR_PRESSURE, 'pressure') as Pressure)
 }
 
 function vapourOf(weather: DailyWeather, assumed: WeatherAssumption[]): VapourPressure {
   const { vapourPressure, dewPoint, maxHumidity, minHumidity, meanHumidity } = weather
   // Every value that is given must have a meaning, also where another one is preferred.
-  for (const humidity of [maxHumidity, minHumidity, meanHumidity])
-    if (humidity !== undefined) numberIn(humidity, RELATIVE_HUMIDITY)
+  for (const name of ['maxHumidity', 'minHumidity', 'meanHumidity'] as const)
+    if (weather[name] !== undefined) numberIn(weather[name], RELATIVE_HUMIDITY, name)
   notAbove('minHumidity', minHumidity ?? 0, 'maxHumidity', maxHumidity ?? 1)
-  const ofDew = dewPoint === undefined ? undefined : saturationVapourPressureFao56(dewPoint)
+  const ofDew = dewPoint === undefined ? undefined : saturationAt(dewPoint, 'dewPoint')
   const ofNight = vapourPressureFromMinTemperatureFao56(weather)
-  if (vapourPressure !== undefined) return numberIn(vapourPressure, ACTUAL_VAPOUR) as VapourPressure
+  if (vapourPressure !== undefined) return numberIn(vapourPressure, ACTUAL_VAPOUR, 'vapourPressure') as VapourPressure
   if (ofDew !== undefined) return ofDew
   if (maxHumidity !== undefined && minHumidity !== undefined)
     return actualVapourPressureFao56({ ...weather, maxHumidity, minHumidity })
@@ -123,8 +125,8 @@ function solarOf(
 ): DailyRadiation {
   const { solar, sunshine, exposure = 'interior' } = weather
   oneOf(exposure, ['interior', 'coastal', 'island'], 'exposure')
-  if (sunshine !== undefined) numberIn(sunshine, SUNSHINE)
-  if (solar !== undefined) return numberIn(solar, DAILY_SOLAR) as DailyRadiation
+  if (sunshine !== undefined) numberIn(sunshine, SUNSHINE, 'sunshine')
+  if (solar !== undefined) return numberIn(solar, DAILY_SOLAR, 'solar') as DailyRadiation
   if (sunshine !== undefined) {
     const dayLength = dayLengthFao56(weather)
     return dayLength > 0

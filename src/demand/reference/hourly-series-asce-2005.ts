@@ -1,6 +1,6 @@
 import { atmosphericPressureFao56 } from '../../air/atmospheric-pressure-fao56.js'
 import { dayOfEpochDay } from '../../air/day-of-date.js'
-import { ACTUAL_VAPOUR, SITE_LONGITUDE, WIND_SPEED } from '../../air/domains.js'
+import { ACTUAL_VAPOUR, ANEMOMETER_HEIGHT, SITE_LONGITUDE, WIND_SPEED } from '../../air/domains.js'
 import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao56.js'
 import type { SolarDay } from '../../air/solar-geometry-fao56.js'
 import { aroundNoon, HOUR_FACTOR, radiationBetween, seasonalCorrectionHours } from '../../air/solar-hour-fao56.js'
@@ -90,8 +90,9 @@ export function hourlySeriesAsce2005(series: HourlySeriesAsce): HourlySeriesCoun
   const rows = temperature.length
   checkLengths(series, rows)
   const phi = (numberIn(site.latitude, SITE_LATITUDE, 'latitude') * Math.PI) / 180
-  const gamma = psychrometricConstantFao56(atmosphericPressureFao56(site.elevation))
   const clear = 0.75 + 2e-5 * numberIn(site.elevation, SITE_ELEVATION, 'elevation')
+  const gamma = psychrometricConstantFao56(atmosphericPressureFao56(site.elevation))
+  numberIn(site.windHeight, ANEMOMETER_HEIGHT, 'windHeight')
   const reduction = windSpeedAtTwoMetresFao56({ speed: 1 as WindSpeed, height: site.windHeight })
   const windFactor = site.windHeight === 200 ? 1 : reduction
   // Mean solar time of the middle of the first hour, in seconds.

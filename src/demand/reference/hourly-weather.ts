@@ -1,11 +1,13 @@
 import { atmosphericPressureFao56 } from '../../air/atmospheric-pressure-fao56.js'
 import { ACTUAL_VAPOUR, AIR_PRESSURE, RELATIVE_HUMIDITY } from '../../air/domains.js'
 import { vapourPressureOfHumidity } from '../../air/humidity-of-air.js'
-import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
+import { saturationAt } from '../../air/saturation-vapour-pressure-fao56.js'
 import type { SolarHour } from '../../air/solar-hour-fao56.js'
 import { type MeasuredWind, windSpeedAtTwoMetresFao56 } from '../../air/wind-at-two-metres-fao56.js'
+import { SITE_ELEVATION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type {
+  Elevation,
   HourlyRadiation,
   Pressure,
   RelativeHumidity,
@@ -43,13 +45,13 @@ export interface HourlyWeather extends WeatherSite, Omit<SolarHour, 'length'> {
 
 /** The pressure of an hour, measured or that of the elevation. */
 export function pressureOfHour({ elevation, pressure }: HourlyWeather): Pressure {
-  const standard = atmosphericPressureFao56(elevation)
+  const standard = atmosphericPressureFao56(numberIn(elevation, SITE_ELEVATION, 'elevation') as Elevation)
   return pressure === undefined ? standard : (numberIn(pressure, AIR_PRESSURE, 'pressure') as Pressure)
 }
 
 /** The actual vapour pressure of an hour. */
 export function vapourOfHour({ temperature, vapourPressure, dewPoint, humidity }: HourlyWeather): VapourPressure {
-  const ofDew = dewPoint === undefined ? undefined : saturationVapourPressureFao56(dewPoint)
+  const ofDew = dewPoint === undefined ? undefined : saturationAt(dewPoint, 'dewPoint')
   const share =
     humidity === undefined ? undefined : (numberIn(humidity, RELATIVE_HUMIDITY, 'humidity') as RelativeHumidity)
   if (vapourPressure !== undefined) return numberIn(vapourPressure, ACTUAL_VAPOUR, 'vapourPressure') as VapourPressure

@@ -1,9 +1,9 @@
 import type { DayTemperatures } from '../../air/actual-vapour-pressure-fao56.js'
-import { AIR_TEMPERATURE, OUTSIDE_RADIATION } from '../../air/domains.js'
+import { AIR_PRESSURE, AIR_TEMPERATURE, OUTSIDE_RADIATION } from '../../air/domains.js'
 import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao56.js'
 import { slopeOfSaturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
 import type { AirPressure, Extraterrestrial } from '../../air/terms.js'
-import type { ReferenceET, Temperature } from '../../quantity/generated/kinds.js'
+import type { Pressure, ReferenceET, Temperature } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { notAbove } from '../../quantity/not-above.js'
 import { NET_RADIATION, PRIESTLEY_TAYLOR, SOIL_HEAT } from '../domains.js'
@@ -55,8 +55,10 @@ export function referenceETHargreaves1985(input: TemperatureMethodInput): Refere
  * }) // => 4.42
  */
 export function referenceETPriestleyTaylor1972(input: RadiationMethodInput): ReferenceET {
-  const slope = slopeOfSaturationVapourPressureFao56(optionsOf(input).temperature)
-  const gamma = psychrometricConstantFao56(input.pressure)
+  const slope = slopeOfSaturationVapourPressureFao56(
+    numberIn(optionsOf(input).temperature, AIR_TEMPERATURE, 'temperature') as Temperature,
+  )
+  const gamma = psychrometricConstantFao56(numberIn(input.pressure, AIR_PRESSURE, 'pressure') as Pressure)
   const energy =
     numberIn(input.netRadiation, NET_RADIATION, 'netRadiation') - numberIn(input.soilHeat ?? 0, SOIL_HEAT, 'soilHeat')
   return ((numberIn(input.coefficient ?? 1.26, PRIESTLEY_TAYLOR, 'coefficient') * slope * energy) /

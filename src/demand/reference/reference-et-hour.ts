@@ -37,7 +37,8 @@ export function relativeShortwaveOfHour(
   sunHeight: number,
   beforeSunset: number | undefined,
 ): { readonly ratio: number; readonly assumed: boolean } {
-  const given = beforeSunset === undefined ? undefined : numberIn(beforeSunset, SUNSET_RATIO, 'beforeSunset')
+  const given =
+    beforeSunset === undefined ? undefined : numberIn(beforeSunset, SUNSET_RATIO, 'relativeShortwaveBeforeSunset')
   if (sunHeight >= MIN_SUN_HEIGHT && clearSky > 0) return { ratio: solar / clearSky, assumed: false }
   return { ratio: given ?? NIGHT_SHARE, assumed: given === undefined }
 }

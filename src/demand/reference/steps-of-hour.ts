@@ -4,7 +4,7 @@ import {
   netShortwaveRadiationHourFao56,
 } from '../../air/net-radiation-hour-fao56.js'
 import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao56.js'
-import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
+import { saturationAt } from '../../air/saturation-vapour-pressure-fao56.js'
 import { extraterrestrialRadiationHourFao56, solarHourFao56 } from '../../air/solar-hour-fao56.js'
 import type {
   HourlyNetRadiation,
@@ -48,7 +48,7 @@ export function stepsOfHour(weather: HourlyWeather, method: MethodOfHour): Steps
   const { temperature, solar, elevation } = weather
   const pressure = pressureOfHour(weather)
   const psychrometricConstant = psychrometricConstantFao56(pressure)
-  const saturation = saturationVapourPressureFao56(temperature)
+  const saturation = saturationAt(temperature, 'temperature')
   const slope = method.slope(temperature)
   const actual = vapourOfHour(weather)
   const extraterrestrial = extraterrestrialRadiationHourFao56(weather)

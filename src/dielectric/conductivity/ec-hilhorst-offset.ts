@@ -1,3 +1,4 @@
+import { sumsAboutMeans } from '../../numerics/sums-about-means.js'
 import { InputError } from '../../quantity/errors.js'
 import type { BulkEC, Permittivity, PoreWaterEC } from '../../quantity/generated/kinds.js'
 import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
@@ -47,15 +48,7 @@ export interface HilhorstOffset {
 export function fitOffsetHilhorst2000(readings: OffsetReadings): HilhorstOffset {
   const { x, y, n } = pairsOf(readings)
   const water = numberIn(readings.water, WATER_PERMITTIVITY, 'water')
-  const meanX = x.reduce((total, value) => total + value, 0) / n
-  const meanY = y.reduce((total, value) => total + value, 0) / n
-  let [xx, xy, yy] = [0, 0, 0]
-  x.forEach((value, i) => {
-    const [dx, dy] = [value - meanX, y[i]! - meanY]
-    xx += dx * dx
-    xy += dx * dy
-    yy += dy * dy
-  })
+  const { meanX, meanY, xx, xy, yy } = sumsAboutMeans(x, y)
   if (xx <= 1e-20 * n * meanX * meanX)
     throw new InputError('bulk', 'the readings have no spread', 'read at several water contents')
   const slope = xy / xx
@@ -88,7 +81,7 @@ function pairsOf(readings: OffsetReadings): { x: number[]; y: number[]; n: numbe
       `${n} permittivities and ${readings.bulk.length} conductivities`,
       'give both for the same readings, at least two',
     )
-  const x = readings.bulk.map((value) => numberIn(value, CONDUCTIVITY))
-  const y = readings.apparent.map((value) => numberIn(value, APPARENT))
+  const x = readings.bulk.map((value) => numberIn(value, CONDUCTIVITY, 'bulk'))
+  const y = readings.apparent.map((value) => numberIn(value, APPARENT, 'apparent'))
   return { x, y, n }
 }

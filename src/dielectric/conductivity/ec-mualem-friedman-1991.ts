@@ -64,7 +64,7 @@ function openShare(medium: MediumOfMualemFriedman): number {
   const saturated = numberIn(medium.saturated, SATURATED_CONTENT, 'saturated')
   if (waterContent > saturated)
     throw new InputError(
-      'content, saturated',
+      'waterContent, saturated',
       `a water content of ${waterContent} is above the saturated ${saturated}`,
       'check which is which, and whether the calibration of the probe fits the medium',
     )

@@ -92,7 +92,7 @@ function transmissionOf(medium: MediumOfRhoades): { waterContent: number; transm
     numberIn(medium.intercept, TRANSMISSION_INTERCEPT, 'intercept')
   if (transmission <= 0)
     throw new InputError(
-      'slope, intercept, content',
+      'slope, intercept, waterContent',
       `the transmission coefficient is ${transmission} at a water content of ${waterContent}`,
       'at this water content the water films are broken and the model has no answer; use wetter readings',
     )

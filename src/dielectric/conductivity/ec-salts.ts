@@ -49,14 +49,18 @@ export function conductivityOfSalt(solution: SaltSolution): MeasuredEC {
   const nearest = PERCENTS.findIndex((printed) => Math.abs(printed - percent) <= 1e-9)
   if (nearest >= 0 && nearest < row.length) return row[nearest]! as MeasuredEC
   if (!(percent > PERCENTS[0]! && percent < last))
-    throw new DomainError(solution.massFraction, {
-      quantity: `mass fraction of ${solution.salt}`,
-      unit: '1',
-      min: PERCENTS[0]! / 100,
-      max: last / 100,
-      ends: '[]',
-      hint: 'the printed table ends there; below 0.5 % use the limiting law or measure',
-    })
+    throw new DomainError(
+      solution.massFraction,
+      {
+        quantity: `mass fraction of ${solution.salt}`,
+        unit: '1',
+        min: PERCENTS[0]! / 100,
+        max: last / 100,
+        ends: '[]',
+        hint: 'the printed table ends there; below 0.5 % use the limiting law or measure',
+      },
+      'massFraction',
+    )
   const above = PERCENTS.findIndex((printed) => printed > percent)
   const [low, high] = [PERCENTS[above - 1]!, PERCENTS[above]!]
   const share = (percent - low) / (high - low)

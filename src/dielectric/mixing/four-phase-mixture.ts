@@ -62,7 +62,7 @@ export function permittivityFourPhase(medium: FourPhaseMedium): Permittivity {
   const { dry, bound, boundGain, freeGain, exponent } = phaseTerms(medium)
   if (waterContent > medium.porosity)
     throw new InputError(
-      'content, porosity',
+      'waterContent, porosity',
       `a water content of ${waterContent} does not fit into a porosity of ${medium.porosity}`,
       'give the total porosity; a saturated medium has a water content equal to it',
     )

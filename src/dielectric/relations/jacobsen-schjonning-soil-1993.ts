@@ -96,7 +96,7 @@ export function permittivityJacobsenSchjonningSoil1993(reading: WaterContentInSo
 }
 
 function shift({ bulkDensity, clay, organicMatter }: SoilOfJacobsenSchjonning): number {
-  const clayPercent = 100 * numberIn(clay, MASS_FRACTION)
-  const organicPercent = 100 * numberIn(organicMatter, MASS_FRACTION)
-  return -0.037 * numberIn(bulkDensity, BULK_DENSITY) + 7.36e-4 * clayPercent + 4.77e-3 * organicPercent
+  const clayPercent = 100 * numberIn(clay, MASS_FRACTION, 'clay')
+  const organicPercent = 100 * numberIn(organicMatter, MASS_FRACTION, 'organicMatter')
+  return -0.037 * numberIn(bulkDensity, BULK_DENSITY, 'bulkDensity') + 7.36e-4 * clayPercent + 4.77e-3 * organicPercent
 }

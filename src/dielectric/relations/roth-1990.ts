@@ -56,7 +56,7 @@ export function permittivityRoth1990(medium: ThreePhaseMedium): Permittivity {
   const { dry, gain, exponent } = phaseTerms(medium)
   if (waterContent > medium.porosity)
     throw new InputError(
-      'content, porosity',
+      'waterContent, porosity',
       `a water content of ${waterContent} does not fit into a porosity of ${medium.porosity}`,
       'give the total porosity; a saturated medium has a water content equal to it',
     )

@@ -1,3 +1,4 @@
+import { sumsAboutMeans } from '../../numerics/sums-about-means.js'
 import { SOME_WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { WaterContent } from '../../quantity/generated/kinds.js'
@@ -46,20 +47,13 @@ export function fitScaledFrequency(samples: ScaledFrequencySamples): FittedScale
   const n = samples.scaled.length
   if (n !== samples.waterContents.length || n < 2)
     throw new InputError(
-      'scaled, contents',
+      'scaled, waterContents',
       `${n} readings and ${samples.waterContents.length} water contents`,
       'give both for the same samples, at least two',
     )
-  const x = samples.scaled.map((value) => Math.log(numberIn(value, SOME_SCALED_FREQUENCY)))
-  const y = samples.waterContents.map((value) => Math.log(numberIn(value, SOME_WATER_CONTENT)))
-  const meanX = x.reduce((total, value) => total + value, 0) / n
-  const meanY = y.reduce((total, value) => total + value, 0) / n
-  let xx = 0
-  let xy = 0
-  x.forEach((value, i) => {
-    xx += (value - meanX) ** 2
-    xy += (value - meanX) * (y[i]! - meanY)
-  })
+  const x = samples.scaled.map((value) => Math.log(numberIn(value, SOME_SCALED_FREQUENCY, 'scaled')))
+  const y = samples.waterContents.map((value) => Math.log(numberIn(value, SOME_WATER_CONTENT, 'waterContents')))
+  const { meanX, meanY, xx, xy } = sumsAboutMeans(x, y)
   if (xx <= 1e-20 * n)
     throw new InputError('scaled', 'all samples read the same', 'take samples of different water contents')
   const exponent = xy / xx

@@ -69,7 +69,7 @@ export function permittivityWangSchmugge1980(soil: WetSoilOfWangSchmugge): WangS
   const { porosity, transition, wiltingPoint, gamma } = constants
   if (theta > porosity)
     throw new InputError(
-      'content, bulkDensity',
+      'waterContent, bulkDensity',
       `a water content of ${theta} does not fit into a porosity of ${porosity}`,
       'check the bulk density',
     )

@@ -81,7 +81,7 @@ function measurementsOf(record: MediumRecord) {
   // Also where all its readings are missing.
   if (record.probe !== undefined) placeOf(record.probe)
   const readingError = numberIn(record.probe?.uncertainty ?? 0.005, READING_UNCERTAINTY, 'probe.uncertainty')
-  const drain = measured(record.drain?.volumes, record, DRAINED, 'drain', drainError)
+  const drain = measured(record.drain?.volumes, record, DRAINED, 'drain.volumes', drainError)
   const readings = measured(record.probe?.waterContents, record, WATER_CONTENT, 'probe', readingError)
   const uncertainty = numberIn(record.startUncertainty ?? 0.01, START_UNCERTAINTY, 'startUncertainty')
   const start =

@@ -1,7 +1,8 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Duration, Length, WaterContent } from '../../quantity/generated/kinds.js'
-import { requireList, requireMade, requireObject, requireRows } from '../../quantity/guard.js'
+import { numberIn, requireList, requireMade, requireObject, requireRows } from '../../quantity/guard.js'
 import type { FlowStep } from '../container-flow.js'
+import { PROBE_HEIGHT } from '../domains.js'
 import type { RichardsState } from '../richards-state.js'
 import type { RichardsFlow, RichardsStep } from '../richards-terms.js'
 import { type ProbeInContainer, probeReading } from './probe-reading.js'
@@ -80,6 +81,7 @@ export function bestProbeHeight(request: ProbeHeights): BestProbeHeight {
   requireMade(flow, 'step', 'flow')
   if (heights.length === 0 || steps.length === 0)
     throw new InputError('heights', 'or steps are missing', 'give at least one height and one step')
+  for (const height of heights) numberIn(height, PROBE_HEIGHT, 'heights')
   let state = request.start
   const course = steps.map((during) => {
     state = flow.step(state, during as RichardsStep)[0]

@@ -138,7 +138,7 @@ export function fitWaterStoreToFlow<State>(request: StoreAndFlow<State>): StoreF
   if (typeof flow.startFrom !== 'function')
     throw new InputError('flow', 'is no model of flow', 'make it with containerFlowRichards1931() or waterStore()')
   requireRows(rest.steps, 'steps')
-  let state = flow.startFrom(rest.start)
+  let state = flow.startFrom(numberIn(rest.start, WATER_CONTENT, 'start') as WaterContent)
   const drained: Volume[] = []
   // The store has no roots of its own: it is to lose what the roots of the model took, not what they were asked for.
   const steps = rest.steps.map((during) => {

@@ -44,7 +44,7 @@ export function fitEmitterCurve(input: FitEmitterCurveInput): EmitterCurve {
   const pressures =
     numberIn(first.pressure, EMITTER_PRESSURE, 'pressure') / numberIn(second.pressure, EMITTER_PRESSURE, 'pressure')
   if (pressures === 1)
-    throw new InputError('first and second', 'were measured at one pressure', 'measure at two pressures far apart')
+    throw new InputError('first, second', 'were measured at one pressure', 'measure at two pressures far apart')
   const exponent = Math.log(flows) / Math.log(pressures)
   const [from, to] = pressures < 1 ? [first.pressure, second.pressure] : [second.pressure, first.pressure]
   return answersOf({ perKilopascal: first.flow / first.pressure ** exponent, exponent, holds: { from, to } }, 'flow')

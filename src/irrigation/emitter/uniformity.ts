@@ -94,7 +94,7 @@ export function statisticalUniformity(catches: ArrayLike<number>): Share {
  * inPercent(flowVariation([3.9, 4, 4.1, 4, 3.8, 4.2, 4, 4])) // => 9.5238
  */
 export function flowVariation(flows: ArrayLike<number>): Share {
-  meanOf(flows, 2)
+  meanOf(flows, 2, 'flows')
   let [min, max] = [Infinity, -Infinity]
   for (let i = 0; i < flows.length; i++) {
     min = Math.min(min, flows[i]!)
@@ -104,16 +104,16 @@ export function flowVariation(flows: ArrayLike<number>): Share {
 }
 
 /** The mean of catches that were all checked, which is above zero. */
-function meanOf(catches: ArrayLike<number>, min: number): number {
-  requireList(catches, 'catches')
+function meanOf(catches: ArrayLike<number>, min: number, argument = 'catches'): number {
+  requireList(catches, argument)
   if (catches.length < min)
     throw new InputError(
-      'catches',
+      argument,
       `${catches.length} are too few`,
       `measure ${min} at least, 16 or more for a sound answer`,
     )
   let sum = 0
-  for (let i = 0; i < catches.length; i++) sum += numberIn(catches[i]!, CATCH)
-  if (sum === 0) throw new InputError('catches', 'none holds water', 'check that the zone ran')
+  for (let i = 0; i < catches.length; i++) sum += numberIn(catches[i]!, CATCH, argument)
+  if (sum === 0) throw new InputError(argument, 'none holds water', 'check that the zone ran')
   return sum / catches.length
 }

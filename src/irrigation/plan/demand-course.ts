@@ -33,7 +33,7 @@ export function demandCourse(input: DemandCourseInput): Float64Array {
   const n = light.length
   if (n === 0) throw new InputError('light', 'has no step', 'give the light of each step')
   let sum = 0
-  for (let i = 0; i < n; i++) sum += numberIn(light[i]!, LIGHT_OF_STEP)
+  for (let i = 0; i < n; i++) sum += numberIn(light[i]!, LIGHT_OF_STEP, 'light')
   if (sum === 0 && evenShare < 1)
     throw new InputError('light', 'is dark throughout', 'give an even share of 1, or the light of a day')
   return Float64Array.from(

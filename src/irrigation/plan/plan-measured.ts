@@ -25,7 +25,7 @@ export function atOnce<State>(
   given: readonly GivenShot[],
 ): Reached<State> {
   if (measured === undefined) return { end, planning }
-  const waterContent = numberIn(measured, WATER_CONTENT)
+  const waterContent = numberIn(measured, WATER_CONTENT, 'soFar.waterContent')
   const doubt = measuredDoubt(planning, end, waterContent, given)
   if (doubt === undefined) return { end: heldAt(planning, end, waterContent), planning }
   const blocked = planning.blocked || doubt.level === 'danger'

@@ -72,7 +72,7 @@ export function replanDay(
 /** The moment from which to plan anew. */
 function momentOf(request: DayPlanRequest, plan: DayPlan, { now }: DaySoFar): number {
   const { start, step, demand } = request
-  numberIn(now, INSTANT)
+  numberIn(now, INSTANT, 'soFar.now')
   if (!(now >= start && now <= start + step * demand.length))
     throw new InputError('soFar.now', 'lies outside the plan', 'give a moment between its beginning and its end')
   requireList(plan.time, 'plan.time')

@@ -60,7 +60,7 @@ export function followReservoir(start: ReservoirState): Reducer<ReservoirState, 
 
 function afterEvent(state: ReservoirState, event: ReservoirEvent): readonly [ReservoirState, ReservoirOutcome] {
   requireObject(state, 'state')
-  requireObject(event, 'event')
+  requireObject(event, 'input')
   const applied = numberIn(event.applied, APPLIED, 'applied')
   const use = numberIn(event.use, WATER_USE, 'use')
   const mixed = numberIn(state.water, STORE_WATER, 'water') - use + applied

@@ -5,8 +5,7 @@ import type { DrainEC, DrainFraction, Volume } from '../../quantity/generated/ki
 import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
 import { DRAIN_EC, FEED_EC, STORE_WATER, UPTAKE_EC } from '../domains.js'
 import type { FeedSalts, SaltFlows } from '../terms.js'
-import type { DrainFractionInput } from './drain-fraction.js'
-import { drainFraction } from './drain-fraction.js'
+import { type DrainFractionInput, drainFraction } from './drain-fraction.js'
 import type { SaltFinding } from './salt-finding.js'
 
 /** A day, or any whole number of days, of drain records. Volumes are for the same plants. */
@@ -122,9 +121,9 @@ export function meanDrainEC(input: MeanDrainECInput): DrainEC {
   let water = 0
   let salt = 0
   for (let i = 0; i < volumes.length; i++) {
-    const volume = numberIn(volumes[i]!, DRAINED)
+    const volume = numberIn(volumes[i]!, DRAINED, 'volumes')
     water += volume
-    salt += volume * numberIn(conductivities[i]!, DRAIN_EC)
+    salt += volume * numberIn(conductivities[i]!, DRAIN_EC, 'conductivities')
   }
   if (water === 0) throw new InputError('volumes', 'hold no water', 'an EC needs some drain')
   return (salt / water) as DrainEC

@@ -1,6 +1,8 @@
+import { domainWith } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Mass, Volume } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
+import { READ_MASS, READ_WATER } from '../domains.js'
 import type { MediumFinding } from '../medium-finding.js'
 import { type ErrorBudget, firstOrderBudget, type UncertainReading } from './first-order-budget.js'
 
@@ -21,62 +23,22 @@ export interface BenchBudgets {
   readonly totalPorosity: ErrorBudget
 }
 
-/** A mass, by its name in messages. */
-export function checkMass(quantity: string, value: number): number {
-  return numberIn(
-    value,
-    {
-      quantity,
-      unit: 'g',
-      min: 0,
-      max: Infinity,
-      ends: '[)',
-      hint: 'give what the balance shows, in grams()',
-    },
-    'value',
-  )
-}
-
-/** A volume of water, by its name in messages. */
-export function checkWater(quantity: string, value: number): number {
-  return numberIn(
-    value,
-    {
-      quantity,
-      unit: 'L',
-      min: 0,
-      max: Infinity,
-      ends: '[)',
-      hint: 'give litres() or millilitres()',
-    },
-    'value',
-  )
-}
-
-/** A volume of medium, by its name in messages. */
-export function checkMedium(quantity: string, value: number): number {
-  return numberIn(
-    value,
-    {
-      quantity,
-      unit: 'L',
-      min: 0,
-      max: Infinity,
-      ends: '()',
-      hint: 'give the volume that the medium fills, not that of the pot to its rim',
-    },
-    'value',
-  )
-}
-
 /** The standard uncertainties of a bench, for a volume of medium. */
 export function checkUncertainty(
   { mass, mediumVolume, waterVolume }: BenchUncertainty,
   volume: number,
 ): BenchUncertainty {
-  checkMass('uncertainty of a weighing', mass)
-  checkWater('uncertainty of the volume of medium', mediumVolume)
-  checkWater('uncertainty of a volume of water', waterVolume)
+  numberIn(mass, domainWith(READ_MASS, { quantity: 'uncertainty of a weighing' }), 'uncertainty.mass')
+  numberIn(
+    mediumVolume,
+    domainWith(READ_WATER, { quantity: 'uncertainty of the volume of medium' }),
+    'uncertainty.mediumVolume',
+  )
+  numberIn(
+    waterVolume,
+    domainWith(READ_WATER, { quantity: 'uncertainty of a volume of water' }),
+    'uncertainty.waterVolume',
+  )
   if (mediumVolume > volume / 4) {
     throw new InputError(
       'uncertainty',

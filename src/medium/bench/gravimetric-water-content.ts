@@ -61,12 +61,13 @@ export function waterContentFromGravimetric(water: WaterByMass): WaterContent {
 export function gravimetricFromWaterContent(water: WaterByVolume): GravimetricWaterContent {
   const { waterContent, bulkDensity, waterDensity } = optionsOf(water)
   return answerOf(
-    (numberIn(waterContent, WATER_CONTENT) * densityOf(waterDensity)) / numberIn(bulkDensity, BULK_DENSITY),
+    (numberIn(waterContent, WATER_CONTENT, 'waterContent') * densityOf(waterDensity)) /
+      numberIn(bulkDensity, BULK_DENSITY, 'bulkDensity'),
     'bulkDensity',
   ) as GravimetricWaterContent
 }
 
 /** The density of the water, which is 1 g/cm³ when nobody says otherwise. */
 export function densityOf(waterDensity: WaterDensity | undefined): number {
-  return waterDensity === undefined ? 1 : numberIn(waterDensity, WATER_DENSITY)
+  return waterDensity === undefined ? 1 : numberIn(waterDensity, WATER_DENSITY, 'waterDensity')
 }

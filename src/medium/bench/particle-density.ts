@@ -55,6 +55,6 @@ export function particleDensityOfMix(parts: readonly MixPart[]): ParticleDensity
  * particleDensityEN13041(percent(95)) // => 1.5828516
  */
 export function particleDensityEN13041(organicMatter: MassFraction): ParticleDensity {
-  const w = numberIn(organicMatter, domainWith(MASS_FRACTION, { quantity: 'organic matter' }))
+  const w = numberIn(organicMatter, domainWith(MASS_FRACTION, { quantity: 'organic matter' }), 'organicMatter')
   return (1 / (w / 1.55 + (1 - w) / 2.65)) as ParticleDensity
 }

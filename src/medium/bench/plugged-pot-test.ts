@@ -3,16 +3,10 @@ import { domainWith } from '../../quantity/domain.js'
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import type { AirFilledPorosity, Porosity, Volume, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { namedIn } from '../../quantity/named-in.js'
+import { FILLED_VOLUME, READ_WATER } from '../domains.js'
 import type { MediumVolume } from '../terms.js'
-import {
-  type BenchUncertainty,
-  budgetsOf,
-  checkMedium,
-  checkUncertainty,
-  checkWater,
-  findingsOfShares,
-  refuseRise,
-} from './bench-readings.js'
+import { type BenchUncertainty, budgetsOf, checkUncertainty, findingsOfShares, refuseRise } from './bench-readings.js'
 import type { BenchShares } from './weighed-pot-test.js'
 
 /** The readings of a pot whose holes are plugged while water is poured in, then opened. */
@@ -46,9 +40,9 @@ export interface PluggedPotReadings extends MediumVolume {
  * poured // => { airSpace: 0.16, containerCapacity: 0.56, totalPorosity: 0.72 }
  */
 export function pluggedPotTest(readings: PluggedPotReadings): BenchShares {
-  const volume = checkMedium('volume of medium', optionsOf(readings).mediumVolume)
-  const poured = checkWater('volume to saturate', readings.volumeToSaturate)
-  const drained = checkWater('drained volume', readings.drainedVolume)
+  const volume = namedIn(optionsOf(readings).mediumVolume, FILLED_VOLUME, 'mediumVolume')
+  const poured = namedIn(readings.volumeToSaturate, READ_WATER, 'volumeToSaturate')
+  const drained = namedIn(readings.drainedVolume, READ_WATER, 'drainedVolume')
   const start = numberIn(
     readings.startingWaterContent ?? 0,
     domainWith(WATER_CONTENT, { quantity: 'starting water content' }),

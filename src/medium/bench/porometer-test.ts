@@ -10,16 +10,9 @@ import type {
   WaterContent,
 } from '../../quantity/generated/kinds.js'
 import { optionsOf } from '../../quantity/guard.js'
-import {
-  type BenchUncertainty,
-  budgetsOf,
-  checkMass,
-  checkMedium,
-  checkUncertainty,
-  checkWater,
-  findingsOfShares,
-  refuseRise,
-} from './bench-readings.js'
+import { namedIn } from '../../quantity/named-in.js'
+import { FILLED_VOLUME, READ_MASS, READ_WATER } from '../domains.js'
+import { type BenchUncertainty, budgetsOf, checkUncertainty, findingsOfShares, refuseRise } from './bench-readings.js'
 import type { WeighedShares } from './weighed-pot-test.js'
 
 /** The readings of a core in a porometer. Masses are those of the medium, without the ring. */
@@ -54,10 +47,10 @@ export interface PorometerReadings {
  * core // => { airSpace: 0.11510791, containerCapacity: 0.71366906, totalPorosity: 0.82877698 }
  */
 export function porometerTest(readings: PorometerReadings): WeighedShares {
-  const volume = checkMedium('volume of the core', optionsOf(readings).coreVolume)
-  const drained = checkWater('drained volume', readings.drainedVolume)
-  const wet = checkMass('drained mass', readings.drainedMass)
-  const dry = checkMass('dry mass', readings.dryMass)
+  const volume = namedIn(optionsOf(readings).coreVolume, FILLED_VOLUME, 'coreVolume')
+  const drained = namedIn(readings.drainedVolume, READ_WATER, 'drainedVolume')
+  const wet = namedIn(readings.drainedMass, READ_MASS, 'drainedMass')
+  const dry = namedIn(readings.dryMass, READ_MASS, 'dryMass')
   refuseRise(['drainedMass', 'dryMass'], [wet, dry])
   if (dry === 0) throw new InputError('dryMass', 'it is zero', 'weigh the medium after drying')
   const air = (v: { drained: number; volume: number }) => v.drained / v.volume

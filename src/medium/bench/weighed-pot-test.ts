@@ -9,14 +9,14 @@ import type {
   WaterContent,
 } from '../../quantity/generated/kinds.js'
 import { optionsOf } from '../../quantity/guard.js'
+import { namedIn } from '../../quantity/named-in.js'
+import { FILLED_VOLUME, READ_MASS } from '../domains.js'
 import type { MediumFinding } from '../medium-finding.js'
 import type { MediumVolume, OvenDryMass, WaterDensityTerm } from '../terms.js'
 import {
   type BenchBudgets,
   type BenchUncertainty,
   budgetsOf,
-  checkMass,
-  checkMedium,
   checkUncertainty,
   findingsOfShares,
   refuseRise,
@@ -80,11 +80,11 @@ export interface WeighedShares extends BenchShares {
  * pot // => { airSpace: 0.10909091, containerCapacity: 0.78636364, totalPorosity: 0.89545455, bulkDensity: 0.175 }
  */
 export function weighedPotTest(readings: WeighedPotReadings): WeighedShares {
-  const saturated = checkMass('saturated mass', optionsOf(readings).saturatedMass)
-  const drained = checkMass('drained mass', readings.drainedMass)
-  const dry = checkMass('dry mass', readings.dryMass)
-  const pot = checkMass('pot mass', readings.potMass)
-  const volume = checkMedium('volume of medium', readings.mediumVolume)
+  const saturated = namedIn(optionsOf(readings).saturatedMass, READ_MASS, 'saturatedMass')
+  const drained = namedIn(readings.drainedMass, READ_MASS, 'drainedMass')
+  const dry = namedIn(readings.dryMass, READ_MASS, 'dryMass')
+  const pot = namedIn(readings.potMass, READ_MASS, 'potMass')
+  const volume = namedIn(readings.mediumVolume, FILLED_VOLUME, 'mediumVolume')
   refuseRise(['saturatedMass', 'drainedMass', 'dryMass', 'potMass'], [saturated, drained, dry, pot])
   if (dry === pot) throw new InputError('dryMass', 'it is that of the empty pot', 'weigh the pot with the dry medium')
   const water = densityOf(readings.waterDensity)

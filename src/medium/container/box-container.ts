@@ -1,7 +1,9 @@
 import type { Length } from '../../quantity/generated/kinds.js'
 import { optionsOf } from '../../quantity/guard.js'
+import { namedIn } from '../../quantity/named-in.js'
+import { EXTENT } from '../domains.js'
 import type { MediumHeight } from '../terms.js'
-import { type Container, checkExtent, containerOf } from './container.js'
+import { type Container, containerOf } from './container.js'
 
 /** The measures of a box. */
 export interface BoxMeasures extends MediumHeight {
@@ -21,7 +23,7 @@ export interface BoxMeasures extends MediumHeight {
  * boxContainer({ length: centimetres(100), width: centimetres(15), height: centimetres(7.5) }).volume // => 11.25
  */
 export function boxContainer(measures: BoxMeasures): Container {
-  const height = checkExtent('height', optionsOf(measures).height)
-  const section = checkExtent('length', measures.length) * checkExtent('width', measures.width)
+  const height = namedIn(optionsOf(measures).height, EXTENT, 'height')
+  const section = namedIn(measures.length, EXTENT, 'length') * namedIn(measures.width, EXTENT, 'width')
   return containerOf('box', height, section * height, () => section)
 }

@@ -1,7 +1,9 @@
+import { domainWith } from '../../quantity/domain.js'
 import type { AirFilledPorosity, Length, WaterContent } from '../../quantity/generated/kinds.js'
-import { requireList, requireMade, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireList, requireMade, requireObject } from '../../quantity/guard.js'
+import { EXTENT } from '../domains.js'
 import type { RetainingMedium } from '../terms.js'
-import { checkExtent, containerOf } from './container.js'
+import { containerOf } from './container.js'
 import { litresOf } from './container-water.js'
 
 /** One medium in straight containers of several heights. */
@@ -43,7 +45,12 @@ export function capacityByHeight(request: HeightsOfMedium): CapacityAtHeight[] {
   const { medium, heights } = request
   requireMade(medium, 'waterContent', 'medium')
   return heights.map((height) => {
-    const column = containerOf('column', checkExtent('height', height), height, () => 1)
+    const column = containerOf(
+      'column',
+      numberIn(height, domainWith(EXTENT, { quantity: 'height' }), 'heights'),
+      height,
+      () => 1,
+    )
     const capacity = litresOf(column, medium, 0) / column.volume
     return {
       height,

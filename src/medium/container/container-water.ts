@@ -20,7 +20,7 @@ export function requireMediumInContainer({ container, medium }: MediumInContaine
 
 /** A suction at the bottom of a container; none means that it has just stopped draining. */
 export function checkBottomSuction(suction: SuctionHead | undefined): number {
-  return numberIn(suction ?? 0, BOTTOM_SUCTION)
+  return numberIn(suction ?? 0, BOTTOM_SUCTION, 'bottomSuction')
 }
 
 /** Mean water content at rest, when the suction is that of the bottom plus the height: the integral over the height. */

@@ -1,7 +1,7 @@
-import { type Domain, domainWith } from '../../quantity/domain.js'
+import type { Domain } from '../../quantity/domain.js'
 import type { Area, Length, Volume } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
-import { CONTAINER_VOLUME, EXTENT } from '../domains.js'
+import { CONTAINER_VOLUME } from '../domains.js'
 
 /** The space that the medium fills, as the area of its section at each height above the bottom. */
 export interface Container {
@@ -15,11 +15,6 @@ export interface Container {
   readonly breakpoints: readonly Length[]
   /** Area of the horizontal section at a height above the bottom, from 0 to the height of the medium. */
   readonly area: (height: Length) => Area
-}
-
-/** A positive length of a container, by its name. */
-export function checkExtent(name: string, value: Length): number {
-  return numberIn(value, domainWith(EXTENT, { quantity: name }), 'value')
 }
 
 /** A container from its section in cm² at each height and its volume in cm³. */
@@ -41,7 +36,7 @@ export function containerOf(
   return {
     kind,
     height: height as Length,
-    volume: (numberIn(cubicCentimetres, CONTAINER_VOLUME, 'cubicCentimetres') / 1000) as Volume,
+    volume: (numberIn(cubicCentimetres, CONTAINER_VOLUME, 'volume') / 1000) as Volume,
     breakpoints: breakpoints as readonly Length[],
     area: (z) => (section(numberIn(z, inside)) / 10000) as Area,
   }

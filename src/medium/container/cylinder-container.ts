@@ -1,7 +1,9 @@
 import type { Length } from '../../quantity/generated/kinds.js'
 import { optionsOf } from '../../quantity/guard.js'
+import { namedIn } from '../../quantity/named-in.js'
+import { EXTENT } from '../domains.js'
 import type { MediumHeight } from '../terms.js'
-import { type Container, checkExtent, containerOf } from './container.js'
+import { type Container, containerOf } from './container.js'
 
 /** The measures of a cylinder. */
 export interface CylinderMeasures extends MediumHeight {
@@ -19,7 +21,7 @@ export interface CylinderMeasures extends MediumHeight {
  * cylinderContainer({ diameter: centimetres(7.6), height: centimetres(7.6) }).volume // => 0.344771
  */
 export function cylinderContainer(measures: CylinderMeasures): Container {
-  const height = checkExtent('height', optionsOf(measures).height)
-  const section = (Math.PI / 4) * checkExtent('diameter', measures.diameter) ** 2
+  const height = namedIn(optionsOf(measures).height, EXTENT, 'height')
+  const section = (Math.PI / 4) * namedIn(measures.diameter, EXTENT, 'diameter') ** 2
   return containerOf('cylinder', height, section * height, () => section)
 }

@@ -1,7 +1,9 @@
 import type { Length } from '../../quantity/generated/kinds.js'
 import { optionsOf } from '../../quantity/guard.js'
+import { namedIn } from '../../quantity/named-in.js'
+import { EXTENT } from '../domains.js'
 import type { MediumHeight } from '../terms.js'
-import { type Container, checkExtent, containerOf } from './container.js'
+import { type Container, containerOf } from './container.js'
 
 /** The measures of a frustum. */
 export interface FrustumMeasures extends MediumHeight {
@@ -25,9 +27,9 @@ export interface FrustumMeasures extends MediumHeight {
  * }).volume // => 1.605354
  */
 export function frustumContainer(measures: FrustumMeasures): Container {
-  const height = checkExtent('height', optionsOf(measures).height)
-  const bottom = checkExtent('bottom diameter', measures.bottomDiameter)
-  const top = checkExtent('top diameter', measures.topDiameter)
+  const height = namedIn(optionsOf(measures).height, EXTENT, 'height')
+  const bottom = namedIn(measures.bottomDiameter, EXTENT, 'bottomDiameter')
+  const top = namedIn(measures.topDiameter, EXTENT, 'topDiameter')
   const volume = ((Math.PI * height) / 12) * (bottom * bottom + bottom * top + top * top)
   return containerOf('frustum', height, volume, (z) => (Math.PI / 4) * (bottom + ((top - bottom) * z) / height) ** 2)
 }

@@ -32,14 +32,14 @@ export function measuredContainer(input: MeasuredSections): Container {
   const { heights, areas } = input
   if (heights.length < 2 || heights.length !== areas.length)
     throw new InputError(
-      'heights and areas',
+      'heights, areas',
       `there are ${heights.length} heights and ${areas.length} areas`,
       'give as many areas as heights, two at least',
     )
   let cubic = 0
   for (let i = 0; i < heights.length; i++) {
-    const height = numberIn(heights[i]!, HEIGHT)
-    const area = numberIn(areas[i]!, SECTION_AREA)
+    const height = numberIn(heights[i]!, HEIGHT, 'heights')
+    const area = numberIn(areas[i]!, SECTION_AREA, 'areas')
     const before = i > 0 ? heights[i - 1]! : 0
     if (i === 0 ? height !== 0 : height <= before)
       throw new InputError(

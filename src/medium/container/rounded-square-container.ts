@@ -1,9 +1,10 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Length } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
-import { CORNER_RADIUS } from '../domains.js'
+import { namedIn } from '../../quantity/named-in.js'
+import { CORNER_RADIUS, EXTENT } from '../domains.js'
 import type { MediumHeight } from '../terms.js'
-import { type Container, checkExtent, containerOf } from './container.js'
+import { type Container, containerOf } from './container.js'
 
 /** The measures of a square container with round corners. */
 export interface RoundedSquareMeasures extends MediumHeight {
@@ -32,9 +33,9 @@ export interface RoundedSquareMeasures extends MediumHeight {
  * }).volume // => 11.78997
  */
 export function roundedSquareContainer(measures: RoundedSquareMeasures): Container {
-  const height = checkExtent('height', optionsOf(measures).height)
-  const bottom = checkExtent('bottom side', measures.bottomSide)
-  const top = checkExtent('top side', measures.topSide)
+  const height = namedIn(optionsOf(measures).height, EXTENT, 'height')
+  const bottom = namedIn(measures.bottomSide, EXTENT, 'bottomSide')
+  const top = namedIn(measures.topSide, EXTENT, 'topSide')
   const radius = numberIn(measures.cornerRadius, CORNER_RADIUS, 'cornerRadius')
   if (2 * radius > Math.min(bottom, top))
     throw new InputError(

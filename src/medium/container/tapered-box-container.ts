@@ -1,7 +1,9 @@
 import type { Length } from '../../quantity/generated/kinds.js'
 import { optionsOf } from '../../quantity/guard.js'
+import { namedIn } from '../../quantity/named-in.js'
+import { EXTENT } from '../domains.js'
 import type { MediumHeight } from '../terms.js'
-import { type Container, checkExtent, containerOf } from './container.js'
+import { type Container, containerOf } from './container.js'
 
 /** The measures of a box with slanting walls. */
 export interface TaperedBoxMeasures extends MediumHeight {
@@ -31,11 +33,11 @@ export interface TaperedBoxMeasures extends MediumHeight {
  * }).volume // => 0.07157333
  */
 export function taperedBoxContainer(measures: TaperedBoxMeasures): Container {
-  const height = checkExtent('height', optionsOf(measures).height)
-  const length = checkExtent('bottom length', measures.bottomLength)
-  const width = checkExtent('bottom width', measures.bottomWidth)
-  const longer = checkExtent('top length', measures.topLength) - length
-  const wider = checkExtent('top width', measures.topWidth) - width
+  const height = namedIn(optionsOf(measures).height, EXTENT, 'height')
+  const length = namedIn(measures.bottomLength, EXTENT, 'bottomLength')
+  const width = namedIn(measures.bottomWidth, EXTENT, 'bottomWidth')
+  const longer = namedIn(measures.topLength, EXTENT, 'topLength') - length
+  const wider = namedIn(measures.topWidth, EXTENT, 'topWidth') - width
   const section = (z: number) => (length + (longer * z) / height) * (width + (wider * z) / height)
   const volume = (height / 6) * (section(0) + 4 * section(height / 2) + section(height))
   return containerOf('tapered-box', height, volume, section)

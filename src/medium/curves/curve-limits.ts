@@ -1,9 +1,9 @@
-import { type Domain, domainWith } from '../../quantity/domain.js'
+import type { Domain } from '../../quantity/domain.js'
 import { SATURATED_CONTENT } from '../../quantity/domains.js'
 import { DomainError, InputError } from '../../quantity/errors.js'
 import type { InverseSuction, SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
-import { ALPHA, ANY_SUCTION, PORE_CONNECTION, RESIDUAL_CONTENT, SOME_SUCTION } from '../domains.js'
+import { ALPHA, ANY_SUCTION, PORE_CONNECTION, RESIDUAL_CONTENT } from '../domains.js'
 
 /** A finite suction. */
 export function finiteSuction(suction: number): number {
@@ -24,12 +24,7 @@ export function checkLimits(residual: number, saturated: number): void {
 
 /** A positive scale of a curve. */
 export function checkAlpha(alpha: InverseSuction): number {
-  return numberIn(alpha, ALPHA)
-}
-
-/** A positive suction that sets the scale of a curve, by its name. */
-export function checkScale(name: string, suction: SuctionHead): number {
-  return numberIn(suction, domainWith(SOME_SUCTION, { quantity: name }), 'suction')
+  return numberIn(alpha, ALPHA, 'alpha')
 }
 
 /** The domain of an exponent of a curve: positive, and above `min` where the equation needs that. */
@@ -39,12 +34,12 @@ export function exponentDomain(name: string, min = 0): Domain {
 
 /** An exponent in its domain. */
 export function checkExponent(name: string, value: number, min = 0): number {
-  return numberIn(value, exponentDomain(name, min), 'value')
+  return numberIn(value, exponentDomain(name, min), name)
 }
 
 /** An exponent of pore connection above the value at which the conductivity would rise as the medium dries. */
 export function checkConnection(l: number, min: number): number {
-  if (numberIn(l, PORE_CONNECTION, 'l') > min) return l
+  if (numberIn(l, PORE_CONNECTION, 'poreConnection') > min) return l
   throw new InputError(
     'poreConnection',
     `with ${l} the conductivity would rise as the medium dries`,

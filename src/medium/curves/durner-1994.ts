@@ -65,7 +65,7 @@ const MAX = 709.78
 export function durner1994(parameters: DurnerParameters): ConductiveModel {
   const { residual, saturated, coarseShare, coarse, fine, poreConnection = 0.5 } = optionsOf(parameters)
   checkLimits(residual, saturated)
-  const w = numberIn(coarseShare, COARSE_SHARE)
+  const w = numberIn(coarseShare, COARSE_SHARE, 'coarseShare')
   requireObject(coarse, 'coarse')
   requireObject(fine, 'fine')
   const pores: Pores = {

@@ -1,7 +1,9 @@
 import { rootBetween } from '../../numerics/root.js'
 import type { SuctionHead, WaterCapacity, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
-import { checkExponent, checkLimits, checkScale, finiteSuction, heldWaterContents } from './curve-limits.js'
+import { namedIn } from '../../quantity/named-in.js'
+import { SOME_SUCTION } from '../domains.js'
+import { checkExponent, checkLimits, finiteSuction, heldWaterContents } from './curve-limits.js'
 import { fredlundXingUncorrected } from './fredlund-xing-uncorrected.js'
 import type { RetentionModel } from './retention-model.js'
 import type { SaturatedLimit, SuctionExponent } from './terms.js'
@@ -49,10 +51,10 @@ export function fredlundXing1994(parameters: FredlundXingParameters): RetentionM
   const { saturated, scaleSuction, residualSuction } = parameters
   if (residualSuction === undefined) return fredlundXingUncorrected(parameters, KIND)
   checkLimits(0, saturated)
-  const logScale = Math.log(checkScale('scale suction', scaleSuction))
+  const logScale = Math.log(namedIn(scaleSuction, SOME_SUCTION, 'scaleSuction'))
   const n = checkExponent('n', parameters.n)
   const m = checkExponent('m', parameters.m)
-  const sr = checkScale('residual suction', residualSuction)
+  const sr = namedIn(residualSuction, SOME_SUCTION, 'residualSuction')
   const full = Math.log1p(DRY / sr)
   const held = heldWaterContents(0, saturated)
   return {

@@ -1,6 +1,8 @@
 import type { SuctionHead, WaterCapacity, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
-import { checkExponent, checkLimits, checkScale, finiteSuction, heldWaterContents, reachable } from './curve-limits.js'
+import { namedIn } from '../../quantity/named-in.js'
+import { SOME_SUCTION } from '../domains.js'
+import { checkExponent, checkLimits, finiteSuction, heldWaterContents, reachable } from './curve-limits.js'
 import type { RetentionModel } from './retention-model.js'
 import { softplus } from './van-genuchten-form.js'
 
@@ -16,7 +18,7 @@ interface ScaleAndExponents {
 export function fredlundXingUncorrected(parameters: ScaleAndExponents, kind: string): RetentionModel {
   const { saturated, scaleSuction } = parameters
   checkLimits(0, saturated)
-  const logScale = Math.log(checkScale('scale suction', scaleSuction))
+  const logScale = Math.log(namedIn(scaleSuction, SOME_SUCTION, 'scaleSuction'))
   const n = checkExponent('n', parameters.n)
   const m = checkExponent('m', parameters.m)
   const held = heldWaterContents(0, saturated)

@@ -59,6 +59,10 @@ export function haverkamp1977(parameters: HaverkampParameters): ConductiveModel 
 function powerOver(nameOfCoefficient: string, coefficient: number, nameOfExponent: string, exponent: number) {
   const n = checkExponent(nameOfExponent, exponent)
   const unit = nameOfExponent === 'beta' ? 'cm^β' : 'cm^γ'
-  const a = numberIn(coefficient, domainWith(HAVERKAMP_COEFFICIENT, { quantity: nameOfCoefficient, unit }))
+  const a = numberIn(
+    coefficient,
+    domainWith(HAVERKAMP_COEFFICIENT, { quantity: nameOfCoefficient, unit }),
+    nameOfCoefficient,
+  )
   return { logAlpha: -Math.log(a) / n, n, m: 1 }
 }

@@ -1,11 +1,12 @@
 import { logNormalTail, normalTailInverse } from '../../numerics/normal-tail.js'
 import type { Share, SuctionHead, WaterCapacity } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { namedIn } from '../../quantity/named-in.js'
+import { SOME_SUCTION } from '../domains.js'
 import {
   checkConnection,
   checkExponent,
   checkLimits,
-  checkScale,
   finiteSuction,
   heldWaterContents,
   reachable,
@@ -43,7 +44,7 @@ export interface KosugiParameters extends WaterLimits, PoreConnection {
 export function kosugi1996(parameters: KosugiParameters): ConductiveModel {
   const { residual, saturated, medianSuction, poreConnection = 0.5 } = optionsOf(parameters)
   checkLimits(residual, saturated)
-  const logMedian = Math.log(checkScale('median suction', medianSuction))
+  const logMedian = Math.log(namedIn(medianSuction, SOME_SUCTION, 'medianSuction'))
   const sigma = checkExponent('sigma', parameters.sigma)
   const l = checkConnection(poreConnection, -2)
   const held = heldWaterContents(residual, saturated)

@@ -1,6 +1,8 @@
 import type { SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
 import { requireObject } from '../../quantity/guard.js'
-import { checkExponent, checkScale } from './curve-limits.js'
+import { namedIn } from '../../quantity/named-in.js'
+import { SOME_SUCTION } from '../domains.js'
+import { checkExponent } from './curve-limits.js'
 import { mualemOfFreeExponents } from './mualem-free-exponents.js'
 import type { RetentionModel } from './retention-model.js'
 import { retentionOf } from './retention-of.js'
@@ -41,7 +43,7 @@ export function logLogisticRetention(parameters: LogLogisticRetention): Retentio
   requireObject(parameters, 'parameters')
   const { residual, saturated, halfSuction, poreConnection = 0.5 } = parameters
   const slope = checkExponent('slope', parameters.slope)
-  const curve = { logAlpha: -Math.log(checkScale('half suction', halfSuction)), n: slope, m: 1 }
+  const curve = { logAlpha: -Math.log(namedIn(halfSuction, SOME_SUCTION, 'halfSuction')), n: slope, m: 1 }
   return {
     kind: 'log-logistic',
     parameters: { residual, saturated, halfSuction, slope, poreConnection },

@@ -1,8 +1,9 @@
 import type { Share, SuctionHead, WaterCapacity, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
+import { namedIn } from '../../quantity/named-in.js'
+import { SOME_SUCTION } from '../domains.js'
 import {
   checkLimits,
-  checkScale,
   finiteSuction,
   heldWaterContents,
   logSaturation,
@@ -21,7 +22,7 @@ export function powerLaw(curve: {
 }): Omit<ConductiveModel, 'kind' | 'parameters'> {
   const { residual, saturated, exponent, conduction } = curve
   checkLimits(residual, saturated)
-  const entry = checkScale('air entry', curve.airEntry)
+  const entry = namedIn(curve.airEntry, SOME_SUCTION, 'airEntry')
   const held = heldWaterContents(residual, saturated)
   const range = saturated - residual
   const power = (suction: number, p: number) => (finiteSuction(suction) > entry ? (entry / suction) ** p : 1)

@@ -80,7 +80,7 @@ function uncertaintiesOf(request: RetentionFitRequest) {
   const waterContentUncertainty = numberIn(
     request.waterContentUncertainty ?? 0.01,
     CONTENT_UNCERTAINTY,
-    'contentUncertainty',
+    'waterContentUncertainty',
   )
   const logConductivityUncertainty = numberIn(
     request.logConductivityUncertainty ?? 0.2,

@@ -53,7 +53,7 @@ export function irrigationLimits(request: LimitsRequest): IrrigationLimits {
   let full = capacity
   if (minAir !== undefined) {
     const airy: WaterLimit = {
-      waterContent: (porosity - numberIn(minAir, MIN_AIR)) as WaterContent,
+      waterContent: (porosity - numberIn(minAir, MIN_AIR, 'minAir')) as WaterContent,
       limit: 'min-air',
     }
     considered.push(airy)
@@ -81,7 +81,7 @@ function refillLimits(request: LimitsRequest, fullPoint: WaterContent): WaterLim
   const { container, medium, depletion, maxSuction, suctionHeight } = request
   const refills: WaterLimit[] = []
   if (depletion !== undefined) {
-    numberIn(depletion, DEPLETION)
+    numberIn(depletion, DEPLETION, 'depletion')
     const lowerLimit = request.lowerLimit ?? medium.waterContent(END_OF_BUFFER)
     const waterContent = refillPointByDepletion({ fullPoint, lowerLimit, depletion })
     refills.push({ waterContent, limit: 'depletion' })
@@ -96,7 +96,7 @@ function refillLimits(request: LimitsRequest, fullPoint: WaterContent): WaterLim
 
 function wetterRefill([first, second]: readonly WaterLimit[], residual: WaterContent): WaterLimit {
   if (first === undefined)
-    throw new InputError('depletion and maxSuction', 'both are missing', 'say by which of them to water')
+    throw new InputError('depletion, maxSuction', 'both are missing', 'say by which of them to water')
   const refill = second !== undefined && second.waterContent > first.waterContent ? second : first
   if (refill.waterContent <= residual)
     throw new InputError(

@@ -51,10 +51,10 @@ export interface WaterClasses {
 export function waterClassesDeBoodt1972(sample: ReleaseSample): WaterClasses {
   const { totalPoreSpace, at10, at50, at100 } = optionsOf(sample)
   numberIn(totalPoreSpace, SOME_POROSITY, 'totalPoreSpace')
-  for (const waterContent of [at10, at50, at100]) numberIn(waterContent, WATER_CONTENT)
+  for (const [name, waterContent] of Object.entries({ at10, at50, at100 })) numberIn(waterContent, WATER_CONTENT, name)
   if (at10 > totalPoreSpace || at50 > at10 || at100 > at50)
     throw new InputError(
-      'water contents',
+      'at10, at50, at100',
       `${at10}, ${at50} and ${at100} at 10, 50 and 100 cm do not fall from the pore space of ${totalPoreSpace}`,
       'check the order of the readings and whether the sample shrank',
     )

@@ -33,7 +33,7 @@ export function waterBetweenSuctions(interval: SuctionInterval): WaterContentCha
   const { medium, from, to } = optionsOf(interval)
   requireMade(medium, 'waterContent', 'medium')
   if (numberIn(from, SUCTION, 'from') > numberIn(to, SUCTION, 'to'))
-    throw new InputError('from and to', `${from} cm is more than ${to} cm`, 'give the smaller suction first')
+    throw new InputError('from, to', `${from} cm is more than ${to} cm`, 'give the smaller suction first')
   return (medium.waterContent(from) - medium.waterContent(to)) as WaterContentChange
 }
 

@@ -1,8 +1,10 @@
 import { InputError } from '../../quantity/errors.js'
 import type { AirFilledPorosity, Mass, Porosity, Volume, WaterContent } from '../../quantity/generated/kinds.js'
 import { optionsOf } from '../../quantity/guard.js'
-import { checkMass, checkMedium, findingsOfShares, refuseRise } from '../bench/bench-readings.js'
+import { namedIn } from '../../quantity/named-in.js'
+import { findingsOfShares, refuseRise } from '../bench/bench-readings.js'
 import type { BenchShares } from '../bench/weighed-pot-test.js'
+import { FILLED_VOLUME, READ_MASS } from '../domains.js'
 import type { OvenDryMass } from '../terms.js'
 
 /** The three readings of a drained medium. Masses are those of the medium, without the container. */
@@ -37,9 +39,9 @@ export interface DrainedMedium extends OvenDryMass {
  */
 export function drainedMediumRegression1991(medium: DrainedMedium): BenchShares {
   const { drainedVolume, drainedMass, dryMass } = optionsOf(medium)
-  const millilitres = 1000 * checkMedium('drained volume', drainedVolume)
-  const wet = checkMass('drained mass', drainedMass)
-  const dry = checkMass('dry mass', dryMass)
+  const millilitres = 1000 * namedIn(drainedVolume, FILLED_VOLUME, 'drainedVolume')
+  const wet = namedIn(drainedMass, READ_MASS, 'drainedMass')
+  const dry = namedIn(dryMass, READ_MASS, 'dryMass')
   refuseRise(['drainedMass', 'dryMass'], [wet, dry])
   const volumeWeight = (1000 * dry) / millilitres
   const pores = (96.72 - 0.038 * volumeWeight) / 100
