@@ -250,6 +250,7 @@ function fillSound(fill: Loose<WateringFill>, elapsed: number, probes: number): 
     inRange(fill.passing, 0, 1) &&
     inRange(fill.lately, 0, 1) &&
     inRange(fill.excess, 0, AGES) &&
+    inRange(fill.overflow, 0, AGES) &&
     Array.isArray(before) &&
     before.length === probes &&
     each(before, (level) => nullOr(level, -1, 2)) &&

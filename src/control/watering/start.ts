@@ -62,6 +62,7 @@ export function startState(limits: Limits): WateringState {
       passing: 0.1,
       lately: 0.1,
       excess: 0,
+      overflow: 0,
       before: limits.probes.map(() => null),
       atFull: limits.probes.map(() => null),
       levelAtFull: null,

@@ -180,6 +180,8 @@ export interface WateringFill {
   readonly lately: number
   /** What ran off beyond that since the zone was full. Unit: L. */
   readonly excess: number
+  /** What the containers of the probes could not hold since, while others took it: so much less does the zone dry more than they show. Unit: L. */
+  readonly overflow: number
   /** What each probe said before the last opening. Unit: m³/m³. */
   readonly before: readonly (number | null)[]
   /** What each probe said when the zone was full first, and what it says beyond it since. Unit: m³/m³. */
