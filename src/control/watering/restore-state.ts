@@ -307,6 +307,7 @@ function deliverySound({
   shown,
   seen,
   beyond,
+  rose,
   usual,
   agreed,
   partial,
@@ -317,6 +318,7 @@ function deliverySound({
     inRange(shown, 0, 10) &&
     isCount(seen, 8) &&
     inRange(beyond, -10, 17) &&
+    inRange(rose, 0, 10) &&
     inRange(usual, 0.6, 1.2) &&
     typeof partial === 'boolean' &&
     isCount(agreed, 8)

@@ -80,7 +80,7 @@ export function startState(limits: Limits): WateringState {
       leaked: 0,
       ordered: 0,
       shown: null,
-      delivery: { metered: 1, shots: 0, shown: 1, seen: 0, beyond: 0, usual: 1, agreed: 0, partial: false },
+      delivery: { metered: 1, shots: 0, shown: 1, seen: 0, rose: 0, beyond: 0, usual: 1, agreed: 0, partial: false },
       drains: 0,
       latched: [],
     },

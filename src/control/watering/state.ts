@@ -235,6 +235,8 @@ export interface WateringDelivery {
   /** Mean share that probes and drain showed, and the openings behind it, up to 8. Unit: 1. */
   readonly shown: number
   readonly seen: number
+  /** Mean share of whole shots that probes alone showed, from none on: where nothing counts drain, it tells a dead meter from a dry line. Unit: 1. */
+  readonly rose: number
   /** Mean of what probes and drain showed beyond what the meter saw of the same openings. Unit: 1. */
   readonly beyond: number
   /** What probes and drain show of a whole shot, learned while the meter sees all of it. Unit: 1. */
