@@ -7,6 +7,8 @@ import { wholeRun } from './whole-shot.js'
 const HEARD = 4
 /** Two shares within this distance say the same: a shot raises a probe by 0.02 m³/m³ or so, and the mean of three readings is good to a tenth of that before it and after. */
 const ALIKE = 0.2
+/** By more than this the means of some shots do not differ by chance: `ALIKE` over the root of two or three. */
+const APART = 0.13
 /** A smaller share is too little water: pulses and pressure alone make meters and drippers differ by a tenth. Own judgement. */
 const LITTLE = 0.85
 /** A share that is no water: the few pulses of a line that fills. Own judgement. */
@@ -32,14 +34,17 @@ export function judgeDelivery(counters: WateringCounters, limits: Limits): Water
   const apart = isSeen ? Math.abs(more) : ALIKE * 1.5
   const isWhole = isSeen && metered > 0.95 && metered < 1.05
   const usual = isWhole ? delivery.usual + (share - delivery.usual) / 8 : delivery.usual
+  const rose = shown === null ? delivery.rose : Math.min(10, Math.max(0, shown / ordered))
+  const beyond = isSeen ? delivery.beyond + (more - delivery.beyond) / Math.min(5, seen) : delivery.beyond
   const next = {
     metered: meanShare(delivery.metered, metered, shots),
     shots,
     shown: isSeen ? delivery.shown + (share - delivery.shown) / Math.min(5, seen) : delivery.shown,
     seen,
-    beyond: isSeen ? delivery.beyond + (more - delivery.beyond) / Math.min(5, seen) : delivery.beyond,
+    rose: delivery.rose + (rose - delivery.rose) / 5,
+    beyond,
     usual: Math.min(1.2, Math.max(0.6, usual)),
-    agreed: agreedShots(delivery.agreed, apart, metered),
+    agreed: agreedShots(delivery.agreed, apart, Math.abs(beyond), metered),
     partial: delivery.partial,
   }
   return { ...next, partial: isPartial(next, metered) }
@@ -55,9 +60,10 @@ function meanShare(mean: number, last: number, shots: number): number {
  * Openings in a row in which meter and probes said the same. It is earned by whole shots only: pressure falls for both at once, and two that
  * err one after the other must not vouch for each other.
  */
-function agreedShots(agreed: number, apart: number, metered: number): number {
+function agreedShots(agreed: number, apart: number, inMean: number, metered: number): number {
   if (apart > 2 * ALIKE) return Math.max(0, agreed - HEARD)
-  if (apart > ALIKE) return Math.max(0, agreed - 1)
+  // One shot differs by chance where the last few do not.
+  if (apart > ALIKE) return inMean > APART ? Math.max(0, agreed - 1) : agreed
   return metered >= LITTLE || (agreed >= HEARD && metered >= NONE) ? Math.min(8, agreed + 1) : agreed
 }
 
@@ -92,8 +98,8 @@ export function arrivingShare({ metered, shots, agreed }: WateringDelivery): num
 }
 
 /** Whether probes go on seeing shots of which the meter sees nothing. */
-function isDeadMeter({ shown, seen }: WateringDelivery): boolean {
-  return seen >= HEARD && shown > 0.6
+function isDeadMeter({ shown, seen, rose }: WateringDelivery): boolean {
+  return (seen >= HEARD && shown > 0.6) || rose > 0.6
 }
 
 /** Whether meter and probes have long said the same of shots. */
@@ -115,7 +121,7 @@ function isPartial(next: WateringDelivery, last: number): boolean {
   // A meter that sees nothing at all is dead, or no water comes: both are told by other findings.
   if (last <= 0.3) return false
   if (partial) return metered < 0.9
-  const isApart = agreed < HEARD || beyond > 0.13
+  const isApart = agreed < HEARD || beyond > APART
   return shots >= 6 && seen >= 6 && metered < LITTLE && metered > 0.3 && isApart
 }
 

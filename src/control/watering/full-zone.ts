@@ -53,17 +53,24 @@ export function isFull(state: WateringState, level: ZoneLevel, limits: Limits): 
 }
 
 /** Share of the last opening that had no room any more, by what probes said before it and where the zone is full, rather too much. */
-function foreseen({ fill, counters, clock }: WateringState, limits: Limits): number {
+function foreseen(state: WateringState, limits: Limits): number {
+  return overflowing(state, UNSURE, limits)
+}
+
+/** The same where the level of the zone is wrong by so much. */
+function overflowing({ fill, counters, clock }: WateringState, unsure: number, limits: Limits): number {
   const since = clock.elapsed - (fill.full ?? clock.elapsed)
+  // Where no probe stood in a full container they tell by what they said together.
+  const none = fill.atFull.every((level) => level === null) ? fill.levelAtFull : null
   let [room, told] = [0, 0]
   for (let i = 0; i < fill.atFull.length; i++) {
-    const [full, before] = [fill.atFull[i]!, fill.before[i]!]
+    const [full, before] = [fill.atFull[i] ?? none, fill.before[i]!]
     if (full === null || before === null) continue
     room += full + fill.bias[i]! + fill.drift[i]! * since - before
     told++
   }
   if (told === 0 || !(counters.ordered > 0)) return 0
-  const left = (room / told - UNSURE) * limits.substrate
+  const left = (room / told - unsure) * limits.substrate
   return Math.max(0, 1 - fill.passing - left / counters.ordered)
 }
 
@@ -103,6 +110,10 @@ export function judgePassing(state: WateringState, limits: Limits): WateringFill
     ...fill,
     passing: fill.passing + beyond / slow,
     lately: fill.lately + (share - fill.lately) / 3,
+    overflow: Math.min(
+      fill.overflow + overflowing(state, 0, limits) * state.counters.ordered,
+      Math.max(0, fill.slip * fill.due),
+    ),
     excess: Math.max(0, Math.min(MAX_AGAIN * limits.substrate, fill.excess + ranOff * state.counters.ordered)),
   }
 }

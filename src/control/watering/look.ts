@@ -10,6 +10,7 @@ import { hasRoom } from './full-zone.js'
 import { addWater, givenInDay, givenInLongDay, passTime, takeWater } from './given-water.js'
 import { inHours } from './hours.js'
 import type { WateringInput } from './input.js'
+import { slipped } from './lacking.js'
 import { lateWater, stalled, waterByHand } from './late-water.js'
 import { lookAtProbes } from './look-at-probes.js'
 import { closeValve } from './move-valve.js'
@@ -17,7 +18,7 @@ import { takeOverride } from './override.js'
 import { afterGap } from './pace.js'
 import { type Moment, newestTime, type ProbeView } from './probes.js'
 import { hedged, nearDispute, passRefill, toGiveAgain } from './refill.js'
-import { sinceLeap, slipped, unbiased } from './set-by-full-zone.js'
+import { sinceLeap, unbiased } from './set-by-full-zone.js'
 import { isInVain, passSpell } from './spell.js'
 import type { WateringClock, WateringState, WateringZone } from './state.js'
 import { passTally } from './tally.js'
@@ -127,7 +128,7 @@ function wanted(
   balance: WateringZone,
   usual: number,
 ): WateringZone {
-  const slip = slipped(fill, limits)
+  const slip = slipped(fill, zone, limits)
   const level = zone.level ?? 0
   const isRoom = hasRoom(fill, level - Math.min(0, slip) / limits.substrate, limits)
   const again = Math.max(toGiveAgain(fill, zone, limits), isRoom ? hedged(fill, zone, limits) : 0)

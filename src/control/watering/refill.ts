@@ -4,6 +4,7 @@ import { doubtGauge } from './doubt-gauge.js'
 import { isFull } from './full-zone.js'
 import { givenInDay } from './given-water.js'
 import { shareOfHours } from './hours.js'
+import { missing } from './lacking.js'
 import type { ProbeView } from './probes.js'
 import { foretoldFor, PARTS, setFull } from './set-by-full-zone.js'
 import { spentRefill } from './spent-refill.js'
@@ -108,14 +109,6 @@ function refillFor(state: WateringState, level: ZoneLevel, limits: Limits): 'dou
 /** What probes differ by where a day more may well bring them into dispute, as two containers part. Unit: m³/m³. */
 export function nearDispute({ disagreement, usual, substrate }: Limits): number {
   return Math.max(disagreement / 2, disagreement - (1.5 * PARTS * usual) / substrate)
-}
-
-/** Use of the usual that water given since the zone was full does not account for. Unit: L. */
-function missing({ full, due, net, passing, atFull }: WateringFill, { level }: ZoneLevel, limits: Limits): number {
-  const levels = atFull.filter((told) => told !== null)
-  if (full === null || levels.length === 0) return 0
-  const fell = levels.reduce((sum, told) => sum + told, 0) / levels.length - (level ?? limits.lower)
-  return due * (1 - Math.min(0.2, passing)) - net - fell * limits.substrate
 }
 
 /**

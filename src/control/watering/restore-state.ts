@@ -251,6 +251,7 @@ function fillSound(fill: Loose<WateringFill>, elapsed: number, probes: number): 
     inRange(fill.passing, 0, 1) &&
     inRange(fill.lately, 0, 1) &&
     inRange(fill.excess, 0, AGES) &&
+    inRange(fill.overflow, 0, AGES) &&
     Array.isArray(before) &&
     before.length === probes &&
     each(before, (level) => nullOr(level, -1, 2)) &&
@@ -296,6 +297,7 @@ function deliverySound({
   shown,
   seen,
   beyond,
+  rose,
   usual,
   agreed,
   partial,
@@ -306,6 +308,7 @@ function deliverySound({
     inRange(shown, 0, 10) &&
     isCount(seen, 8) &&
     inRange(beyond, -10, 17) &&
+    inRange(rose, 0, 10) &&
     inRange(usual, 0.6, 1.2) &&
     typeof partial === 'boolean' &&
     isCount(agreed, 8)

@@ -9,7 +9,7 @@ import type { ZoneLevel } from './zone-level.js'
  */
 export const PARTS = 0.04
 /** A probe is set up by no more than this: what drained may have run past the medium. Unit: m³/m³. */
-const MAX_UP = 0.02
+export const MAX_UP = 0.02
 /** By no more of it at a time where the zone was not filled on purpose: under half, so that one drain by chance sets little. Own judgement. Unit: m³/m³. */
 const STEP = 0.008
 /** Containers differ by no more than this where nothing is wrong: as `PARTS` of each parts two of them in three days. Own judgement. Unit: m³/m³. */
@@ -18,8 +18,6 @@ const MAX_APART = 0.06
 const MAX_SLIP = 0.1
 /** A refill tells water to so many shots: what it took beyond that is learned. Own judgement, no source. */
 const SURE = 0.75
-/** Nor is it foreseen to be drier than they say by more than this: as `MAX_APART`. Unit: m³/m³. */
-const MAX_DOWN = 0.04
 /** By no more do probes of a full zone differ that both stand in full containers: about three times what good ones are apart. Own judgement. Unit: m³/m³. */
 const LIKE = 0.02
 /** A probe rises by more than this share of a shot where its container is not full. Own judgement, no source. */
@@ -32,7 +30,7 @@ const TOO_HIGH = 0.025
 const MIN_SINCE = 72000
 
 /** The balance begins anew, and no refill is under way. */
-const ANEW = { under: null, foretold: null, net: 0, due: 0, excess: 0 } as const
+const ANEW = { under: null, foretold: null, net: 0, due: 0, excess: 0, overflow: 0 } as const
 
 /**
  * A zone that is full sets its probes: what they say beyond what they said when it was full first is their error, and what they rose since they were
@@ -165,6 +163,14 @@ function togetherAtFull(views: readonly ProbeView[], bias: readonly number[]): n
   return told === 0 ? null : sum / told
 }
 
+/**
+ * What probes say of a full zone: those that stood in one, or else what all said when the zone as a whole was full, though their own containers had
+ * room. Null where nothing is known. Unit: m³/m³.
+ */
+export function knownAtFull({ atFull, levelAtFull }: WateringFill): number | null {
+  return meanAtFull(atFull) ?? levelAtFull
+}
+
 /** What the probes said of a full zone in the mean; null where none has stood in one. Unit: m³/m³. */
 function meanAtFull(atFull: readonly (number | null)[]): number | null {
   const known = atFull.filter((told) => told !== null)
@@ -187,12 +193,6 @@ function learntSlip(fill: WateringFill, bias: readonly number[], since: number, 
   const found = net - due - foretold - told * limits.substrate
   const more = Math.sign(found) * Math.max(0, Math.abs(found) - SURE * limits.shot)
   return Math.max(-MAX_SLIP, Math.min(MAX_SLIP, slip + gain * (more / due - slip)))
-}
-
-/** Water that the zone lacks beyond what its probes show, by what was learned of their containers; at most what a few days bring. Unit: L. */
-export function slipped({ slip, due, full }: WateringFill, { substrate }: Limits): number {
-  if (full === null) return 0
-  return Math.max(-MAX_UP * substrate, Math.min(MAX_DOWN * substrate, slip * due))
 }
 
 /** What a zone will have taken beyond use once it is full, by its probes now; null where it is not known what they say of a full one. Unit: L. */

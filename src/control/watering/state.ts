@@ -182,6 +182,8 @@ export interface WateringFill {
   readonly lately: number
   /** What ran off beyond that since the zone was full. Unit: L. */
   readonly excess: number
+  /** What the containers of the probes could not hold since, while others took it: so much less does the zone dry more than they show. Unit: L. */
+  readonly overflow: number
   /** What each probe said before the last opening. Unit: m³/m³. */
   readonly before: readonly (number | null)[]
   /** What each probe said when the zone was full first, and what it says beyond it since. Unit: m³/m³. */
@@ -226,6 +228,8 @@ export interface WateringDelivery {
   /** Mean share that probes and drain showed, and the openings behind it, up to 8. Unit: 1. */
   readonly shown: number
   readonly seen: number
+  /** Mean share of whole shots that probes alone showed, from none on: where nothing counts drain, it tells a dead meter from a dry line. Unit: 1. */
+  readonly rose: number
   /** Mean of what probes and drain showed beyond what the meter saw of the same openings. Unit: 1. */
   readonly beyond: number
   /** What probes and drain show of a whole shot, learned while the meter sees all of it. Unit: 1. */
