@@ -46,6 +46,12 @@ export function withLevels(pairs: PairWatch, probes: readonly ProbeWatch[], now:
   return { ...open, start: open.start ?? now, sums, counts, seen }
 }
 
+/** Fall of a probe between the last two half hours and the two before. Unit: m³/m³/s. */
+export function fallOfHour({ means }: PairWatch, probe: number): number | null {
+  const [a, b, c, d] = means.slice(-4).map((mean) => mean[probe])
+  return a == null || b == null || c == null || d == null ? null : (a + b - c - d) / (4 * BIN)
+}
+
 function shut(pairs: PairWatch, probes: readonly ProbeWatch[], now: number, watered: number): PairWatch {
   const jumped = probes.map(({ step }) => step !== null && now - step.time < BINS * BIN)
   const mean = pairs.sums.map((sum, i) => (pairs.counts[i]! > 0 ? sum / pairs.counts[i]! : null))
