@@ -225,7 +225,44 @@ describe('other causes', () => {
     // Shots at 1479 and 1522: the probes are quiet from ten minutes after the one on.
     expect(namedAt(swapped(1508), 'probes-swapped')).toBeGreaterThanOrEqual(1508)
     expect(namedAt(swapped(1508), 'probes-swapped')).toBeLessThanOrEqual(1515)
+    // Six minutes after a shot, with the next one under way and in the midst of one: a shot lifts both.
+    for (const from of [1485, 1521, 1523]) {
+      expect(namedAt(swapped(from), 'probes-swapped')).toBeGreaterThanOrEqual(from)
+      expect(namedAt(swapped(from), 'probes-swapped')).toBeLessThanOrEqual(from + 7)
+    }
     expect(everTold(swapped(Infinity))).toEqual([])
+  })
+  it('probes that change places while plants drink fast, and that speak some seconds after each other', () => {
+    const places = [0.007, -0.007]
+    const script = (from: number) => ({
+      ...base,
+      probes: ['A', 'B'],
+      shots: hourly(60, 22 * 3, 43),
+      use: 0.00045,
+      sends: (truth: number, minute: number, i: number) =>
+        truth + (places[minute < from ? i : 1 - i] as number) + noise(minute, i),
+    })
+    const apart = scripted(script(1508)).map((input) => ({
+      ...input,
+      now: input.now + 20,
+      readings: input.readings.map((one, i) => ({ ...one, time: one.time! + 15 * i })),
+    }))
+    const zone = watchZone({ ...SETTINGS, probes: ['A', 'B'] })
+    const { outputs } = runReducer({ reducer: zone, inputs: apart })
+    expect(namedAt(outputs, 'probes-swapped')).toBeGreaterThanOrEqual(1508)
+    expect(namedAt(outputs, 'probes-swapped')).toBeLessThanOrEqual(1515)
+  })
+  it('a full slab that falls as slowly as plants drink at night is not told to stand still', () => {
+    // A seventh of a per cent an hour, looked at every minute: twenty readings cannot tell, two hours can.
+    const { outputs } = diagnosesOf({
+      minutes: 900,
+      probes: ['A', 'B'],
+      shots: [10, 40],
+      start: 0.755,
+      capacity: 0.765,
+      use: 0.000023,
+    })
+    expect(everTold(outputs.slice(180))).not.toContain('zone-full')
   })
   it('a probe that is put in again wetter while a shot runs: the leap is more than the water can make', () => {
     const put = (by: number) =>

@@ -4,7 +4,8 @@ import type { Suspicion } from './cause.js'
 import type { FoundWater } from './found-water.js'
 import { evidence, suspicion } from './suspicion.js'
 import { canTellLevel } from './trust.js'
-import { levelOf } from './watch-probe.js'
+import { fallOfHour } from './watch-pairs.js'
+import { levelOf, type ProbeWatch } from './watch-probe.js'
 import { LEAK } from './watch-valve.js'
 import type { Watched } from './watched.js'
 import type { ZoneWatchState } from './zone-state.js'
@@ -95,13 +96,13 @@ function byClimbs(state: ZoneWatchState, now: number, zone: Watched): Suspicion[
 
 /** The zone is full and does not fall though plants should drink: looked at before anything else. */
 function byFullness(state: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
-  const { probes, valve, shots } = state
+  const { probes, valve, shots, pairs } = state
   const told = probes.filter((probe) => canTellLevel(probe, now, zone))
   const full = told.filter((probe) => (levelOf(probe) as number) >= zone.full)
   if (full.length === 0 || full.length < told.length) return []
   const level = maxOf(full.map((probe) => levelOf(probe) as number))
   // 0.0007 m³/m³/h: half of what plants take in the dark in the rehearsals.
-  const falls = full.some(({ fall }) => fall > 2e-7)
+  const falls = full.some((probe) => slowFall(probe, fallOfHour(pairs, probes.indexOf(probe))) > 2e-7)
   const late = valve.lastEnd !== null && now - valve.lastEnd > 21600
   // Shots into a full medium do not show; that nothing falls between them does.
   const vain =
@@ -114,4 +115,10 @@ function byFullness(state: ZoneWatchState, now: number, zone: Watched): Suspicio
     suspicion('zone-full', 'caution', 0.7, because, 'weigh-a-container'),
     suspicion('valve-stuck-open', 'danger', meterClears ? 0.5 : 0.75, because, 'shut-main-valve-and-look'),
   ]
+}
+
+/** Less than an hour of readings cannot tell how slowly it falls: means of half hours are asked as well. */
+function slowFall({ fall, times }: ProbeWatch, fallOfHour: number | null): number {
+  const kept = times[times.length - 1]! - times[0]!
+  return kept < 3600 && fallOfHour !== null ? Math.max(fall, fallOfHour) : fall
 }

@@ -13,9 +13,11 @@ export interface SwappedRises {
 /** Shots of a day that make a mean, and of which a usual rise is known: chosen on rehearsals. */
 const SHOTS = 12
 const KNOWN = 16
-/** So many standard errors the two must have come apart, and each a third of the way. Chosen on rehearsals. */
+/** So many standard errors the two must have come apart, and each half of the way. Chosen on rehearsals. */
 const CLEAR = 5
-const EACH = 0.35
+const EACH = 0.5
+/** Of places that rise so much alike, chance tells what it likes. Unit: 1. */
+const MIN_EXPECTED = 0.1
 
 export function swappedRises(shots: readonly ShotEvidence[], probes: readonly ProbeWatch[]): SwappedRises | null {
   for (let first = 0; first < probes.length; first++)
@@ -41,7 +43,13 @@ function swappedPair(
   const ratio = one.usualRise / other.usualRise
   const [expected, apart] = [1 / ratio - ratio, rises[0] - rises[1]]
   const error = mean((shot) => shot.error) * Math.sqrt(2 / SHOTS)
-  if (Math.abs(apart) < CLEAR * error || apart / expected < 0.5 || apart / expected > 1.6) return null
+  if (
+    Math.abs(expected) < MIN_EXPECTED ||
+    Math.abs(apart) < CLEAR * error ||
+    apart / expected < 0.5 ||
+    apart / expected > 1.6
+  )
+    return null
   const went = Math.min((rises[0] - 1) / (1 / ratio - 1), (rises[1] - 1) / (ratio - 1))
   return went < EACH ? null : { first, second, rises, since: seen[0]!.time }
 }

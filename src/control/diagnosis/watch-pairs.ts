@@ -1,4 +1,4 @@
-import { maxOf } from '../../quantity/extremes.js'
+import { maxOf, minOf } from '../../quantity/extremes.js'
 import type { ProbeWatch } from './watch-probe.js'
 
 /** Half-hour means of the probes, to see two of them change places. */
@@ -46,6 +46,12 @@ export function withLevels(pairs: PairWatch, probes: readonly ProbeWatch[], now:
   return { ...open, start: open.start ?? now, sums, counts, seen }
 }
 
+/** Fall of a probe between the last two half hours and the two before. Unit: m³/m³/s. */
+export function fallOfHour({ means }: PairWatch, probe: number): number | null {
+  const [a, b, c, d] = means.slice(-4).map((mean) => mean[probe])
+  return a == null || b == null || c == null || d == null ? null : (a + b - c - d) / (4 * BIN)
+}
+
 function shut(pairs: PairWatch, probes: readonly ProbeWatch[], now: number, watered: number): PairWatch {
   const jumped = probes.map(({ step }) => step !== null && now - step.time < BINS * BIN)
   const mean = pairs.sums.map((sum, i) => (pairs.counts[i]! > 0 ? sum / pairs.counts[i]! : null))
@@ -71,7 +77,14 @@ const CLEAR = 3.5
 /** Smallest difference of which a leap to its mirror is told. Unit: m³/m³. */
 const MIN_LEAP = 0.003
 
-/** By day, between shots: from one reading to the next the difference leaps to its mirror, which no water can do. */
+/** Beside a shot, the smallest such difference, and the share of it by which each of them leaps. */
+const MIN_BESIDE = 0.006
+const EACH = 0.5
+
+/**
+ * From one reading to the next the difference leaps to its mirror, which no water can do: it does not take from one place at once what it brings
+ * to another.
+ */
 export function withLeap(pairs: PairWatch, probes: readonly ProbeWatch[], quietFrom: number): PairWatch {
   for (let a = 0; a < probes.length; a++)
     for (let b = a + 1; b < probes.length; b++) {
@@ -84,13 +97,15 @@ export function withLeap(pairs: PairWatch, probes: readonly ProbeWatch[], quietF
 function leapOf(probes: readonly ProbeWatch[], first: number, second: number, quietFrom: number): Swap | null {
   const [one, other] = [probes[first]!, probes[second]!]
   const [n, m] = [one.times.length - OLD - YOUNG, other.times.length - OLD - YOUNG]
-  if (n < 0 || m < 0 || one.times[n]! < quietFrom || one.times[n + OLD + YOUNG - 1]! - one.times[n]! > SOON) return null
+  const lasted = n < 0 || m < 0 ? Infinity : one.times[n + OLD + YOUNG - 1]! - one.times[n]!
+  if (lasted > SOON) return null
   const apart = (i: number) => one.levels[n + i]! - other.levels[m + i]!
   let [before, after, shift] = [0, 0, 0]
   for (let i = 0; i < OLD + YOUNG; i++) {
-    if (one.times[n + i] !== other.times[m + i]) return null
+    // Probes of one round speak some seconds after each other.
+    if (Math.abs(one.times[n + i]! - other.times[m + i]!) > lasted / (2 * (OLD + YOUNG))) return null
     const sum = one.levels[n + i]! + other.levels[m + i]!
-    shift += i < OLD ? -sum / OLD : sum / YOUNG
+    if (i >= OLD - 2 && i < OLD + 2) shift += i < OLD ? -sum / 2 : sum / 2
     if (i < OLD) before += apart(i) / OLD
     else after += apart(i) / YOUNG
   }
@@ -104,7 +119,11 @@ function leapOf(probes: readonly ProbeWatch[], first: number, second: number, qu
   for (let i = 0; i < OLD + YOUNG; i++) squares += (apart(i) - (i < OLD ? before : after)) ** 2
   if (Math.abs(after - before) < CLEAR * Math.sqrt(squares / (OLD + YOUNG - 2))) return null
   const leap = (apart(OLD) - apart(OLD - 1)) / (after - before)
-  return leap < 0.6 ? null : { time: one.times[n + OLD]!, first, second, before, after }
+  if (leap < 0.6) return null
+  const leaps = [one.levels[n + OLD]! - one.levels[n + OLD - 1]!, other.levels[m + OLD]! - other.levels[m + OLD - 1]!]
+  const each = Math.min(maxOf(leaps), -minOf(leaps))
+  if (one.times[n]! < quietFrom && (size < MIN_BESIDE || each < EACH * size)) return null
+  return { time: one.times[n + OLD]!, first, second, before, after }
 }
 
 /** Smallest difference between two probes of which a change of sign can be seen. Unit: m³/m³. */
