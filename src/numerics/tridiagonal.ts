@@ -9,12 +9,17 @@ export function solveTridiagonal(
   right: Float64Array,
 ): void {
   const n = right.length
-  // What is left of the diagonal is kept as its inverse: the way back, and each later right side, then divides no more.
-  diagonal[0] = 1 / diagonal[0]!
+  // What is left of the diagonal is kept as its inverse: the way back, and each later right side, then divides no more. What a row needs of the
+  // one before stays at hand, because a row waits for it.
+  let inverse = 1 / diagonal[0]!
+  let before = right[0]!
+  diagonal[0] = inverse
   for (let i = 1; i < n; i++) {
-    const share = lower[i]! * diagonal[i - 1]!
-    diagonal[i] = 1 / (diagonal[i]! - share * upper[i - 1]!)
-    right[i]! -= share * right[i - 1]!
+    const share = lower[i]! * inverse
+    inverse = 1 / (diagonal[i]! - share * upper[i - 1]!)
+    before = right[i]! - share * before
+    diagonal[i] = inverse
+    right[i] = before
   }
   substituteBack(diagonal, upper, right)
 }
@@ -27,12 +32,20 @@ export function solveTridiagonalAgain(
   right: Float64Array,
 ): void {
   const n = right.length
-  for (let i = 1; i < n; i++) right[i]! -= lower[i]! * diagonal[i - 1]! * right[i - 1]!
+  let before = right[0]!
+  for (let i = 1; i < n; i++) {
+    before = right[i]! - lower[i]! * diagonal[i - 1]! * before
+    right[i] = before
+  }
   substituteBack(diagonal, upper, right)
 }
 
 function substituteBack(inverse: Float64Array, upper: Float64Array, right: Float64Array): void {
   const last = right.length - 1
-  right[last]! *= inverse[last]!
-  for (let i = last - 1; i >= 0; i--) right[i] = (right[i]! - upper[i]! * right[i + 1]!) * inverse[i]!
+  let after = right[last]! * inverse[last]!
+  right[last] = after
+  for (let i = last - 1; i >= 0; i--) {
+    after = (right[i]! - upper[i]! * after) * inverse[i]!
+    right[i] = after
+  }
 }

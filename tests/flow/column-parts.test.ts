@@ -3,11 +3,11 @@ import { describe, expect, it } from 'vitest'
 import { cubicAt, cubicIntegral, cubicSlopeAt, hermite, placeIn } from '../../src/flow/column/cubic.js'
 import { columnEnds } from '../../src/flow/column/ends.js'
 import { columnEquations } from '../../src/flow/column/equations.js'
-import { addFlows, bend, flowRates, REST, STAGE } from '../../src/flow/column/flow-rates.js'
+import { addFlows, BEND_BEGIN, BEND_END, BEND_FIRST, flowRates, REST, STAGE } from '../../src/flow/column/flow-rates.js'
 import type { ColumnGrid } from '../../src/flow/column/grid.js'
 import { columnGrid } from '../../src/flow/column/grid.js'
 import { mediumTable } from '../../src/flow/column/medium-table.js'
-import { moved } from '../../src/flow/column/moved.js'
+import { moveAll } from '../../src/flow/column/moved.js'
 import { octaveCells } from '../../src/flow/column/octave-cells.js'
 import { arePossible, canHold, passesSaturation } from '../../src/flow/column/possible.js'
 import { dryingShare, scanOf, wettingShare, whileDrying, whileWetting } from '../../src/flow/column/scan.js'
@@ -208,6 +208,11 @@ describe('the ends of a column', () => {
 })
 
 describe('a suction that moves', () => {
+  const moved = (suction: number, change: number, share: number, driest: number): number => {
+    const into = new Float64Array(1)
+    moveAll(Float64Array.of(suction), Float64Array.of(change), share, driest, into)
+    return into[0]!
+  }
   const suctions = number(-20, 1e5)
   const changes = number(-1e6, 1e6)
   it('goes the way of its change, not further than that nor than a medium allows, and all the further the greater the share', () => {
@@ -326,6 +331,7 @@ describe('rates of a step', () => {
     // The first stage stands at 1 - 1/√2 of the step (Alexander 1977).
     expect(STAGE).toBeCloseTo(1 - Math.SQRT1_2, 15)
     expect(REST + STAGE).toBeCloseTo(1, 15)
+    const bend = (end: number, first: number, begin: number) => BEND_END * end + BEND_FIRST * first + BEND_BEGIN * begin
     expect(bend(3, 1 + 2 * STAGE, 1)).toBeCloseTo(0, 12)
     // Second divided difference of t² times the whole: (1 + γ) - γ.
     expect(bend(1, STAGE * STAGE, 0)).toBeCloseTo(1, 12)

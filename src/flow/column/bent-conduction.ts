@@ -5,6 +5,7 @@ import type { ColumnTerms } from './terms.js'
 /** Difference of suction below which an element counts as level, and conductivity below which nothing flows. Units: cm, 1. */
 const LEVEL = 1e-6
 const NOTHING = 1e-30
+const THIRD = 1 / 3
 
 /**
  * Corrects the flow through each trusted element for how the conductivity bends within it.
@@ -25,14 +26,18 @@ export function bendConduction(grid: ColumnGrid, points: Points, terms: ColumnTe
     const above = conductivity[p + 1]!
     const total = below + above
     const apart = suction[p + 1]! - suction[p]!
+    if (!(trust[e]! > 0 && total > NOTHING && Math.abs(apart) > LEVEL)) continue
+    // Inverses, for each is wanted more than once, and a division takes as long as several products.
+    const perApart = 1 / apart
+    const perTotal = 1 / total
     // Half of a d.
-    const fall = (below - above) / total
-    if (!(trust[e]! > 0 && total > NOTHING && Math.abs(apart) > LEVEL) || fall === 0) continue
-    const third = (lengths[e]! * fall * fall) / (3 * apart)
+    const fall = (below - above) * perTotal
+    const perFall = lengths[e]! * fall * THIRD * perApart
+    const third = perFall * fall
     const factor = third > 0 ? 1 / (1 + third) : 1 - third
     const slope = third > 0 ? -factor * factor : -1
-    const byFall = (slope * 4 * third) / (fall * total * total)
-    const byApart = (-slope * third) / apart
+    const byFall = 4 * slope * perFall * perTotal * perTotal
+    const byApart = -slope * third * perApart
     const byBelow = byFall * above * conductivitySlope[p]! - byApart
     const byAbove = byApart - byFall * below * conductivitySlope[p + 1]!
     const flow = up[e]!

@@ -15,6 +15,7 @@ export function carryOn(balance: ColumnBalance, move: Float64Array, max: Float64
   for (let i = 0; i < nodes; i++) {
     const after = i < top ? move[i + 1]! : 0
     water[i]! += waterByBelow[i]! * before + waterByOwn[i]! * own + waterByAbove[i]! * after
+    if (i < top) up[i]! += upByBelow[i]! * own + upByAbove[i]! * after
     if (max !== undefined) {
       const drawn = taken[i]! + takenByBelow[i]! * before + takenByOwn[i]! * own + takenByAbove[i]! * after
       taken[i] = Math.min(Math.max(drawn, 0), max[i]!)
@@ -22,7 +23,6 @@ export function carryOn(balance: ColumnBalance, move: Float64Array, max: Float64
     before = own
     own = after
   }
-  for (let e = 0; e < top; e++) up[e]! += upByBelow[e]! * move[e]! + upByAbove[e]! * move[e + 1]!
   terms.drained = Math.max(0, terms.drained + terms.drainedSlope * move[0]!)
   terms.runOff = Math.max(0, terms.runOff + terms.runOffSlope * move[top]!)
   terms.evaporated = Math.max(0, terms.evaporated + terms.evaporatedSlope * move[top]!)

@@ -31,13 +31,14 @@ export function fillMeanConductivity(grid: ColumnGrid, points: Points, terms: Co
     const apart = Math.abs(difference)
     const larger = Math.max(Math.abs(below), Math.abs(above), MIN)
     if (apart > NEAR * larger) {
-      const quotient = (potential[p]! - potential[p + 1]!) / difference
+      const perDifference = 1 / difference
+      const quotient = (potential[p]! - potential[p + 1]!) * perDifference
       // From one to the other without a jump, at which an iteration would never end.
       const part = Math.min(apart / (NEAR * larger) - 1, 1)
       const smooth = part * part * (3 - 2 * part)
       value += smooth * (quotient - value)
-      byBelow += smooth * ((quotient - kBelow) / difference - byBelow)
-      byAbove += smooth * ((kAbove - quotient) / difference - byAbove)
+      byBelow += smooth * ((quotient - kBelow) * perDifference - byBelow)
+      byAbove += smooth * ((kAbove - quotient) * perDifference - byAbove)
     }
     mean[e] = value
     meanByBelow[e] = byBelow
@@ -52,13 +53,13 @@ export function fillMeanConductivity(grid: ColumnGrid, points: Points, terms: Co
 export function fillConduction(grid: ColumnGrid, points: Points, terms: ColumnTerms, upstream: boolean): void {
   fillMeanConductivity(grid, points, terms)
   const { up, upByBelow, upByAbove, mean, meanByBelow, meanByAbove } = terms
-  const { layers, lengths } = grid
+  const { layers } = grid
   const { conductivity, conductivitySlope, potential } = points.at
-  const { conductance } = points
+  const { conductance, conductancePerLength } = points
   for (let e = 0; e < up.length; e++) {
     const p = e + layers[e]!
     const scale = conductance[e]!
-    const perLength = scale / lengths[e]!
+    const perLength = conductancePerLength[e]!
     const sinking = upstream ? conductivity[p + 1]! : mean[e]!
     up[e] = perLength * (potential[p]! - potential[p + 1]!) - scale * sinking
     upByBelow[e] = -perLength * conductivity[p]! - (upstream ? 0 : scale * meanByBelow[e]!)

@@ -52,16 +52,22 @@ export function addFilling(filling: ElementFilling, grid: ColumnGrid, points: Po
   if (filling.isNew) shareFilling(filling, grid, points, terms)
   filling.isNew = false
   const { perTime, from, share } = filling
-  const { layers, volumes } = grid
+  const { layers, perVolume } = grid
   const { up, upByBelow, upByAbove, taken, takenByOwn } = terms
   const { waterContent, capacity } = points.at
+  // What roots take from the cell of the node below, and its slope.
+  let lost = taken[0]! * perVolume[0]!
+  let lostSlope = takenByOwn[0]! * perVolume[0]!
   for (let e = 0; e < up.length; e++) {
     const p = e + layers[e]!
-    const below = perTime * (waterContent[p]! - from[p]!) + taken[e]! / volumes[e]!
-    const above = perTime * (waterContent[p + 1]! - from[p + 1]!) + taken[e + 1]! / volumes[e + 1]!
-    up[e]! += share[e]! * (below + above)
-    upByBelow[e]! += share[e]! * (takenByOwn[e]! / volumes[e]! - perTime * capacity[p]!)
-    upByAbove[e]! += share[e]! * (takenByOwn[e + 1]! / volumes[e + 1]! - perTime * capacity[p + 1]!)
+    const part = share[e]!
+    const below = perTime * (waterContent[p]! - from[p]!) + lost
+    upByBelow[e]! += part * (lostSlope - perTime * capacity[p]!)
+    lost = taken[e + 1]! * perVolume[e + 1]!
+    lostSlope = takenByOwn[e + 1]! * perVolume[e + 1]!
+    const above = perTime * (waterContent[p + 1]! - from[p + 1]!) + lost
+    up[e]! += part * (below + above)
+    upByAbove[e]! += part * (lostSlope - perTime * capacity[p + 1]!)
   }
 }
 

@@ -48,7 +48,10 @@ export function addFlows(held: Float64Array, flows: FlowRates, dt: number): void
   held[top]! += dt * (fromBelow - taken[top]! + flows.entered - flows.runOff - flows.evaporated)
 }
 
-/** By how much a rate at the end of a step is off the straight line through those at its begin and its first stage. */
-export function bend(end: number, first: number, begin: number): number {
-  return (end - first) / REST - (first - begin) / STAGE
-}
+/**
+ * Weights of the rates at begin, first stage and end of a step in how they bend: by how much the last is off the straight line through the
+ * others.
+ */
+export const BEND_BEGIN = 1 / STAGE
+export const BEND_FIRST = -1 / STAGE - 1 / REST
+export const BEND_END = 1 / REST

@@ -18,6 +18,8 @@ export interface ColumnGrid {
   readonly upperHalves: Float64Array
   /** Volume of the cell around each node. */
   readonly volumes: Float64Array
+  /** One over that volume: a division takes as long as several products. Unit: 1/cm³. */
+  readonly perVolume: Float64Array
   /** Layer of each element, and the first node of each layer, with the last node of all at the end. */
   readonly layers: Uint16Array
   readonly seams: readonly number[]
@@ -55,6 +57,7 @@ export function columnGrid(containers: readonly Container[], wanted: number): Co
     grid.volumes[e]! += grid.lowerHalves[e]!
     grid.volumes[e + 1]! += grid.upperHalves[e]!
   }
+  for (let i = 0; i <= elements; i++) grid.perVolume[i] = 1 / grid.volumes[i]!
   return grid
 }
 
@@ -69,6 +72,7 @@ function emptyGrid(elements: number, containers: readonly Container[]) {
     lowerHalves: room(elements),
     upperHalves: room(elements),
     volumes: room(elements + 1),
+    perVolume: room(elements + 1),
     layers: new Uint16Array(elements),
     seams: [0],
     bottom: containers[0]!.area(0 as Length) * 10000,

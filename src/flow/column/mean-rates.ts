@@ -1,7 +1,12 @@
 import type { ColumnEquations } from './equations.js'
-import { bend, REST, STAGE } from './flow-rates.js'
+import { BEND_BEGIN, BEND_END, BEND_FIRST, REST, STAGE } from './flow-rates.js'
 import { BENT } from './step-correction.js'
 import type { StepWork } from './step-work.js'
+
+/** Weights of the rates at begin, first stage and end of a step in their mean, where it knows how they bend. */
+const BEGUN = BENT * BEND_BEGIN
+const EARLY = REST + BENT * BEND_FIRST
+const LATE = STAGE + BENT * BEND_END
 
 /** Mean flows of a step by its two stages. */
 export function meanOfStages({ equations, early, flows }: StepWork): void {
@@ -22,14 +27,14 @@ export function meanOfThirdOrder({ equations, correction, begun, early, flows }:
   const { up, upByBelow, upByAbove, taken, takenByBelow, takenByOwn, takenByAbove } = terms
   for (let e = 0; e < top; e++) {
     const moved = upByBelow[e]! * all[e]! + upByAbove[e]! * all[e + 1]!
-    flows.up[e] = mean(begun.up[e]!, early.up[e]!, up[e]!, moved)
+    flows.up[e] = BEGUN * begun.up[e]! + EARLY * early.up[e]! + LATE * up[e]! + STAGE * moved
   }
   let below = 0
   let own = all[0]!
   for (let i = 0; i < nodes; i++) {
     const above = i < top ? all[i + 1]! : 0
     const moved = takenByBelow[i]! * below + takenByOwn[i]! * own + takenByAbove[i]! * above
-    flows.taken[i] = mean(begun.taken[i]!, early.taken[i]!, taken[i]!, moved)
+    flows.taken[i] = BEGUN * begun.taken[i]! + EARLY * early.taken[i]! + LATE * taken[i]! + STAGE * moved
     below = own
     own = above
   }
@@ -38,11 +43,11 @@ export function meanOfThirdOrder({ equations, correction, begun, early, flows }:
   flows.entered = mean(begun.entered, early.entered, terms.entered, 0)
   flows.runOff = mean(begun.runOff, early.runOff, terms.runOff, terms.runOffSlope * last)
   flows.evaporated = mean(begun.evaporated, early.evaporated, terms.evaporated, terms.evaporatedSlope * last)
-  closeHeldEnds(equations, flows, early)
+  if (equations.heldBase || equations.heldTop) closeHeldEnds(equations, flows, early)
 }
 
 function mean(begin: number, first: number, end: number, moved: number): number {
-  return REST * first + STAGE * (end + moved) + BENT * bend(end, first, begin)
+  return BEGUN * begin + EARLY * first + LATE * end + STAGE * moved
 }
 
 /** An end whose suction is held passes what its cell needs to keep up with its neighbour. */

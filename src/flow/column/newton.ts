@@ -1,6 +1,6 @@
 import { solveTridiagonal } from '../../numerics/tridiagonal.js'
 import type { ColumnEquations, Conditions } from './equations.js'
-import { moved } from './moved.js'
+import { moveAll } from './moved.js'
 import { isSmallMove } from './small-move.js'
 
 /** Difference from the balance, as a water content, at which an iteration ends in any case. */
@@ -48,15 +48,16 @@ export function columnNewton(equations: ColumnEquations, { small, bold }: Newton
   /** Difference from the balance after a share of the move, which `trial` then holds. */
   const go = (s: Float64Array, target: Float64Array, during: Conditions, dt: number, share: number): number => {
     const driest = during.sink?.h4 ?? Infinity
-    for (let i = 0; i < nodes; i++) trial[i] = moved(s[i]!, move[i]!, share, driest)
+    moveAll(s, move, share, driest, trial)
     // Of the film that stands on a seepage face the first guess is far too much: it is found from where it begins.
     if (bold && !equations.heldBase && s[0]! > 0 && trial[0]! < 0) trial[0] = 0
     equations.evaluate(trial, during)
     return difference(equations, target, dt, right)
   }
+  /** Takes the last move, which stands where the right side stood. */
   const finish = (s: Float64Array, target: Float64Array, during: Conditions, dt: number): true => {
-    equations.carryOn(move, during)
-    for (let i = 0; i < nodes; i++) s[i]! += move[i]!
+    equations.carryOn(right, during)
+    for (let i = 0; i < nodes; i++) s[i]! += right[i]!
     equations.closeHeldEnds(target, dt)
     return true
   }
@@ -66,13 +67,13 @@ export function columnNewton(equations: ColumnEquations, { small, bold }: Newton
     for (let iteration = 0; iteration < max; iteration++) {
       equations.assemble(dt)
       solveTridiagonal(lower, diagonal, upper, right)
-      move.set(right)
-      if (isSmallMove(equations, s, move, small)) return finish(s, target, during, dt)
-      if (off < ENOUGH || (iteration >= FREE && off < NEARLY) || (off < 1e-6 && maxMove(move, s) < ROUNDING)) {
+      if (isSmallMove(equations, s, right, small)) return finish(s, target, during, dt)
+      if (off < ENOUGH || (iteration >= FREE && off < NEARLY) || (off < 1e-6 && maxMove(right, s) < ROUNDING)) {
         // Slopes do not hold over the whole move, and it is not needed.
-        move.fill(0)
+        right.fill(0)
         return finish(s, target, during, dt)
       }
+      move.set(right)
       const allowed = bold && iteration < FREE ? Infinity : off
       let next = go(s, target, during, dt, 1)
       for (let share = 0.3; share > 0.01 && !(next < allowed || next < ENOUGH); share *= 0.3)
@@ -90,12 +91,12 @@ export function columnNewton(equations: ColumnEquations, { small, bold }: Newton
 function difference(equations: ColumnEquations, target: Float64Array, dt: number, into: Float64Array): number {
   const { nodes, net, heldBase, heldTop } = equations
   const { water } = equations.terms
-  const { volumes } = equations.grid
+  const { perVolume } = equations.grid
   let max = 0
   for (let i = 0; i < nodes; i++) {
     const held = (heldBase && i === 0) || (heldTop && i === nodes - 1)
     into[i] = held ? 0 : target[i]! + dt * net[i]! - water[i]!
-    const size = Math.abs(into[i]!) / volumes[i]!
+    const size = Math.abs(into[i]!) * perVolume[i]!
     // Written so that NaN counts as the largest.
     if (!(size <= max)) max = size
   }

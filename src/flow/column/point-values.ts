@@ -15,6 +15,7 @@ export interface PointValues {
   readonly middleCapacity: Float64Array
   /** What flows through each element by its weight alone, when it is full. Unit: cm³/s. */
   readonly conductance: Float64Array
+  readonly conductancePerLength: Float64Array
   /** Which elements are short enough for parabolas. */
   readonly curved: Uint8Array
 }

@@ -26,6 +26,7 @@ export function columnPoints(
   const at = nodeValues(count)
   const middleWaterContent = new Float64Array(nodes - 1)
   const middleCapacity = new Float64Array(nodes - 1)
+  const conductance = Float64Array.from(layers, (layer, e) => media[layer]!.saturatedConductivity * grid.sections[e]!)
   const read = (suctions: Float64Array): void => {
     for (let layer = 0; layer < media.length; layer++)
       readLayer(points, suctions, media[layer]!.table, layer, seams[layer]!, seams[layer + 1]!)
@@ -40,7 +41,8 @@ export function columnPoints(
     at,
     middleWaterContent,
     middleCapacity,
-    conductance: Float64Array.from(layers, (layer, e) => media[layer]!.saturatedConductivity * grid.sections[e]!),
+    conductance,
+    conductancePerLength: conductance.map((all, e) => all / grid.lengths[e]!),
     curved: curvedElements(grid, media),
     read,
   }

@@ -1,6 +1,6 @@
 import { solveTridiagonal } from '../../numerics/tridiagonal.js'
 import type { ColumnEquations } from './equations.js'
-import { moved } from './moved.js'
+import { moveAll } from './moved.js'
 
 const SWEEPS = 15
 /** Slope of water against suction, as a share of the volume per cm, below which a cell is full and its suction says nothing. */
@@ -13,8 +13,8 @@ const FULL = 1e-9
 export function reconcile(s: Float64Array, held: Float64Array, equations: ColumnEquations, enough: number): void {
   const { nodes, grid, terms, heldBase, heldTop } = equations
   const begun = s.slice()
-  const room = () => new Float64Array(nodes)
-  const [lower, diagonal, upper, right] = [room(), room(), room(), room()]
+  const { lower, diagonal, upper } = equations
+  const right = new Float64Array(nodes)
   let first = Infinity
   let off = Infinity
   for (let sweep = 0; sweep <= SWEEPS; sweep++) {
@@ -32,7 +32,7 @@ export function reconcile(s: Float64Array, held: Float64Array, equations: Column
     if (sweep === 0) first = off
     if (off < enough || sweep === SWEEPS) break
     solveTridiagonal(lower, diagonal, upper, right)
-    for (let i = 0; i < nodes; i++) s[i] = moved(s[i]!, right[i]!, 1, Infinity)
+    moveAll(s, right, 1, Infinity, s)
   }
   if (!(off < first)) s.set(begun)
 }

@@ -1,6 +1,6 @@
 import { solveTridiagonalAgain } from '../../numerics/tridiagonal.js'
 import type { ColumnEquations } from './equations.js'
-import { bend } from './flow-rates.js'
+import { BEND_BEGIN, BEND_END, BEND_FIRST } from './flow-rates.js'
 import { DRAIN } from './step-control.js'
 import type { StepWork } from './step-work.js'
 
@@ -19,19 +19,23 @@ export function errorOfStep(work: StepWork, dt: number): number {
   const { equations, correction, before, first, firstFree, endFree } = work
   const { net, grid, heldBase } = equations
   const { change, answer, move, again, water, all, passing } = correction
+  const { perVolume } = grid
   change.fill(0)
   for (let i = firstFree; i < endFree; i++) change[i] = dt * (net[i]! - before[i]!)
   through(equations, change, answer, water)
   again.fill(0)
-  for (let i = firstFree; i < endFree; i++)
-    again[i] = dt * BENT * bend(net[i]!, first[i]!, before[i]!) + ANSWERED * (water[i]! - change[i]!)
+  const bent = dt * BENT
+  for (let i = firstFree; i < endFree; i++) {
+    const bend = BEND_BEGIN * before[i]! + BEND_FIRST * first[i]! + BEND_END * net[i]!
+    again[i] = bent * bend + ANSWERED * (water[i]! - change[i]!)
+  }
   through(equations, again, move, water)
   for (let i = 0; i < all.length; i++) all[i] = move[i]! + ANSWERED * answer[i]!
   let max = 0
   let together = 0
   for (let i = firstFree; i < endFree; i++) {
     together += water[i]!
-    max = Math.max(max, Math.abs(water[i]!) / grid.volumes[i]!, passing[i]! * Math.abs(together))
+    max = Math.max(max, Math.abs(water[i]!) * perVolume[i]!, passing[i]! * Math.abs(together))
   }
   const drain = heldBase ? 0 : (DRAIN * Math.abs(together)) / grid.volume
   work.control.triedByDrain = drain > max

@@ -3,7 +3,7 @@ import type { Conditions } from './equations.js'
 import { firstStageAlone } from './first-stage-alone.js'
 import { keepRates, REST, STAGE } from './flow-rates.js'
 import { meanOfStages, meanOfThirdOrder } from './mean-rates.js'
-import { moved } from './moved.js'
+import { moveAll } from './moved.js'
 import type { ColumnNewton } from './newton.js'
 import { pastOnset, shareToEnd, shareToOnset } from './onset.js'
 import type { Passed } from './passed.js'
@@ -12,6 +12,10 @@ import { factorFor, growth } from './step-control.js'
 import { dampCorrection, errorOfStep } from './step-correction.js'
 import { failed, goOn, type OnStep, type StepOutcome } from './step-ends.js'
 import type { StepWork } from './step-work.js'
+
+/** One over the lengths of the stages: a division takes as long as several products. */
+const PER_STAGE = 1 / STAGE
+const PER_REST = 1 / REST
 
 /** Tries one step. */
 export function tryStep(
@@ -80,11 +84,14 @@ function keepFirst(work: StepWork, dt: number) {
   const { waterContent } = points.at
   first.set(net)
   halfway.set(stage)
+  const rest = dt * REST
+  const perStage = PER_STAGE / dt
   for (let i = 0; i < first.length; i++) {
-    target[i] = from[i]! + dt * REST * net[i]!
-    trend[i] = (stage[i]! - suctions[i]!) / (STAGE * dt)
+    target[i] = from[i]! + rest * net[i]!
+    trend[i] = (stage[i]! - suctions[i]!) * perStage
   }
-  for (let p = 0; p < later.length; p++) later[p] = contents[p]! + (REST / STAGE) * (waterContent[p]! - contents[p]!)
+  const on = REST / STAGE
+  for (let p = 0; p < later.length; p++) later[p] = contents[p]! + on * (waterContent[p]! - contents[p]!)
   keepRates(early, terms)
 }
 
@@ -94,14 +101,16 @@ function keepFirst(work: StepWork, dt: number) {
  */
 function keepTrend({ equations, trend, stage, halfway, suctions }: StepWork, dt: number): void {
   const curve = equations.points.history === undefined ? REST : -STAGE
+  const perTime = 1 / dt
   for (let i = 0; i < trend.length; i++) {
-    const early = (halfway[i]! - suctions[i]!) / STAGE
-    const late = (stage[i]! - halfway[i]!) / REST
-    trend[i] = (late + curve * (late - early)) / dt
+    const early = (halfway[i]! - suctions[i]!) * PER_STAGE
+    const late = (stage[i]! - halfway[i]!) * PER_REST
+    trend[i] = (late + curve * (late - early)) * perTime
   }
 }
 
 /** The suctions of the next stage, if they go on as they went. */
-function guess({ stage, trend }: StepWork, from: Float64Array, dt: number, driest: number): void {
-  for (let i = 0; i < stage.length; i++) stage[i] = moved(from[i]!, dt * trend[i]!, 1, driest)
+function guess({ stage, trend, correction: { move } }: StepWork, from: Float64Array, dt: number, driest: number): void {
+  for (let i = 0; i < move.length; i++) move[i] = dt * trend[i]!
+  moveAll(from, move, 1, driest, stage)
 }

@@ -45,12 +45,14 @@ export function fillUptake(s: Float64Array, sink: Sink | undefined, terms: Colum
 export function averageUptake(s: Float64Array, sink: Sink | undefined, terms: ColumnTerms): void {
   if (sink === undefined) return
   const { h2 } = sink
-  for (let e = 0; e < terms.trust.length; e++)
-    if (terms.trust[e]! > 0 && (s[e]! < h2 || s[e + 1]! < h2)) average(s[e]!, s[e + 1]!, e, sink, terms)
+  const { trust } = terms
+  for (let e = 0; e < trust.length; e++) if (trust[e]! > 0 && (s[e]! < h2 || s[e + 1]! < h2)) average(s, e, sink, terms)
 }
 
 /** Puts the mean of the rising share over either half of an element in the place of its value at the nodes. */
-function average(below: number, above: number, e: number, sink: Sink, terms: ColumnTerms): void {
+function average(s: Float64Array, e: number, sink: Sink, terms: ColumnTerms): void {
+  const below = s[e]!
+  const above = s[e + 1]!
   const { taken, takenByBelow, takenByOwn, takenByAbove } = terms
   const middle = (below + above) / 2
   const half = middle - below
