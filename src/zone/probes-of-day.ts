@@ -4,6 +4,7 @@ import { foreseen } from './foreseen.js'
 import { type Known, known, unknown } from './known.js'
 import { longestShotFree, nightOf } from './last-night.js'
 import { learnDrying } from './learn.js'
+import { logClock } from './log-clock.js'
 import { type Candidate, drainedLevel, fallenAway, levelOfZone } from './probe-days.js'
 import { lateLevel } from './water-balance.js'
 import type { Zone } from './zone.js'
@@ -18,10 +19,13 @@ export function probesOfDay(
   zone: Zone,
   window: ZoneWindow,
   memory: ZoneMemory,
-  openings: readonly number[],
+  log: readonly number[],
   medium: Known<MediumAtRest>,
 ) {
   const checked = zone.probes.map((_, p) => checkProbe(zone, window, p))
+  // A log on another clock says how much was given on the day, and not when.
+  const clock = logClock(zone, window, checked, log)
+  const openings = clock === undefined ? log : []
   const logged = openings.length > 0
   const answers = logged ? checked.map((probe) => answersOf(zone, window, probe, openings)) : []
   const levels = checked.map((probe) => drainedLevel(zone, window, probe, memory))
@@ -49,7 +53,8 @@ export function probesOfDay(
       used: own !== undefined,
     }
   })
-  return { checked, levels, judged, level, limits, free, drying, probes }
+  if (clock !== undefined) judged.findings.unshift(clock)
+  return { checked, openings, levels, judged, level, limits, free, drying, probes }
 }
 
 function ownOf<T>(record: Readonly<Record<string, T>>, name: string): T | undefined {

@@ -1,8 +1,8 @@
 import { ASSUMPTION_WORDS, DOUBT_WORDS } from '../demand/reference/weather-words.js'
-import { explained, type WordsOf } from '../quantity/explained.js'
+import { digits, explained, type WordsOf } from '../quantity/explained.js'
 import { oneOf } from '../quantity/one-of.js'
 import type { DayDifference } from './day-differences.js'
-import { OFF_TARGET, type ZoneFinding } from './zone-finding.js'
+import { DOUBTED_COLUMNS, LIKE_UNITS, OFF_TARGET, type UnitDoubt, type ZoneFinding } from './zone-finding.js'
 
 /** A clock time in words. */
 export type ClockTime = (time: number) => string
@@ -114,6 +114,22 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
   'climate-doubted': [
     (finding) => explained<WeatherDoubt>(finding.weather, { ...DOUBT_WORDS, ...ASSUMPTION_WORDS }).message,
   ],
+  'light-off-noon': [
+    (finding, at) =>
+      `half of the light of the day had come by ${at(finding.time)}, far from noon: the clock of the climate, or the offset of the zone from universal time, is wrong`,
+  ],
+  'unit-doubted': [
+    (finding) =>
+      `${COLUMNS[oneOf(finding.about, DOUBTED_COLUMNS, 'finding.about')]} of ${digits(finding.value)}${finding.unit === '1' ? '' : ` ${finding.unit}`} cannot be believed: ${LOOKS[oneOf(finding.like, LIKE_UNITS, 'finding.like')]}; set the unit of its column, and where the unit is right look at the sensor`,
+  ],
+  'log-on-another-clock': [
+    (finding) =>
+      `the log of the valve fits the rises once it is moved by ${signed(finding.hours, 1)} h: it is on another clock than the readings, as where local time is taken for universal time; set the clock or the offset of that table first, for everything that is said of single shots rests on it`,
+  ],
+  'refill-point-by-probes': [
+    (finding) =>
+      `without a bench test the refill point rests on the level that the probes report: probes that read 5 points too high move it by ${points(0.05 * finding.share)}; "allowedFall" in place of "depletion", or a bench test, makes it free of that`,
+  ],
   'light-assumed': ['light was not measured, or not throughout the day; a day from 6 to 20 o’clock is assumed'],
   'all-probes-left-out': [
     'no probe can be trusted, so that nothing is proposed: look at plants and probes, and weigh a container before anybody waters by hand',
@@ -126,4 +142,27 @@ const times = ({ times: list }: { readonly times: readonly number[] }, at: Clock
 const percent = (share: number, digits = 1) => `${(share * 100).toFixed(digits)} %`
 const points = (share: number, digits = 1) => `${(share * 100).toFixed(digits)} points`
 const litres = (volume: number) => `${volume.toFixed(2)} L`
-const signed = (x: number) => `${x < 0 ? '−' : '+'}${Math.abs(x).toFixed(0)}`
+const signed = (x: number, digits = 0) => `${x < 0 ? '−' : '+'}${Math.abs(x).toFixed(digits)}`
+
+const COLUMNS: { readonly [Column in UnitDoubt['about']]: string } = {
+  airTemperature: 'an air temperature',
+  relativeHumidity: 'a relative humidity',
+  irradiance: 'a radiation',
+  windSpeed: 'a wind speed',
+  rootTemperature: 'a root zone',
+  feedEC: 'a feed EC',
+  drainEC: 'a drain EC',
+}
+const LOOKS: { readonly [Like in UnitDoubt['like']]: string } = {
+  '°F': 'it looks like degrees Fahrenheit, which are (F − 32) / 1.8 in °C',
+  K: 'it looks like kelvin, which are 273.15 more than °C',
+  '%': 'it looks like per cent where a fraction is expected',
+  fraction: 'it looks like a fraction that was taken for per cent',
+  'km/h':
+    'it looks like km/h, of which 3.6 make 1 m/s; at 2 m such a wind is a gale that lasts all day. 2 m/s is taken meanwhile',
+  'MJ/m²': 'it looks like MJ/m² in an hour or a day, or kW/m²; 1 MJ/m² in an hour are 278 W/m²',
+  'µmol/(m² s)':
+    'it looks like µmol/(m² s) of light for growth, of which sunlight has about two for each W/m², or like lux',
+  'mS/m': 'it looks like mS/m, of which 100 make 1 dS/m',
+  'µS/cm': 'it looks like µS/cm, of which 1000 make 1 dS/m',
+}
