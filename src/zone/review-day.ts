@@ -56,12 +56,11 @@ function partsOfDay(zone: Zone, window: ZoneWindow, memory: ZoneMemory) {
   return { ...reviewed, balanced, underWay, use, tomorrow, salt }
 }
 
-/** The demand of a climate whose units are believed; a wind that is not is left out, for its part of the demand is small. */
+/** The demand of a climate whose units are believed; a wind that may be a storm stays. */
 function believedDemand(zone: Zone, window: ZoneWindow, doubts: readonly ZoneFinding[]): ZoneDay['climate'] {
-  if (doubtsAny(doubts, ['airTemperature', 'relativeHumidity', 'irradiance'])) return unknown('climate-impossible')
-  const { climate } = window
-  const windSpeed = doubtsAny(doubts, ['windSpeed']) ? climate.windSpeed.map(() => Number.NaN) : climate.windSpeed
-  return climateDemand(zone, { ...climate, windSpeed }, demandTime(window))
+  return doubtsAny(doubts, ['airTemperature', 'relativeHumidity', 'irradiance'])
+    ? unknown('climate-impossible')
+    : climateDemand(zone, window.climate, demandTime(window))
 }
 
 function dayOf(zone: Zone, window: ZoneWindow, parts: Reviewed): ZoneDay {

@@ -9,7 +9,7 @@ const MAX_DAY = 45
 const MIN_KELVIN = 200
 /** Air and root zone of one place do not differ by more where one of them is so warm, K. Common practice, no source. */
 const MAX_APART = 20
-const WARM = 30
+const WARM = 40
 /** Air is never as dry as this all day; a sensor reads a little above saturation. */
 const MIN_HUMIDITY = 0.03
 const MAX_HUMIDITY = 1.1
@@ -19,8 +19,8 @@ const MAX_LIGHT = 1400
 const MIN_LIGHT = 4.5
 /** What a sensor shows in the dark. */
 const NO_LIGHT = 0.2
-/** A strong breeze begins at 10.8 m/s (Beaufort's scale, from memory); nobody reads one at 2 m all day, but 3 m/s are 11 km/h. */
-const MAX_WIND = 10
+/** A strong breeze begins at 10.8 m/s (Beaufort's scale, from memory): rare at 2 m for half a day, but 3.5 m/s are 12.6 km/h. */
+const MAX_WIND = 12
 /** Nobody feeds so salt, and even drain seldom is, dS/m: common practice, no source. */
 const MAX_FEED = 10
 const MAX_DRAIN = 30

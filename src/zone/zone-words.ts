@@ -120,7 +120,7 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
   ],
   'unit-doubted': [
     (finding) =>
-      `${COLUMNS[oneOf(finding.about, DOUBTED_COLUMNS, 'finding.about')]} of ${digits(finding.value)}${finding.unit === '1' ? '' : ` ${finding.unit}`} cannot be believed: ${LOOKS[oneOf(finding.like, LIKE_UNITS, 'finding.like')]}; set the unit of its column, and where the unit is right look at the sensor`,
+      `${COLUMNS[oneOf(finding.about, DOUBTED_COLUMNS, 'finding.about')]} of ${digits(finding.value)}${finding.unit === '1' ? '' : ` ${finding.unit}`} is hard to believe: ${LOOKS[oneOf(finding.like, LIKE_UNITS, 'finding.like')]}; set the unit of its column, and where the unit is right look at the sensor`,
   ],
   'log-on-another-clock': [
     (finding) =>
@@ -159,7 +159,7 @@ const LOOKS: { readonly [Like in UnitDoubt['like']]: string } = {
   '%': 'it looks like per cent where a fraction is expected',
   fraction: 'it looks like a fraction that was taken for per cent',
   'km/h':
-    'it looks like km/h, of which 3.6 make 1 m/s; at 2 m such a wind is a gale that lasts all day. 2 m/s is taken meanwhile',
+    'it looks like km/h, of which 3.6 make 1 m/s, or was measured high above the ground; in a storm it may be right',
   'MJ/m²': 'it looks like MJ/m² in an hour or a day, or kW/m²; 1 MJ/m² in an hour are 278 W/m²',
   'µmol/(m² s)':
     'it looks like µmol/(m² s) of light for growth, of which sunlight has about two for each W/m², or like lux',
