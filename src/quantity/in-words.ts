@@ -20,7 +20,8 @@ export function inWords(value: number, unit: string, { level = false, digits = 3
   const short = (x: number) => String(Number(x.toPrecision(digits))).replace('-', '−')
   if (unit === 's') return inTime(value, short)
   if (unit === 'share of the flow') return `${short(100 * value)} % of the flow`
-  if (level && unit === 'm³/m³') return `${short(100 * value)} %`
+  // What no water content can be is another unit, and told as it came.
+  if (level && unit === 'm³/m³') return value < -1 || value > 2 ? short(value) : `${short(100 * value)} %`
   const rate = POINTS[unit]
   if (rate !== undefined) return `${short(100 * value)} points${rate}`
   return unit === '1' ? short(value) : `${short(value)} ${unit}`

@@ -41,7 +41,7 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
   ],
   'shots-without-rise': [
     (finding, at) =>
-      `${finding.probe} did not rise after the ${finding.times.length === 1 ? 'shot' : 'shots'} at ${times(finding, at)}: a valve that did not open, or water that did not reach it`,
+      `${finding.probe} did not rise after the ${finding.times.length === 1 ? 'shot' : 'shots'} at ${times(finding, at)}: a valve that did not open, water that did not reach it, or a container that was full`,
   ],
   'shots-not-judged': [
     (finding, at) =>

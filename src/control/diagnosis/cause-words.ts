@@ -116,6 +116,7 @@ const SHARES: readonly EvidenceCode[] = [
   'drained-share-of-a-day',
   'lowest-rise-share',
   'metered-share',
+  'readings-lost',
   'rise-share',
   'rise-share-of-a-day',
   'shot-over-medium',
