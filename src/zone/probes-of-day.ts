@@ -34,27 +34,30 @@ export function probesOfDay(
   const free = longestShotFree(window, checked, openings)
   const drying = checked.map((probe) => learnDrying(zone, window, probe, ownOf(memory.drying, probe.name)))
   const probes = checked.map((probe, p): ProbeDay => {
-    const last = judged.candidates[p]?.last
+    const { last, doubted } = judged.candidates[p]!
     const own = limits.get(probe.name)
     return {
-      name: probe.name,
-      counts: probe.counts,
-      extrapolated: probe.extrapolated,
-      range: rangeOf(window, probe),
-      shots: probe.shots
-        .filter(({ start }) => isIn(window.day, start))
-        .map(({ start, peak, rise }) => ({ start, peak, rise })),
+      ...seenBy(window, probe),
       ...(logged && { answers: answers[p]! }),
       drainedLevel: levels[p]!,
       limits: own === undefined ? unknown('not-used') : known(own),
       night: free.known ? nightOf(zone, window, probe, free.value) : free,
       last: last === undefined ? unknown('no-reading-late-in-day') : known(last),
-      ...foreseen(zone, drying[p]!, own, judged.candidates[p]!.doubted),
+      ...foreseen(zone, drying[p]!, own, doubted),
       used: own !== undefined,
     }
   })
   if (clock !== undefined) judged.findings.unshift(clock)
   return { checked, openings, levels, judged, level, limits, free, drying, probes }
+}
+
+/** What a probe showed by itself. */
+function seenBy(window: ZoneWindow, probe: CheckedProbe) {
+  const { name, counts, extrapolated } = probe
+  const shots = probe.shots
+    .filter(({ start }) => isIn(window.day, start))
+    .map(({ start, peak, rise }) => ({ start, peak, rise }))
+  return { name, counts, extrapolated, range: rangeOf(window, probe), shots }
 }
 
 function ownOf<T>(record: Readonly<Record<string, T>>, name: string): T | undefined {

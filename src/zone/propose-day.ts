@@ -143,7 +143,7 @@ function plansOf(
   for (const { begin, end, firstShot, lastShot } of spells) {
     const [own, later] = [sum(demand.subarray(begin, end)), sum(demand.subarray(end))]
     const share = own + later > 0 ? own / (own + later) : 1
-    const most = later > 0 ? Math.max(share * left, left - later / (1 - zone.limits.drainFraction)) : left
+    const maxPerDay = later > 0 ? Math.max(share * left, left - later / (1 - zone.limits.drainFraction)) : left
     const plan = planDay({
       start: (next.from + begin * LIGHT_STEP) as Instant,
       step: LIGHT_STEP as Duration,
@@ -152,7 +152,7 @@ function plansOf(
       firstShot: firstShot as Instant,
       lastShot: lastShot as Instant,
       ...limitsToPlan(zone),
-      maxPerDay: most as Volume,
+      maxPerDay: maxPerDay as Volume,
       trigger: { by: 'level' },
     })
     plans.push(plan)

@@ -58,29 +58,34 @@ function doubted(
   return { code: 'unit-doubted', level: 'caution', about, value, unit, like }
 }
 
-function likeOfTemperature(value = Number.NaN, other = Number.NaN): '°F' | 'K' | undefined {
-  if (value > MIN_KELVIN) return 'K'
-  return value > MAX_DAY || (value > WARM && value - other > MAX_APART) ? '°F' : undefined
+function likeOfTemperature(value = Number.NaN, other = Number.NaN): 'fahrenheit' | 'kelvin' | undefined {
+  if (value > MIN_KELVIN) return 'kelvin'
+  return value > MAX_DAY || (value > WARM && value - other > MAX_APART) ? 'fahrenheit' : undefined
 }
 
 function humidityDoubt(value: number | undefined) {
   const like =
-    value === undefined ? undefined : value > MAX_HUMIDITY ? '%' : value < MIN_HUMIDITY ? 'fraction' : undefined
+    value === undefined ? undefined : value > MAX_HUMIDITY ? 'per-cent' : value < MIN_HUMIDITY ? 'fraction' : undefined
   return doubted('relativeHumidity', value, '1', like)
 }
 
 function lightDoubt(value: number | undefined) {
   const weak = value !== undefined && value > NO_LIGHT && value <= MIN_LIGHT
   const strong = value !== undefined && value > MAX_LIGHT
-  return doubted('irradiance', value, 'W/m²', weak ? 'MJ/m²' : strong ? 'µmol/(m² s)' : undefined)
+  return doubted('irradiance', value, 'W/m²', weak ? 'megajoules' : strong ? 'light-for-growth' : undefined)
 }
 
 function windDoubt(value: number | undefined) {
-  return doubted('windSpeed', value, 'm/s', value !== undefined && value > MAX_WIND ? 'km/h' : undefined)
+  return doubted('windSpeed', value, 'm/s', value !== undefined && value > MAX_WIND ? 'kilometres-per-hour' : undefined)
 }
 
 function saltDoubt(about: 'feedEC' | 'drainEC', value: number | undefined, max: number) {
-  const like = value === undefined || value <= max ? undefined : value < MICROSIEMENS ? 'mS/m' : 'µS/cm'
+  const like =
+    value === undefined || value <= max
+      ? undefined
+      : value < MICROSIEMENS
+        ? 'millisiemens-per-metre'
+        : 'microsiemens-per-centimetre'
   return doubted(about, value, 'dS/m', like)
 }
 

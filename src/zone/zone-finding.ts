@@ -183,7 +183,17 @@ export const DOUBTED_COLUMNS = [
   'feedEC',
   'drainEC',
 ] as const
-export const LIKE_UNITS = ['°F', 'K', '%', 'fraction', 'km/h', 'MJ/m²', 'µmol/(m² s)', 'mS/m', 'µS/cm'] as const
+export const LIKE_UNITS = [
+  'fahrenheit',
+  'kelvin',
+  'per-cent',
+  'fraction',
+  'kilometres-per-hour',
+  'megajoules',
+  'light-for-growth',
+  'millisiemens-per-metre',
+  'microsiemens-per-centimetre',
+] as const
 
 /** Bands of root temperature that a zone is told of. */
 export const OFF_TARGET = ['cold', 'cool', 'warm', 'hot'] as const

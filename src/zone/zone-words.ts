@@ -1,8 +1,9 @@
 import { ASSUMPTION_WORDS, DOUBT_WORDS } from '../demand/reference/weather-words.js'
-import { digits, explained, type WordsOf } from '../quantity/explained.js'
+import { explained, type WordsOf } from '../quantity/explained.js'
 import { oneOf } from '../quantity/one-of.js'
 import type { DayDifference } from './day-differences.js'
-import { DOUBTED_COLUMNS, LIKE_UNITS, OFF_TARGET, type UnitDoubt, type ZoneFinding } from './zone-finding.js'
+import { unitDoubtInWords } from './unit-doubt-words.js'
+import { OFF_TARGET, type ZoneFinding } from './zone-finding.js'
 
 /** A clock time in words. */
 export type ClockTime = (time: number) => string
@@ -118,10 +119,7 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
     (finding, at) =>
       `half of the light of the day had come by ${at(finding.time)}, far from noon: the clock of the climate, or the offset of the zone from universal time, is wrong`,
   ],
-  'unit-doubted': [
-    (finding) =>
-      `${COLUMNS[oneOf(finding.about, DOUBTED_COLUMNS, 'finding.about')]} of ${digits(finding.value)}${finding.unit === '1' ? '' : ` ${finding.unit}`} is hard to believe: ${LOOKS[oneOf(finding.like, LIKE_UNITS, 'finding.like')]}; set the unit of its column, and where the unit is right look at the sensor`,
-  ],
+  'unit-doubted': [unitDoubtInWords],
   'log-on-another-clock': [
     (finding) =>
       `the log of the valve fits the rises once it is moved by ${signed(finding.hours, 1)} h: it is on another clock than the readings, as where local time is taken for universal time; set the clock or the offset of that table first, for everything that is said of single shots rests on it`,
@@ -143,26 +141,3 @@ const percent = (share: number, digits = 1) => `${(share * 100).toFixed(digits)}
 const points = (share: number, digits = 1) => `${(share * 100).toFixed(digits)} points`
 const litres = (volume: number) => `${volume.toFixed(2)} L`
 const signed = (x: number, digits = 0) => `${x < 0 ? '−' : '+'}${Math.abs(x).toFixed(digits)}`
-
-const COLUMNS: { readonly [Column in UnitDoubt['about']]: string } = {
-  airTemperature: 'an air temperature',
-  relativeHumidity: 'a relative humidity',
-  irradiance: 'a radiation',
-  windSpeed: 'a wind speed',
-  rootTemperature: 'a root zone',
-  feedEC: 'a feed EC',
-  drainEC: 'a drain EC',
-}
-const LOOKS: { readonly [Like in UnitDoubt['like']]: string } = {
-  '°F': 'it looks like degrees Fahrenheit, which are (F − 32) / 1.8 in °C',
-  K: 'it looks like kelvin, which are 273.15 more than °C',
-  '%': 'it looks like per cent where a fraction is expected',
-  fraction: 'it looks like a fraction that was taken for per cent',
-  'km/h':
-    'it looks like km/h, of which 3.6 make 1 m/s, or was measured high above the ground; in a storm it may be right',
-  'MJ/m²': 'it looks like MJ/m² in an hour or a day, or kW/m²; 1 MJ/m² in an hour are 278 W/m²',
-  'µmol/(m² s)':
-    'it looks like µmol/(m² s) of light for growth, of which sunlight has about two for each W/m², or like lux',
-  'mS/m': 'it looks like mS/m, of which 100 make 1 dS/m',
-  'µS/cm': 'it looks like µS/cm, of which 1000 make 1 dS/m',
-}

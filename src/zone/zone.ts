@@ -101,15 +101,9 @@ export interface ZoneLimits {
   readonly minRest: Duration
   /** Share of the day's water that should drain. Unit: 1. Range: [0, 1). */
   readonly drainFraction: DrainFraction
-  /**
-   * How far the water content may fall below the full point before the next shot. It needs no bench test, and an offset of a probe does not move it.
-   * Give this or `depletion`. Unit: m³/m³. Range: (0, 1].
-   */
+  /** How far below the full point the next shot is due. This or `depletion`; an offset of a probe does not move it. Unit: m³/m³. Range: (0, 1]. */
   readonly allowedFall?: WaterContentChange
-  /**
-   * Share of the available water that may be used before the next shot. Available is what the bench test says, without one what the probes do, and
-   * then an offset of a probe moves the refill point by this share of it. Unit: 1. Range: (0, 1).
-   */
+  /** The same as a share of the available water; without a bench test that moves with an offset of the probes. Unit: 1. Range: (0, 1). */
   readonly depletion?: DepletionFraction
   /** Water content at which plants get nothing any more. Unit: m³/m³. Range: [0, 1). */
   readonly lowerLimit: WaterContent
