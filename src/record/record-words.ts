@@ -30,7 +30,9 @@ export const RECORD_REASON_WORDS: ReasonWords<RecordReason> = {
   'none-passed': ['no reading has passed'],
   'no-reading': ['no reading has come yet'],
   shot: ['water is being given'],
-  draining: ['drain after the last shot is not over, and its fall is no use by plants'],
+  draining: [
+    'after the last shot, or a gap in which there may have been one, drain may not be over, and its fall is no use by plants',
+  ],
   'few-dry-downs': ['fewer than three dry-downs of two hours were seen'],
   'beyond-two-days': ['it is not foreseen within two days'],
   'few-days': ['fewer than seven days with a use were seen'],

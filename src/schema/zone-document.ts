@@ -22,6 +22,7 @@ import type { RawReading } from '../quantity/raw-reading.js'
 import { LOCAL_ADVANCE, MIN_RISE } from '../record/domains.js'
 import { checkZone } from '../zone/checked-zone.js'
 import {
+  ALLOWED_FALL,
   CONTAINER_PLANTS,
   DEPLETION,
   EMITTER_FLOW,
@@ -173,7 +174,16 @@ function limitsField(unknownKeys: UnknownKeys) {
       maxRunTime: quantityField('Duration', 'longest time for which the valve may open', MAX_RUN_TIME),
       minRest: quantityField('Duration', 'shortest time between two openings', VALVE_TIME),
       drainFraction: quantityField('DrainFraction', "share of the day's water that should drain", DRAIN_FRACTION),
-      depletion: quantityField('DepletionFraction', 'share of the available water that may be used', DEPLETION),
+      allowedFall: quantityField(
+        'WaterContentChange',
+        'fall below the full point before the next shot',
+        ALLOWED_FALL,
+      ).optional(),
+      depletion: quantityField(
+        'DepletionFraction',
+        'share of the available water that may be used, in place of allowedFall',
+        DEPLETION,
+      ).optional(),
       lowerLimit: quantityField('WaterContent', 'water content at which plants get nothing any more', LOWER_LIMIT),
       minBelieved: quantityField('WaterContent', 'lower water contents are doubted', MIN_BELIEVED),
       maxBelieved: quantityField('WaterContent', 'higher water contents are doubted', MAX_BELIEVED),

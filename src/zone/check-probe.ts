@@ -74,7 +74,7 @@ export function checkProbe(zone: Zone, window: ZoneWindow, position: number): Ch
     counts: countFlags(flags.subarray(first)),
     extrapolated: extrapolatedIn(probe, raw.subarray(first)),
     shots,
-    looksLikePercent: probe.calibration === undefined ? percentIn(raw) : undefined,
+    looksLikePercent: probe.calibration === undefined ? percentIn(raw.subarray(first)) : undefined,
   }
 }
 

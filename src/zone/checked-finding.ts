@@ -2,7 +2,7 @@ import { InputError } from '../quantity/errors.js'
 import { stateReader } from '../record/restore-state.js'
 import { checkNumbers, checkText, EPOCH } from './checked-results.js'
 import type { DayDifference } from './day-differences.js'
-import { OFF_TARGET, type ZoneFindingCode } from './zone-finding.js'
+import { DOUBTED_COLUMNS, LIKE_UNITS, OFF_TARGET, type ZoneFindingCode } from './zone-finding.js'
 
 /** The numbers that the sentence of a finding names; `times` is a list of them, and `probe` a name. */
 const NUMBERS: Readonly<Record<ZoneFindingCode | DayDifference['code'], string>> = {
@@ -31,6 +31,10 @@ const NUMBERS: Readonly<Record<ZoneFindingCode | DayDifference['code'], string>>
   'root-zone-temperature': 'band extreme value',
   'climate-doubted': 'weather',
   'light-assumed': '',
+  'light-off-noon': 'time',
+  'unit-doubted': 'about value like',
+  'log-on-another-clock': 'hours',
+  'refill-point-by-probes': 'share',
   'level-remembered': 'probe days',
   'all-probes-left-out': '',
   shots: 'today tomorrow',
@@ -52,6 +56,8 @@ export function checkFinding(finding: unknown, hint = 'give it as it was found',
     else if (field === 'probe') checkText(reader, field)
     else if (field === 'band') reader.word(field, OFF_TARGET)
     else if (field === 'extreme') reader.word(field, ['lowest', 'highest'])
+    else if (field === 'about') reader.word(field, DOUBTED_COLUMNS)
+    else if (field === 'like') reader.word(field, LIKE_UNITS)
     else if (field === 'weather') reader.inside(field, (weather) => checkText(weather, 'code'))
     else reader.number(field)
   }

@@ -15,6 +15,7 @@ import { oneOf } from '../quantity/one-of.js'
 import { MIN_RISE } from '../record/domains.js'
 import { checkOffsets } from '../record/local-time.js'
 import {
+  ALLOWED_FALL,
   CONTAINER_PLANTS,
   DEPLETION,
   EMITTER_FLOW,
@@ -68,6 +69,18 @@ export function checkZone(zone: Zone): Zone {
   return zone
 }
 
+/** One of two numbers says when to water again: of two different ones nobody could say which counts. */
+function checkFall({ allowedFall, depletion }: ZoneLimits): void {
+  if (depletion !== undefined) numberIn(depletion, DEPLETION, 'depletion')
+  if (allowedFall !== undefined) numberIn(allowedFall, ALLOWED_FALL, 'allowedFall')
+  if ((depletion === undefined) === (allowedFall === undefined))
+    throw new InputError(
+      'limits',
+      depletion === undefined ? 'say not when to water again' : 'give both "depletion" and "allowedFall"',
+      'give "depletion", a share of the available water, or "allowedFall", a fall of the water content',
+    )
+}
+
 function checkLimits(limits: ZoneLimits): void {
   if (limits.maxPerShot !== undefined) numberIn(limits.maxPerShot, MAX_PER_SHOT, 'maxPerShot')
   numberIn(limits.maxPerDay, MAX_PER_DAY, 'maxPerDay')
@@ -75,7 +88,7 @@ function checkLimits(limits: ZoneLimits): void {
   numberIn(limits.maxRunTime, MAX_RUN_TIME, 'maxRunTime')
   numberIn(limits.minRest, VALVE_TIME, 'minRest')
   numberIn(limits.drainFraction, DRAIN_FRACTION, 'drainFraction')
-  numberIn(limits.depletion, DEPLETION, 'depletion')
+  checkFall(limits)
   numberIn(limits.lowerLimit, LOWER_LIMIT, 'lowerLimit')
   numberIn(limits.minBelieved, MIN_BELIEVED, 'minBelieved')
   numberIn(limits.maxBelieved, MAX_BELIEVED, 'maxBelieved')

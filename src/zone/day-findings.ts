@@ -3,12 +3,14 @@ import { maxOf, minOf } from '../quantity/extremes.js'
 import type { Temperature } from '../quantity/generated/kinds.js'
 import type { ClimateDemand } from './climate-demand.js'
 import type { Known } from './known.js'
+import { type DayLight, LIGHT_STEP } from './light-of-day.js'
 import type { Candidate } from './probe-days.js'
 import type { WaterBalance } from './water-balance.js'
 import type { ProbeDay, RootZoneTemperature } from './zone-day.js'
 import { OFF_TARGET, type ZoneFinding } from './zone-finding.js'
 import type { MediumAtRest } from './zone-levels.js'
 import type { ZoneMemory } from './zone-memory.js'
+import type { ZoneWindow } from './zone-window.js'
 
 /** Beyond these shares of the climate's, a use is doubted: common practice, no source. */
 const BELIEVED_USE = { min: 0.6, max: 1.6 }
@@ -77,6 +79,22 @@ export function balanceFindings(
       findings.push({ code: 'salts-not-steady', level: 'note', share: drainFraction.value, steady })
   }
   return findings
+}
+
+/** Half of the light of a day comes before so many hours after midnight by any clock: 14:40 in Galicia, 15:00 in Kashgar, and clouds move it. */
+const MIDDLE_OF_LIGHT = { min: 9, max: 16.5 }
+
+/** Light that nobody measured, and light whose middle lies far from noon: a climate on another clock. Lamps burn when they like. */
+export function lightFindings({ source, course }: DayLight, { day, now }: ZoneWindow): ZoneFinding[] {
+  if (source === 'assumed') return [{ code: 'light-assumed', level: 'caution' }]
+  if (source !== 'measured' || now !== undefined) return []
+  const half = course.reduce((sum, x) => sum + x, 0) / 2
+  let [sum, i] = [0, 0]
+  while (sum < half) sum += course[i++]!
+  const hours = (i * LIGHT_STEP) / 3600
+  return hours < MIDDLE_OF_LIGHT.min || hours > MIDDLE_OF_LIGHT.max
+    ? [{ code: 'light-off-noon', level: 'caution', time: day.from + i * LIGHT_STEP }]
+    : []
 }
 
 export function rootFindings(root: Known<RootZoneTemperature>): ZoneFinding[] {

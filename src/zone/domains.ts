@@ -2,6 +2,7 @@ import type { Domain } from '../quantity/domain.js'
 
 /** Domains of the quantities that only this topic takes. One row a quantity, by name. */
 
+export const ALLOWED_FALL: Domain = { quantity: 'fall of the water content before the next shot', unit: 'm³/m³', min: 0, max: 1, ends: '(]', hint: 'give it as a fraction of the volume, 0.03 for three points' }
 export const CONTAINER_PLANTS: Domain = { quantity: 'plants in a container', unit: '1', min: 0, max: 10000, ends: '(]', hint: 'give the plants that share one container' }
 export const DAYS_BEFORE: Domain = { quantity: 'days that are looked at before the day', unit: '1', min: 0, max: 60, ends: '[]', hint: 'give a whole number; a week shows what is usual' }
 export const DEPLETION: Domain = { quantity: 'depletion', unit: '1', min: 0, max: 1, ends: '()', hint: 'give the share of the available water that may be used before the next shot' }

@@ -9,8 +9,10 @@ export interface FlatLine {
   readonly failAfter: number
 }
 
-/** Fewer repeats are never held against a probe. */
+/** Fewer repeats are never held against a probe whose readings are rounded. */
 const MIN_REPEATS = 6
+/** Of readings finer than their noise, eight in a row agree once in 1.2 million by chance; four do so on one day of five, and a doubt breaks off a dry-down. */
+const MIN_OF_FINE = 8
 
 /**
  * Limits of the flat line test from a probe's own record. Where readings are rounded more coarsely than their noise, equal ones are no
@@ -18,7 +20,10 @@ const MIN_REPEATS = 6
  */
 export function flatLineOfProbe(value: Float64Array): FlatLine {
   const limits = flatLineLimits({ noise: estimateNoise({ value }) })
-  if (limits.known) return limits
+  if (limits.known)
+    return limits.suspectAfter >= MIN_REPEATS
+      ? limits
+      : { ...limits, suspectAfter: MIN_OF_FINE, failAfter: 1.5 * MIN_OF_FINE }
   const usual = usualRun(value)
   const suspectAfter = Math.max(MIN_REPEATS, 3 * usual)
   return { tolerance: 0, suspectAfter, failAfter: 4 * suspectAfter }

@@ -36,7 +36,7 @@ export type {
   ZoneDay,
   ZoneLevel,
 } from './zone-day.js'
-export type { OffTargetBand, ZoneFinding, ZoneFindingCode } from './zone-finding.js'
+export type { OffTargetBand, UnitDoubt, ZoneFinding, ZoneFindingCode } from './zone-finding.js'
 export type { LevelLimits, MediumAtRest } from './zone-levels.js'
 export type { SaltDay, ZoneMemory } from './zone-memory.js'
 export type { OwnZoneReason, ZoneReason, ZoneRecordReason } from './zone-reason.js'

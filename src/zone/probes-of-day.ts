@@ -4,6 +4,7 @@ import { foreseen } from './foreseen.js'
 import { type Known, known, unknown } from './known.js'
 import { longestShotFree, nightOf } from './last-night.js'
 import { learnDrying } from './learn.js'
+import { logClock } from './log-clock.js'
 import { type Candidate, drainedLevel, fallenAway, levelOfZone } from './probe-days.js'
 import { lateLevel } from './water-balance.js'
 import type { Zone } from './zone.js'
@@ -18,10 +19,13 @@ export function probesOfDay(
   zone: Zone,
   window: ZoneWindow,
   memory: ZoneMemory,
-  openings: readonly number[],
+  log: readonly number[],
   medium: Known<MediumAtRest>,
 ) {
   const checked = zone.probes.map((_, p) => checkProbe(zone, window, p))
+  // A log on another clock says how much was given on the day, and not when.
+  const clock = logClock(zone, window, checked, log)
+  const openings = clock === undefined ? log : []
   const logged = openings.length > 0
   const answers = logged ? checked.map((probe) => answersOf(zone, window, probe, openings)) : []
   const levels = checked.map((probe) => drainedLevel(zone, window, probe, memory))
@@ -30,26 +34,30 @@ export function probesOfDay(
   const free = longestShotFree(window, checked, openings)
   const drying = checked.map((probe) => learnDrying(zone, window, probe, ownOf(memory.drying, probe.name)))
   const probes = checked.map((probe, p): ProbeDay => {
-    const last = judged.candidates[p]?.last
+    const { last, doubted } = judged.candidates[p]!
     const own = limits.get(probe.name)
     return {
-      name: probe.name,
-      counts: probe.counts,
-      extrapolated: probe.extrapolated,
-      range: rangeOf(window, probe),
-      shots: probe.shots
-        .filter(({ start }) => isIn(window.day, start))
-        .map(({ start, peak, rise }) => ({ start, peak, rise })),
+      ...seenBy(window, probe),
       ...(logged && { answers: answers[p]! }),
       drainedLevel: levels[p]!,
       limits: own === undefined ? unknown('not-used') : known(own),
       night: free.known ? nightOf(zone, window, probe, free.value) : free,
       last: last === undefined ? unknown('no-reading-late-in-day') : known(last),
-      ...foreseen(zone, drying[p]!, own, judged.candidates[p]!.doubted),
+      ...foreseen(zone, drying[p]!, own, doubted),
       used: own !== undefined,
     }
   })
-  return { checked, levels, judged, level, limits, free, drying, probes }
+  if (clock !== undefined) judged.findings.unshift(clock)
+  return { checked, openings, levels, judged, level, limits, free, drying, probes }
+}
+
+/** What a probe showed by itself. */
+function seenBy(window: ZoneWindow, probe: CheckedProbe) {
+  const { name, counts, extrapolated } = probe
+  const shots = probe.shots
+    .filter(({ start }) => isIn(window.day, start))
+    .map(({ start, peak, rise }) => ({ start, peak, rise }))
+  return { name, counts, extrapolated, range: rangeOf(window, probe), shots }
 }
 
 function ownOf<T>(record: Readonly<Record<string, T>>, name: string): T | undefined {

@@ -1,4 +1,4 @@
-import type { PlannedShot } from '../irrigation/plan/day-plan.js'
+import type { DayPlan, PlannedShot } from '../irrigation/plan/day-plan.js'
 import { demandCourse } from '../irrigation/plan/demand-course.js'
 import { planDay } from '../irrigation/plan/plan-day.js'
 import type { PlanFinding } from '../irrigation/plan/plan-finding.js'
@@ -12,6 +12,7 @@ import { type DayDifference, differencesOf } from './day-differences.js'
 import { type ExpectedUse, expectedUse } from './expected-use.js'
 import { type Known, known, unknown } from './known.js'
 import { LIGHT_STEP } from './light-of-day.js'
+import { type SpellOfLight, spellsOfLight } from './spells-of-light.js'
 import type { OfZoneDay } from './terms.js'
 import { nextDay, restOfDay, type TimeToPlan } from './time-to-plan.js'
 import type { Zone } from './zone.js'
@@ -58,7 +59,7 @@ const DRAIN_LAG = 900 as Duration
  * check, and a safe state when readings are missing. Without a probe that can be trusted nothing is proposed.
  *
  * @procedure Expects the use that the days so far have taught, until seven are known that of the day by its water balance or else by its
- * climate, with the light of the day; plans shots from the level at its end with `planDay`; compares them with those of the day. While the day is
+ * climate, with the light of the day; plans shots from the level at its end with `planDay`, where lamps burn over midnight once for each spell of light; compares them with those of the day. While the day is
  * under way, what was given counts against the limit of the day, the valve rests after its last opening, and the last 24 hours stand for the day.
  * @returns The proposal with what differs from the day, or the reason why there is none.
  * @throws `DomainError` for a number of the zone outside its range, `InputError` for parts that contradict each other, or a day that was changed
@@ -104,43 +105,70 @@ function planned(zone: Zone, day: ZoneDay, level: ZoneLevel, next: TimeToPlan, u
   const steps = Math.round((next.to - next.from) / LIGHT_STEP)
   // The same hour of the local clock has the same light; a day of 25 hours repeats its last hour.
   const course = Array.from({ length: steps }, (_, i) => light.course[Math.min(i, light.course.length - 1)]!)
-  const shift = next.from - day.from
-  const dawn = light.dawn + shift + zone.limits.firstShotAfterLight
-  const firstShot = Math.max(dawn, next.earliest)
-  const lastShot = Math.min(light.dusk + shift - zone.limits.lastShotBeforeDark, next.to - LIGHT_STEP)
-  if (firstShot > lastShot) return unknown('no-time-for-shots')
-  const begun = Math.ceil((next.begin - next.from) / LIGHT_STEP)
-  const found = attempt(() =>
-    planDay({
-      start: (next.from + begun * LIGHT_STEP) as Instant,
-      step: LIGHT_STEP as Duration,
-      demand: demandCourse({ total: use.expectedUse as Volume, light: course, evenShare: EVEN_SHARE }).subarray(begun),
-      ...levelsToPlan(zone, level),
-      firstShot: firstShot as Instant,
-      lastShot: lastShot as Instant,
-      ...limitsToPlan(zone),
-      maxPerDay: Math.max(0, zone.limits.maxPerDay - next.given) as Volume,
-      trigger: { by: 'level' },
-    }),
-  )
+  const spells = spellsOfLight(zone, day, next)
+  if (spells.length === 0) return unknown('no-time-for-shots')
+  const found = attempt(() => {
+    const demand = demandCourse({ total: use.expectedUse as Volume, light: course, evenShare: EVEN_SHARE })
+    return plansOf(zone, level, next, spells, demand)
+  })
   if (!found.ok) return unknown('plan-not-possible')
-  const plan = found.value
+  const plans = found.value
+  const [given, drained] = [sum(plans.map(({ applied }) => applied)), sum(plans.map((plan) => plan.drained))]
   const proposal = {
     date: next.date,
     ...use,
     lightFrom: light.source,
-    shots: plan.shots,
-    given: plan.applied,
-    drained: plan.drained,
-    drainFraction: plan.drainFraction,
-    time: Array.from(plan.time),
-    waterContent: Array.from(plan.waterContent),
-    compromises: plan.findings,
+    shots: plans.flatMap(({ shots }) => shots),
+    given,
+    drained,
+    drainFraction: plans.length === 1 ? plans[0]!.drainFraction : given > 0 ? Math.min(1, drained / given) : 0,
+    time: plans.flatMap(({ time }) => Array.from(time)),
+    waterContent: plans.flatMap(({ waterContent }) => Array.from(waterContent)),
+    compromises: plans.flatMap(({ findings }) => findings),
   }
   return known({ ...proposal, differences: day.underWay === undefined ? differencesOf(day, proposal) : [] })
 }
 
-function levelsToPlan({ container, limits }: Zone, level: ZoneLevel) {
+/** A plan for each spell of light, from the level that the one before leaves; what the later ones need is kept for them. */
+function plansOf(
+  zone: Zone,
+  level: ZoneLevel,
+  next: TimeToPlan,
+  spells: readonly SpellOfLight[],
+  demand: Float64Array,
+): DayPlan[] {
+  const plans: DayPlan[] = []
+  let left = Math.max(0, zone.limits.maxPerDay - next.given)
+  let mean = level.mean
+  for (const { begin, end, firstShot, lastShot } of spells) {
+    const [own, later] = [sum(demand.subarray(begin, end)), sum(demand.subarray(end))]
+    const share = own + later > 0 ? own / (own + later) : 1
+    const maxPerDay = later > 0 ? Math.max(share * left, left - later / (1 - zone.limits.drainFraction)) : left
+    const plan = planDay({
+      start: (next.from + begin * LIGHT_STEP) as Instant,
+      step: LIGHT_STEP as Duration,
+      demand: demand.subarray(begin, end),
+      ...levelsToPlan(zone, level, mean),
+      firstShot: firstShot as Instant,
+      lastShot: lastShot as Instant,
+      ...limitsToPlan(zone),
+      maxPerDay: maxPerDay as Volume,
+      trigger: { by: 'level' },
+    })
+    plans.push(plan)
+    left -= plan.applied
+    mean = plan.waterContent[plan.waterContent.length - 1] ?? mean
+  }
+  return plans
+}
+
+function sum(list: ArrayLike<number>): number {
+  let total = 0
+  for (let i = 0; i < list.length; i++) total += list[i]!
+  return total
+}
+
+function levelsToPlan({ container, limits }: Zone, level: ZoneLevel, mean: number) {
   const fullPoint = level.limits.fullPoint as WaterContent
   return {
     container: {
@@ -150,7 +178,7 @@ function levelsToPlan({ container, limits }: Zone, level: ZoneLevel) {
       bypass: BYPASS,
       drainLag: DRAIN_LAG,
     },
-    waterContent: Math.min(fullPoint, level.mean) as WaterContent,
+    waterContent: Math.min(fullPoint, mean) as WaterContent,
     refillPoint: level.limits.refillPoint as WaterContent,
     fullPoint,
   }

@@ -2,7 +2,7 @@ import { waterUseOfNextDay } from '../record/forecast/forecast-daily-use.js'
 import { isIn, openingsOf } from './answers-to-shots.js'
 import { betweenShots } from './between-shots.js'
 import { climateDemand } from './climate-demand.js'
-import { answerFindings, balanceFindings, levelFindings, rootFindings } from './day-findings.js'
+import { answerFindings, balanceFindings, levelFindings, lightFindings, rootFindings } from './day-findings.js'
 import { dayUnderWay, demandTime } from './day-under-way.js'
 import { expectedRadiation } from './expected-radiation.js'
 import { type Known, known, unknown } from './known.js'
@@ -11,6 +11,7 @@ import { lightOfDay } from './light-of-day.js'
 import { type LocalDay, localDayOf } from './local-day.js'
 import { gapsOf, probesOfDay } from './probes-of-day.js'
 import { saltFindings, withSaltDay } from './salt-days.js'
+import { doubtsAny, unitDoubts } from './unit-doubts.js'
 import { waterBalance } from './water-balance.js'
 import type { Zone } from './zone.js'
 import type { RootZoneTemperature, ZoneDay } from './zone-day.js'
@@ -38,9 +39,10 @@ function partsOfDay(zone: Zone, window: ZoneWindow, memory: ZoneMemory) {
   const seen = probesOfDay(zone, window, memory, openings, medium)
   const counting = seen.checked.filter((probe) => seen.limits.has(probe.name))
   const balance = waterBalance(zone, window, counting)
-  const climate = climateDemand(zone, window.climate, demandTime(window))
+  const doubts = unitDoubts(window, demandTime(window))
+  const climate = believedDemand(zone, window, doubts)
   const light = lightOfDay(zone, window)
-  const rootTemperature = rootZone(window)
+  const rootTemperature = doubtsAny(doubts, ['rootTemperature']) ? unknown('numbers-impossible') : rootZone(window)
   // Half a day has no balance: its first shots need not drain.
   const balanced = window.now === undefined ? balanceFindings(balance, climate, memory, day.to) : []
   const believed = !balanced.some(({ code }) => NOT_LEARNED.includes(code))
@@ -50,7 +52,15 @@ function partsOfDay(zone: Zone, window: ZoneWindow, memory: ZoneMemory) {
   const use = underWay === undefined ? learnUse(memory.use, balance, light, believed, today) : memory.use
   const tomorrow = expected(localDayOf(zone.place.clock, day.to))
   const salt = withSaltDay(memory.salt, balance, seen.levels, day.to)
-  return { openings, medium, seen, balance, climate, light, rootTemperature, balanced, underWay, use, tomorrow, salt }
+  const reviewed = { openings, medium, seen, balance, doubts, climate, light, rootTemperature }
+  return { ...reviewed, balanced, underWay, use, tomorrow, salt }
+}
+
+/** The demand of a climate whose units are believed; a wind that may be a storm stays. */
+function believedDemand(zone: Zone, window: ZoneWindow, doubts: readonly ZoneFinding[]): ZoneDay['climate'] {
+  return doubtsAny(doubts, ['airTemperature', 'relativeHumidity', 'irradiance'])
+    ? unknown('climate-impossible')
+    : climateDemand(zone, window.climate, demandTime(window))
 }
 
 function dayOf(zone: Zone, window: ZoneWindow, parts: Reviewed): ZoneDay {
@@ -82,12 +92,12 @@ function dayOf(zone: Zone, window: ZoneWindow, parts: Reviewed): ZoneDay {
 
 function findingsOfDay(zone: Zone, window: ZoneWindow, parts: Reviewed): ZoneFinding[] {
   const { day, outOfOrder } = window
-  const { openings, medium, seen, climate, light, salt } = parts
+  const { medium, seen, climate, light, salt } = parts
   const { checked, judged, level, limits, probes } = seen
   return [
     ...judged.findings,
     ...answerFindings(probes),
-    ...checked.flatMap((probe) => betweenShots(zone, window, probe, openings)),
+    ...checked.flatMap((probe) => betweenShots(zone, window, probe, seen.openings)),
     ...levelFindings(judged.candidates, limits, medium, day.to),
     ...(level.known || level.reason !== 'no-trusted-probe'
       ? []
@@ -98,7 +108,11 @@ function findingsOfDay(zone: Zone, window: ZoneWindow, parts: Reviewed): ZoneFin
     ...parts.balanced,
     ...(salt.at(-1)?.at === day.to ? saltFindings(zone, salt) : []),
     ...(climate.known ? climate.value.findings : []),
-    ...(light.source === 'assumed' ? [{ code: 'light-assumed', level: 'caution' } as const] : []),
+    ...parts.doubts,
+    ...lightFindings(light, window),
+    ...(level.known && !medium.known && zone.limits.depletion !== undefined
+      ? [{ code: 'refill-point-by-probes', level: 'note', share: zone.limits.depletion } as const]
+      : []),
     ...rootFindings(parts.rootTemperature),
   ]
 }

@@ -137,6 +137,22 @@ export type ZoneFinding = {
     }
   | { readonly code: 'light-assumed' }
   | {
+      readonly code: 'light-off-noon'
+      /** The moment before which half of the light of the day came. Unit: s. */
+      readonly time: number
+    }
+  | UnitDoubt
+  | {
+      readonly code: 'log-on-another-clock'
+      /** By how much the log must be moved to fit the rises. Unit: h. */
+      readonly hours: number
+    }
+  | {
+      readonly code: 'refill-point-by-probes'
+      /** Share of an offset of the probes by which the refill point moves. Unit: 1. */
+      readonly share: number
+    }
+  | {
       readonly code: 'level-remembered'
       readonly probe: string
       /** Age of the level that is used. Unit: d. */
@@ -144,6 +160,40 @@ export type ZoneFinding = {
     }
   | { readonly code: 'all-probes-left-out' }
 )
+
+/** A column whose numbers look like those of another unit. */
+export interface UnitDoubt {
+  readonly code: 'unit-doubted'
+  readonly about: (typeof DOUBTED_COLUMNS)[number]
+  /** The middle of the numbers of the day; of light what a twentieth of them reach. Unit: that of `unit`. */
+  readonly value: number
+  /** The unit that is expected. */
+  readonly unit: '°C' | '1' | 'W/m²' | 'm/s' | 'dS/m'
+  /** The unit that the numbers look like. */
+  readonly like: (typeof LIKE_UNITS)[number]
+}
+
+/** Columns whose unit is doubted, and what they look like. */
+export const DOUBTED_COLUMNS = [
+  'airTemperature',
+  'relativeHumidity',
+  'irradiance',
+  'windSpeed',
+  'rootTemperature',
+  'feedEC',
+  'drainEC',
+] as const
+export const LIKE_UNITS = [
+  'fahrenheit',
+  'kelvin',
+  'per-cent',
+  'fraction',
+  'kilometres-per-hour',
+  'megajoules',
+  'light-for-growth',
+  'millisiemens-per-metre',
+  'microsiemens-per-centimetre',
+] as const
 
 /** Bands of root temperature that a zone is told of. */
 export const OFF_TARGET = ['cold', 'cool', 'warm', 'hot'] as const

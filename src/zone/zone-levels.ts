@@ -41,17 +41,14 @@ export function mediumAtRest(zone: Zone): Known<MediumAtRest> {
 }
 
 /**
- * How far below its full point a level may fall before the next shot: the wanted share of the water between capacity and lower limit.
- * It is the same for every probe, so that each has limits of its own level.
+ * How far below its full point a level may fall before the next shot: as the zone says, or the wanted share of the water between capacity and lower
+ * limit. It is the same for every probe, so that each has limits of its own level.
  */
 export function allowedFall(zone: Zone, medium: Known<MediumAtRest>, fullPoint: number): Known<number> {
+  const { allowedFall: fall, depletion, lowerLimit } = zone.limits
+  if (depletion === undefined)
+    return fullPoint - fall! > lowerLimit ? known(fall!) : unknown('full-point-below-lower-limit')
   const full = (medium.known ? medium.value.containerCapacity : fullPoint) as WaterContent
-  const found = attempt(() =>
-    refillPointByDepletion({
-      fullPoint: full,
-      lowerLimit: zone.limits.lowerLimit,
-      depletion: zone.limits.depletion,
-    }),
-  )
+  const found = attempt(() => refillPointByDepletion({ fullPoint: full, lowerLimit, depletion }))
   return found.ok ? known(full - found.value) : unknown('full-point-below-lower-limit')
 }

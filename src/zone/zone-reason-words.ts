@@ -32,7 +32,7 @@ export const ZONE_REASON_WORDS: ReasonWords<OwnZoneReason> = {
   'full-point-not-believed': ['the full point is not among the water contents that are believed'],
   'no-log-of-openings': ['no log tells the single openings of the valve'],
   'no-full-point': ['neither a level after drain nor a bench test of the medium is known'],
-  'full-point-below-lower-limit': ['the full point is not above the lower limit'],
+  'full-point-below-lower-limit': ['no refill point lies between the lower limit and the full point'],
   'use-not-known': ['neither the water balance nor the climate says how much the plants use'],
   'no-time-for-shots': ['the first shot would come after the last'],
   'plan-not-possible': ['the limits of the zone contradict each other'],

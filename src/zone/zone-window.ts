@@ -49,6 +49,8 @@ export interface ZoneColumns {
 /** What a review of one day sees: the columns from the look-back before the day to its end. */
 export interface ZoneWindow extends ZoneColumns {
   readonly day: LocalDay
+  /** Light as it was read, beside that of the climate which can be. Unit: W/m². */
+  readonly irradianceRead: Float64Array
   /** Last reading of a day that is under way; undefined where the day is over. */
   readonly now: number | undefined
 }
@@ -152,6 +154,7 @@ export function windowOf(zone: Zone, columns: ZoneColumns, day: LocalDay, laterR
   }
   const [a, b] = [firstAt(columns.time, begin), firstAt(columns.time, day.to)]
   const last = columns.time[b - 1] ?? -Infinity
+  const climate = cut(columns.climate)
   const over = (laterReading ?? b < columns.time.length) || last < day.from || day.to - last <= lateHours(zone)
   return {
     day,
@@ -159,7 +162,8 @@ export function windowOf(zone: Zone, columns: ZoneColumns, day: LocalDay, laterR
     time: columns.time.subarray(a, b),
     probes: columns.probes.map((list) => list.subarray(a, b)),
     rootTemperature: columns.rootTemperature.subarray(a, b),
-    climate: withBelievedLight(cut(columns.climate)),
+    climate: withBelievedLight(climate),
+    irradianceRead: climate.irradiance,
     watering: cut(columns.watering),
     forecast: cut(columns.forecast),
     outOfOrder: columns.outOfOrder.filter((time) => time >= day.from && time < day.to),

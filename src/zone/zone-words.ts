@@ -2,6 +2,7 @@ import { ASSUMPTION_WORDS, DOUBT_WORDS } from '../demand/reference/weather-words
 import { explained, type WordsOf } from '../quantity/explained.js'
 import { oneOf } from '../quantity/one-of.js'
 import type { DayDifference } from './day-differences.js'
+import { unitDoubtInWords } from './unit-doubt-words.js'
 import { OFF_TARGET, type ZoneFinding } from './zone-finding.js'
 
 /** A clock time in words. */
@@ -41,7 +42,7 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
   ],
   'shots-without-rise': [
     (finding, at) =>
-      `${finding.probe} did not rise after the ${finding.times.length === 1 ? 'shot' : 'shots'} at ${times(finding, at)}: a valve that did not open, or water that did not reach it`,
+      `${finding.probe} did not rise after the ${finding.times.length === 1 ? 'shot' : 'shots'} at ${times(finding, at)}: a valve that did not open, water that did not reach it, or a container that was full`,
   ],
   'shots-not-judged': [
     (finding, at) =>
@@ -114,6 +115,19 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
   'climate-doubted': [
     (finding) => explained<WeatherDoubt>(finding.weather, { ...DOUBT_WORDS, ...ASSUMPTION_WORDS }).message,
   ],
+  'light-off-noon': [
+    (finding, at) =>
+      `half of the light of the day had come by ${at(finding.time)}, far from noon: the clock of the climate, or the offset of the zone from universal time, is wrong`,
+  ],
+  'unit-doubted': [unitDoubtInWords],
+  'log-on-another-clock': [
+    (finding) =>
+      `the log of the valve fits the rises once it is moved by ${signed(finding.hours, 1)} h: it is on another clock than the readings, as where local time is taken for universal time; set the clock or the offset of that table first, for everything that is said of single shots rests on it`,
+  ],
+  'refill-point-by-probes': [
+    (finding) =>
+      `without a bench test the refill point rests on the level that the probes report: probes that read 5 points too high move it by ${points(0.05 * finding.share)}; "allowedFall" in place of "depletion", or a bench test, makes it free of that`,
+  ],
   'light-assumed': ['light was not measured, or not throughout the day; a day from 6 to 20 o’clock is assumed'],
   'all-probes-left-out': [
     'no probe can be trusted, so that nothing is proposed: look at plants and probes, and weigh a container before anybody waters by hand',
@@ -126,4 +140,4 @@ const times = ({ times: list }: { readonly times: readonly number[] }, at: Clock
 const percent = (share: number, digits = 1) => `${(share * 100).toFixed(digits)} %`
 const points = (share: number, digits = 1) => `${(share * 100).toFixed(digits)} points`
 const litres = (volume: number) => `${volume.toFixed(2)} L`
-const signed = (x: number) => `${x < 0 ? '−' : '+'}${Math.abs(x).toFixed(0)}`
+const signed = (x: number, digits = 0) => `${x < 0 ? '−' : '+'}${Math.abs(x).toFixed(digits)}`

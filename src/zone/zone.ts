@@ -101,8 +101,10 @@ export interface ZoneLimits {
   readonly minRest: Duration
   /** Share of the day's water that should drain. Unit: 1. Range: [0, 1). */
   readonly drainFraction: DrainFraction
-  /** Share of the available water that may be used before the next shot. Unit: 1. Range: (0, 1). */
-  readonly depletion: DepletionFraction
+  /** How far below the full point the next shot is due. This or `depletion`; an offset of a probe does not move it. Unit: m³/m³. Range: (0, 1]. */
+  readonly allowedFall?: WaterContentChange
+  /** The same as a share of the available water; without a bench test that moves with an offset of the probes. Unit: 1. Range: (0, 1). */
+  readonly depletion?: DepletionFraction
   /** Water content at which plants get nothing any more. Unit: m³/m³. Range: [0, 1). */
   readonly lowerLimit: WaterContent
   /** Water contents below this are doubted. Unit: m³/m³. Range: [-0.1, 1). */

@@ -94,6 +94,7 @@ const MORE: Readonly<Record<string, object>> = {
   'few-shots-seen': { of: 3 },
   'climbs-between-shots': { to: 1_780_003_600 },
   'root-zone-temperature': { band: 'cool' },
+  'unit-doubted': { about: 'airTemperature', like: 'kelvin', unit: '°C' },
   'climate-doubted': {
     weather: { code: 'no-sun', level: 'note', about: 'solar', value: 0, limit: 0, unit: 'MJ/m²/d' },
   },

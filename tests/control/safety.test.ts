@@ -91,8 +91,8 @@ describe('the check before water flows', () => {
       expect.stringMatching(/\(0\.6 L, limit 0\.5 L\)$/),
     ])
     expect(because({ givenInDay: litres(4.7) })).toEqual([expect.stringMatching(/\(5\.1 L, limit 5 L\)$/)])
-    expect(because({ sinceLastShot: minutes(14) })).toEqual([expect.stringMatching(/\(840 s, limit 900 s\)$/)])
-    expect(because({ age: minutes(21) })).toEqual([expect.stringMatching(/\(1260 s, limit 1200 s\)$/)])
+    expect(because({ sinceLastShot: minutes(14) })).toEqual([expect.stringMatching(/\(14 min, limit 15 min\)$/)])
+    expect(because({ age: minutes(21) })).toEqual([expect.stringMatching(/\(21 min, limit 20 min\)$/)])
     expect(because({ flag: 3 })).toEqual([expect.stringMatching(/\(3\)$/)])
     expect(because({ alarms: ['leak'] })).toEqual([expect.stringMatching(/^leak: /)])
     const { age, flag, ...rest } = safe.facts

@@ -121,7 +121,7 @@ describe('awkward files give the report of the plain one', () => {
     [
       '33. another unit of light drives some readings out of range: the course of the day is not known',
       rewritten('radiation_W_m2', (x) => String(4.57 * Number(x))),
-      /By the climate: not known \(the climate of the day has too many gaps\)[\s\S]*Look: light was not measured, or not throughout the day; a day from 6 to 20 o’clock is assumed/,
+      /By the climate: not known \(the climate of the day has numbers that cannot be\).*Look: a radiation of \d{4} W\/m² is hard to believe: it looks like µmol.*Look: light was not measured, or not throughout the day; a day from 6 to 20 o’clock is assumed/,
     ],
     [
       '34. three hours of light are missing at noon',
@@ -142,6 +142,21 @@ describe('awkward files give the report of the plain one', () => {
       '37. a root zone in degrees Fahrenheit',
       rewritten('root_C', (x) => String(32 + 1.8 * Number(x))),
       /The root zone: not known \(its numbers cannot be: check their unit\)/,
+    ],
+    [
+      '57. air in degrees Fahrenheit',
+      rewritten('air_C', (x) => String(32 + 1.8 * Number(x))),
+      /By the climate: not known .*Look: an air temperature of [67]\d(\.\d)? °C is hard to believe: it looks like degrees Fahrenheit/,
+    ],
+    [
+      '58. wind in km/h, of a field',
+      rewritten('wind_m_s', (x) => String(3.6 * 18 * Number(x))),
+      /Look: a wind speed of \d\d(\.\d)? m\/s is hard to believe: it looks like km\/h, of which 3\.6 make 1 m\/s/,
+    ],
+    [
+      '59. light in kW/m²',
+      rewritten('radiation_W_m2', (x) => String(Number(x) / 1000)),
+      /By the climate: not known .*Look: a radiation of 0\.\d+ W\/m² is hard to believe: it looks like MJ\/m² in an hour or a day, or kW\/m²/,
     ],
   ])('%s', (_, data, told) => {
     expect(unfolded(report(data))).toMatch(told)
@@ -172,6 +187,16 @@ describe('awkward files give the report of the plain one', () => {
       '42. a conductivity below zero costs itself',
       log.replace(/(05-19T08:20.*),\d\.\d\d$/m, '$1,-1'),
       /Feed EC: 2\.40 dS\/m\. Drain EC: 3\.\d\d dS\/m/,
+    ],
+    [
+      '55. a log in local time that is marked as universal time',
+      log.replaceAll('+02:00', 'Z'),
+      /Danger: the log of the valve fits the rises once it is moved by −2\.0 h: it is on another clock than the readings/,
+    ],
+    [
+      '56. conductivities in millisiemens per metre',
+      log.replace(/,(\d)\.(\d\d)(?=,|$)/gm, ',$1$2'),
+      /Look: a feed EC of 24\d dS\/m is hard to believe: it looks like mS\/m, of which 100 make 1 dS\/m; set the unit of its column/,
     ],
   ])('%s', (_, changed, told) => {
     expect(changed).not.toBe(log)

@@ -4,6 +4,7 @@ import {
   explainZoneFinding,
   followZone,
   hours,
+  litres,
   proposeDay,
   reportZone,
   reviewZone,
@@ -96,13 +97,51 @@ describe('lamps with shots at night', () => {
       for (const probe of day.probes) expect(probe.answers).toMatchObject({ openings: 10, seen: 10 })
     }
   })
-  it('the plan waters within the light of the next day', () => {
-    const day = days[2]!
-    const plan = proposeDay({ zone: lit, day })
-    if (!plan.known) throw new Error(plan.reason)
-    for (const { time } of plan.value.shots) {
-      expect(time).toBeGreaterThanOrEqual(day.to + 21 * 3600)
-      expect(time).toBeLessThan(day.to + 86400)
+  const day = days[2]!
+  const plan = proposeDay({ zone: lit, day })
+  if (!plan.known) throw new Error(plan.reason)
+  const hoursOf = (shots: readonly { readonly time: number }[]) => shots.map(({ time }) => (time - day.to) / 3600)
+  it('the plan waters within the light of the next day, after midnight and again in the evening', () => {
+    const inLight = (hour: number) => (hour >= 0 && hour <= 12) || (hour >= 21 && hour < 24)
+    const at = hoursOf(plan.value.shots)
+    expect(at.every(inLight)).toBe(true)
+    expect(at.filter((hour) => hour <= 12).length).toBeGreaterThan(2)
+    expect(at.filter((hour) => hour >= 21).length).toBeGreaterThan(0)
+    expect(plan.value.time).toHaveLength(144)
+    expect(plan.value.given).toBeCloseTo(
+      plan.value.shots.reduce((sum, { volume }) => sum + volume, 0),
+      12,
+    )
+  })
+  it('the plan does not starve them from midnight to the evening', () => {
+    if (!day.level.known) throw new Error(day.level.reason)
+    const { refillPoint } = day.level.value.limits
+    const lowest = plan.value.waterContent.filter((_, i) => i < 12 * 6)
+    expect(Math.min(...lowest)).toBeGreaterThan(refillPoint - 0.02)
+  })
+  it('what a day may have is kept in part for the evening', () => {
+    const little = { ...lit, limits: { ...lit.limits, maxPerDay: litres(1.6) } }
+    const small = proposeDay({ zone: little, day: reviewZone({ zone: little, record }).days[2]! })
+    if (!small.known) throw new Error(small.reason)
+    expect(small.value.given).toBeLessThanOrEqual(1.6 + 1e-9)
+    expect(hoursOf(small.value.shots).filter((hour) => hour >= 21).length).toBeGreaterThan(0)
+  })
+  it('the rest of a night is planned from the last reading on', () => {
+    const { climate: __, ...long } = benchRecord({ ...options, days: 9 })
+    const midnight = MIDNIGHT + 8 * 86400
+    const rests = [3, 13, 21.8].map((now) => {
+      const follower = followZone(lit)
+      const inputs = entriesOfRecord(long).filter(({ time }) => time <= midnight + now * 3600)
+      const under = follower.finish(runReducer({ reducer: follower, inputs }).state).at(-1)!
+      expect(under.from).toBe(midnight)
+      const rest = proposeDay({ zone: lit, day: under })
+      if (!rest.known) throw new Error(`${now}: ${rest.reason}`)
+      return rest.value.shots.map(({ time }) => (time - midnight) / 3600)
+    })
+    for (const [k, now] of [3, 13, 21.8].entries()) {
+      expect(Math.min(...rests[k]!)).toBeGreaterThanOrEqual(now)
+      expect(rests[k]!.every((hour) => hour <= 12 || hour >= 21)).toBe(true)
+      expect(rests[k]!.some((hour) => hour <= 12)).toBe(now < 12)
     }
   })
 })

@@ -19,7 +19,7 @@ describe('a review and a proposal are data', () => {
   const zone = benchZone({ limits: { ...benchZone().limits, maxPerDay: litres(1.5) } })
   const whole = benchRecord({ days: 3 })
   const { windSpeed: _, ...climate } = whole.climate!
-  const dim = { ...climate, irradiance: Array.from(climate.irradiance!, (x) => 0.005 * (x as number)) }
+  const dim = { ...climate, irradiance: Array.from(climate.irradiance!, (x) => 0.05 * (x as number)) }
   const { days } = reviewZone({ zone, record: { ...whole, climate: dim } })
   const day = days[1]!
   const proposal = proposeDay({ zone, day })

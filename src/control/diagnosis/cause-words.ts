@@ -1,5 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Cause, CauseCode, CheckCode, Evidence, UnknownReason } from './cause.js'
+import { inWords, shareInWords } from '../../quantity/in-words.js'
+import type { Cause, CauseCode, CheckCode, Evidence, EvidenceCode, UnknownReason } from './cause.js'
 
 /** What may be wrong. */
 export const CAUSE_WORDS: { readonly [Code in CauseCode]: string } = {
@@ -101,17 +102,29 @@ export function causeInWords({ code, about, evidence, check }: Cause, words: str
       'give a cause that watchZone told',
     )
   const who = about === undefined || about.length === 0 ? '' : `${about.join(', ')}: `
-  const numbers = evidence.map(inWords).join('; ')
+  const numbers = evidence.map(evidenceInWords).join('; ')
   const sentence = `${who}${words}`
   return `${sentence[0]?.toUpperCase()}${sentence.slice(1)} (${numbers}). ${CHECKS[check]}${NEAR_CURRENT.includes(check) ? ` ${ELECTRIC}` : ''}`
 }
 
-function inWords({ code, value, unit, usual, about }: Evidence): string {
-  const symbol = unit === '1' ? '' : ` ${unit}`
-  const beside = usual === undefined ? '' : `, usually ${short(usual)}${symbol}`
-  return `${code.replaceAll('-', ' ')}${about === undefined ? '' : ` of ${about}`} ${short(value)}${symbol}${beside}`
-}
+/** Water contents that are no differences. */
+const LEVELS: readonly EvidenceCode[] = ['level', 'reading']
+/** Numbers without a unit that are shares of one; all others are counts. */
+const SHARES: readonly EvidenceCode[] = [
+  'best-rise-share',
+  'drained-share',
+  'drained-share-of-a-day',
+  'lowest-rise-share',
+  'metered-share',
+  'readings-lost',
+  'rise-share',
+  'rise-share-of-a-day',
+  'shot-over-medium',
+]
 
-function short(value: number): string {
-  return String(Number(value.toPrecision(3)))
+function evidenceInWords({ code, value, unit, usual, about }: Evidence): string {
+  const said = (number: number) =>
+    SHARES.includes(code) ? shareInWords(number) : inWords(number, unit, { level: LEVELS.includes(code) })
+  const beside = usual === undefined ? '' : `, usually ${said(usual)}`
+  return `${code.replaceAll('-', ' ')}${about === undefined ? '' : ` of ${about}`} ${said(value)}${beside}`
 }

@@ -1,3 +1,4 @@
+import { inWords } from '../../quantity/in-words.js'
 import type { WateringDoubt, WateringFinding, WateringReason } from './finding.js'
 
 /** Why the valve is open or closed. */
@@ -67,6 +68,6 @@ export const DOUBT_WORDS: { readonly [Code in WateringDoubt]: string } = {
 
 /** The sentence with its probe, and its number where there is one. */
 export function wateringInWords({ about, value, unit }: Partial<WateringFinding>, sentence: string): string {
-  const number = value === undefined ? '' : ` (${Number(value.toPrecision(3))} ${unit})`
+  const number = value === undefined ? '' : ` (${inWords(value, unit ?? '1')})`
   return `${about === undefined ? '' : `probe ${about}: `}${sentence}${number}`
 }

@@ -112,7 +112,15 @@ function demand({ zone, demand: { et, plant, container } }: DayAgain): string[] 
   return ['56', litres(et), ...crop, litres(plant), litres(container), '56']
 }
 
-function whatToLookAt({ probes, unseen, levels: { lasts }, water, demand: { container }, root }: DayAgain): string[] {
+function whatToLookAt({
+  zone,
+  probes,
+  unseen,
+  levels: { lasts, bench },
+  water,
+  demand: { container },
+  root,
+}: DayAgain) {
   const { salts, use } = water
   const apart = Math.max(...lasts) - Math.min(...lasts)
   const [low, high] = [Math.min(...root), Math.max(...root)]
@@ -126,6 +134,7 @@ function whatToLookAt({ probes, unseen, levels: { lasts }, water, demand: { cont
     ),
     ...(apart > 0.05 ? [percent(apart)] : []),
     ...(salts ? [salts.feed / salts.drain, water.drained / water.given].map((x) => (100 * x).toFixed(0)) : []),
+    ...(bench ? [] : ['5', percent(0.05 * zone.limits.depletion)]),
     // Fruiting vegetables have it good from 18 to 25 °C: common practice, no source.
     ...(low < 18 ? [low.toFixed(1), 'cool'] : []),
     ...(high > 25 ? [high.toFixed(1), 'warm'] : []),
@@ -162,10 +171,15 @@ function whatMayBeWrong({ openings, today, probes, setup }: DayAgain): string[] 
   return [
     // A probe that jumped may have moved, or have been lifted: two causes with one proof.
     ...jumps.flatMap(({ t, by }) => {
-      const proof = [...time(t), 'jump', by.toFixed(4), '0']
+      const proof = [
+        ...time(t),
+        'jump',
+        ...toldIn(` ${String(Number((100 * by).toPrecision(3))).replace('-', '−')}`),
+        '0',
+      ]
       return [...proof, ...proof]
     }),
-    ...(silence ? [...time(silence.t), 'silence', String(silence.by)] : []),
+    ...(silence ? [...time(silence.t), 'silence', String(Number((silence.by / 60).toPrecision(3)))] : []),
   ]
 }
 

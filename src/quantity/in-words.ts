@@ -1,0 +1,40 @@
+/** How a number is told. */
+interface Telling {
+  /** Whether a water content is a level, told as per cent of the volume; without it, it is a change, told in points. */
+  readonly level?: boolean
+  /** How many digits count; three by default. */
+  readonly digits?: number
+}
+
+/** What follows the points of a rate. */
+const POINTS: Readonly<Record<string, string>> = {
+  'm³/m³': '',
+  'm³/m³/h': ' an hour',
+  'm³/m³/d': ' a day',
+  'm³/m³/°C': ' for 1 °C',
+  'm³/m³ per dS/m': ' for 1 dS/m',
+}
+
+/** A number of a finding as people say it: water in per cent or points of the volume, time in minutes or hours. */
+export function inWords(value: number, unit: string, { level = false, digits = 3 }: Telling = {}): string {
+  const short = (x: number) => String(Number(x.toPrecision(digits))).replace('-', '−')
+  if (unit === 's') return inTime(value, short)
+  if (unit === 'share of the flow') return `${short(100 * value)} % of the flow`
+  // What no water content can be is another unit, and told as it came.
+  if (level && unit === 'm³/m³') return value < -1 || value > 2 ? short(value) : `${short(100 * value)} %`
+  const rate = POINTS[unit]
+  if (rate !== undefined) return `${short(100 * value)} points${rate}`
+  return unit === '1' ? short(value) : `${short(value)} ${unit}`
+}
+
+/** A share of one as per cent, to three digits. */
+export function shareInWords(share: number): string {
+  return inWords(share, 'm³/m³', { level: true })
+}
+
+function inTime(seconds: number, short: (x: number) => string): string {
+  const size = Math.abs(seconds)
+  if (size < 120) return `${short(seconds)} s`
+  if (size < 7200) return `${short(seconds / 60)} min`
+  return size < 172800 ? `${short(seconds / 3600)} h` : `${short(seconds / 86400)} d`
+}
