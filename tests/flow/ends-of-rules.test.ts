@@ -1,3 +1,4 @@
+import { unit } from 'mathjs'
 import {
   attempt,
   bestProbeHeight,
@@ -20,19 +21,20 @@ import {
   waterContent,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
+import { sinkOf } from '../../src/flow/richards-roots.js'
 
 const cm = centimetresOfSuction
+const limits = {
+  h1: cm(10),
+  h2: cm(25),
+  h3HighDemand: cm(200),
+  h3LowDemand: cm(400),
+  h4: cm(8000),
+  highDemand: millimetresPerDay(5) as CropET,
+  lowDemand: millimetresPerDay(1) as CropET,
+}
 
 describe('roots that take up water between suctions', () => {
-  const limits = {
-    h1: cm(10),
-    h2: cm(25),
-    h3HighDemand: cm(200),
-    h3LowDemand: cm(400),
-    h4: cm(8000),
-    highDemand: millimetresPerDay(5) as CropET,
-    lowDemand: millimetresPerDay(1) as CropET,
-  }
   const factor = (suction: number, changed: object = {}) => {
     const given = { suction: cm(suction), demand: millimetresPerDay(5) as CropET, limits: { ...limits, ...changed } }
     const answer = attempt(() => uptakeFeddes1978(given))
@@ -48,6 +50,46 @@ describe('roots that take up water between suctions', () => {
   })
   it('take nothing at the wettest limit and at the wilting point, and all from the second to the third', () => {
     expect([10, 17.5, 25, 200, 4100, 8000].map((s) => factor(s))).toEqual([0, 0.5, 1, 1, 0.5, 0])
+  })
+})
+
+describe('roots in a column', () => {
+  const grid = {
+    surface: 400,
+    heights: Float64Array.of(0, 4, 10),
+    lengths: Float64Array.of(4, 6),
+    lowerHalves: Float64Array.of(800, 1200),
+    upperHalves: Float64Array.of(800, 1200),
+  } as unknown as Parameters<typeof sinkOf>[0]
+  it('fall short from the suction that belongs to their demand, in millimetres a day of the surface', () => {
+    for (const demand of [1e-4, 8e-4, 0.0012, 0.0021, 0.0029]) {
+      const perDay = millimetresPerDay<CropET>(unit(demand / grid.surface, 'cm/s').toNumber('mm/day'))
+      const { h3 } = uptakeFeddes1978({ suction: cm(100), demand: perDay, limits })
+      expect(sinkOf(grid, { limits })(demand)!.h3).toBeCloseTo(h3, 9)
+    }
+  })
+  it('share the demand by the volume, or by how dense they are a quarter and three quarters up each element', () => {
+    const even = sinkOf(grid, { limits })(4)!
+    expect([...even.fromLower, ...even.fromUpper]).toEqual([0.8, 1.2, 0.8, 1.2])
+    expect([...even.max]).toEqual([0.8, 2, 1.2])
+    const seen: number[] = []
+    const rising = (height: Length) => {
+      seen.push(height)
+      return height as number
+    }
+    const denser = sinkOf(grid, { limits, density: rising })(1)!
+    expect(seen).toEqual([1, 5.5, 3, 8.5])
+    const parts = [800, 6600, 2400, 10200].map((part) => expect.closeTo(part / 20000, 12))
+    expect([...denser.fromLower, ...denser.fromUpper]).toEqual(parts)
+  })
+  it('want a demand that they are described for, and a density somewhere', () => {
+    expect(sinkOf(grid, undefined)(0)).toBeUndefined()
+    expect(sinkOf(grid, { limits })(0)).toBeUndefined()
+    expect(attempt(() => sinkOf(grid, undefined)(0.1))).toMatchObject({ ok: false, error: { argument: 'roots' } })
+    expect(attempt(() => sinkOf(grid, { limits, density: () => 0 }))).toMatchObject({
+      ok: false,
+      error: { argument: 'roots.density' },
+    })
   })
 })
 
