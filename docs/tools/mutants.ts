@@ -16,7 +16,9 @@ import { EQUAL_CHANGES } from './mutants/equal.js'
 import { type Measurement, measured, type Status, tried } from './mutants/run.js'
 import { joined, type Report, scoreOf, survivorsOf, withoutEqual, wronglyEqual } from './mutants/score.js'
 
-const CATALOGUE = ['complete', 'contradictions', 'defaults', 'domains', 'javascript'].map((name) => `catalogue/${name}`)
+const CATALOGUE = ['arguments-stay', 'complete', 'contradictions', 'defaults', 'domains', 'javascript'].map(
+  (name) => `catalogue/${name}`,
+)
 
 interface Kept extends Measurement {
   readonly key: string

@@ -4,7 +4,7 @@ import type { Reducer } from '../quantity/reducer.js'
 import type { TimeUntilLevel } from '../record/forecast/time-until-level.js'
 import { type AlarmInput, type AlarmReport, type AlarmState, alarmLifeCycle } from './alarm.js'
 import { type AlarmCondition, alarmConditions } from './alarm-conditions.js'
-import { WEIGHT_BAND } from './domains.js'
+import { WARNED_AHEAD, WEIGHT_BAND } from './domains.js'
 import type { AlarmWeight, AskedNow, OfDiagnosis } from './terms.js'
 
 /** When the alarms of a zone are raised, and when they return to normal. */
@@ -68,7 +68,7 @@ export function zoneAlarms(settings: ZoneAlarmSettings): Reducer<ZoneAlarmsState
   const raised = { minWeight, warnAhead }
   const held = {
     minWeight: Math.max(0, minWeight - band),
-    warnAhead: Math.min(172800, warnAhead + LATER) as Duration,
+    warnAhead: Math.min(WARNED_AHEAD.max, warnAhead + LATER) as Duration,
   }
   // Refuses what is outside now, not at the first diagnosis.
   alarmConditions({ diagnosis: { causes: [], ruledOut: [], cannotTell: [], full: null }, ...raised })

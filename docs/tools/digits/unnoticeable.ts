@@ -27,6 +27,12 @@ export const UNNOTICEABLE: readonly Unnoticeable[] = [
     kinds: ['sign'],
     why: 'it meets a square',
   },
+  {
+    path: 'src/flow/drainage-times.ts',
+    line: '((drainable / input.container.volume) * input.container.height * 360) / input.saturatedConductivity,',
+    kinds: ['digit'],
+    why: 'how long the steps are in which the drain is looked at; between them it is interpolated',
+  },
 ]
 
 /** Whether a slip is one of those. */
