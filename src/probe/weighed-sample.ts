@@ -82,11 +82,8 @@ export function waterOfSample(sample: WeighedSample): SampleWater {
   const water = wet - dry
   const findings: ProbeFinding[] = []
   if (sample.previousDryMass !== undefined) {
-    const weighings = {
-      previousMass: numberIn(sample.previousDryMass, SOME_MASS, 'previousDryMass') as Mass,
-      lastMass: sample.dryMass,
-    }
-    const { change, constant } = constantMass(weighings)
+    const previousMass = numberIn(sample.previousDryMass, SOME_MASS, 'previousDryMass') as Mass
+    const { change, constant } = constantMass({ previousMass, lastMass: sample.dryMass })
     if (!constant) findings.push(notDry(change))
   }
   const known = {

@@ -95,15 +95,9 @@ export function fitDailyUse(record: DailyUseRecord): DailyUseFit {
   const [perJoule, perDeficitHour] = intervals(fit, fitted.length, confidence)
   const kept = days.slice(days.length - testDays)
   const misses = kept.map((i) => perJoule.value * rowOf(i)[0]! + perDeficitHour.value * rowOf(i)[1]! - use[i]!)
-  const { yy: spread } = sumsAboutMeans(
-    misses,
-    kept.map((i) => use[i]!),
-  )
+  const spread = squares(offMean(kept.map((i) => use[i]!)))
   const testExplained = spread > 0 ? 1 - squares(misses) / spread : 0
-  const correlation = correlationOf(
-    fitted.map((i) => radiationSum[i]!),
-    fitted.map((i) => deficitHours[i]!),
-  )
+  const correlation = correlationOf(fitted.map(rowOf))
   const findings = doubts(perJoule, perDeficitHour, correlation, testExplained)
   return {
     perJoule,
@@ -176,9 +170,17 @@ function squares(values: readonly number[]): number {
   return values.reduce((total, value) => total + value * value, 0)
 }
 
-/** Zero where one of them never varies. */
-function correlationOf(a: readonly number[], b: readonly number[]): number {
-  const { xx, xy, yy } = sumsAboutMeans(a, b)
+function offMean(values: readonly number[]): number[] {
+  const mean = values.reduce((total, value) => total + value, 0) / values.length
+  return values.map((value) => value - mean)
+}
+
+/** Zero where one of the two never varies. */
+function correlationOf(rows: readonly (readonly number[])[]): number {
+  const { xx, xy, yy } = sumsAboutMeans(
+    rows.map((row) => row[0]!),
+    rows.map((row) => row[1]!),
+  )
   const scale = Math.sqrt(xx * yy)
   return scale > 0 ? xy / scale : 0
 }
