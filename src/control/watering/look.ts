@@ -60,7 +60,12 @@ export function look(limits: Limits, before: WateringState, input: Partial<Water
   const clock = heardPlants(ticked, fellSince(state.zone.told, told, lasted, limits), limits)
   const isDay = clock.base !== null && inHours(limits.hours, clock.base + clock.elapsed + limits.ahead, 0, 0)
   const usual = isDay ? lasted * limits.use : 0
-  const balance = passBalance(ran.zone, usual, measured.level, limits)
+  const balance = passBalance(
+    ran.zone,
+    usual,
+    { level: measured.level ?? measured.mean, drains: fed.drainedSince > 0.2 * limits.shot },
+    limits,
+  )
   const zone = believed(measured, fed.delivery.partial ? 'flow-too-small' : balance.verdict)
   const order = takeOverride(state.override, input.override, input.now, clock.elapsed)
   const hand = waterByHand(input.byHand, limits)

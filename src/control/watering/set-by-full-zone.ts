@@ -53,6 +53,9 @@ export function setFull(
     const [seen, first] = [views[i]!.seen, atFull[i]!]
     return seen === null || first === null || rises[i] ? before : Math.max(-MAX_UP, Math.min(1, seen - first))
   })
+  // Probes that stood still while plants drank, and below what they say of a full zone, have to move first.
+  const isShort = views.some(({ seen }, i) => seen !== null && atFull[i] !== null && seen < atFull[i]! - LIKE)
+  const verdict = zone.verdict === 'use-too-small' && isShort ? zone.verdict : 'plausible'
   const since = clock.elapsed - (fill.full ?? clock.elapsed)
   const faster = (i: number) => Math.max(0, Math.min(FASTEST, (bias[i]! - fill.bias[i]!) / since))
   const drift = fill.drift.map((before, i) => (since < MIN_SINCE ? before : faster(i)))
@@ -73,7 +76,7 @@ export function setFull(
       slip: learntSlip(fill, bias, since, limits),
     },
     // What was told before was told by other probes, as it were.
-    zone: { ...zone, dry: false, verdict: 'plausible', use: 0, given: 0, level: null, told: null },
+    zone: { ...zone, dry: false, verdict, use: 0, given: 0, level: null, told: null },
   }
 }
 

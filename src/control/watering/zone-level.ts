@@ -10,6 +10,8 @@ const AGREED = 0.85
 /** What the probes say together. */
 export interface ZoneLevel {
   readonly level: number | null
+  /** Mean of all probes that are good in themselves, in dispute too. */
+  readonly mean: number | null
   /** When it was measured; of several probes the oldest counts. Unit: s. */
   readonly measured: number
   readonly doubt: WateringDoubt | null
@@ -49,6 +51,7 @@ export function zoneLevel(
   const centre = middle(levels)
   const limit = wasDisputed ? AGREED * limits.disagreement : limits.disagreement
   const reach = levels.length === 2 ? limit / 2 : limit
+  const mean = believed.reduce((total, { level }) => total + (level as number), 0) / believed.length
   let [sum, count, measured] = [0, 0, Infinity]
   const stray: number[] = []
   for (const view of believed) {
@@ -61,12 +64,12 @@ export function zoneLevel(
     measured = Math.min(measured, view.measured)
   }
   if (count * 2 > levels.length)
-    return { level: sum / count, measured, doubt: null, believed: count, spread, disputed: false, stray, ...told }
-  return { ...levelInDispute(believed, limits.lower), spread, disputed: true, stray: [], ...told }
+    return { level: sum / count, mean, measured, doubt: null, believed: count, spread, disputed: false, stray, ...told }
+  return { ...levelInDispute(believed, limits.lower), mean, spread, disputed: true, stray: [], ...told }
 }
 
 /** No probe is believed. */
-const NOTHING = { level: null, measured: 0, believed: 0, spread: 0, disputed: false, stray: [] }
+const NOTHING = { level: null, mean: null, measured: 0, believed: 0, spread: 0, disputed: false, stray: [] }
 
 /** Where all say dry it does not matter by how much they differ: the wettest decides. */
 function levelInDispute(

@@ -11,6 +11,7 @@ import {
   seconds,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
+import { clock, decide, moment, openings } from './zone.js'
 
 /** Stories in which several things must be weighed against each other, told by a whole simulated zone: the truth is known there. */
 const scene = rehearsalScene('coir-dust')
@@ -160,5 +161,27 @@ describe('half of the water that runs past the medium', () => {
       }).stressTime
     // 79 h of stress against 61 h before: by decisions alone the last hours of the day before counted twice.
     expect(stress(rehearsedWatering)).toBeLessThan(1.12 * stress(perfectPlanner))
+  })
+})
+
+describe('a probe that trembles at a level above the upper limit', () => {
+  // Shots by time came to what plants use, which agreed with a level that did not move: it was believed again every second day, 92 and 110 h of stress.
+  it('is not believed again because shots by time agree with it: the zone gets its water day by day', () => {
+    const { told } = decide(clock(0), clock(24 * 6), 300, (now, i) => moment(now, 0.62 + 0.001 * (((i * 7) % 5) - 2)))
+    const shots = openings(told)
+    for (let day = 2; day < 6; day++) {
+      const given = 0.2 * shots.filter((now) => now >= clock(24 * day) && now < clock(24 * (day + 1))).length
+      expect(given).toBeGreaterThanOrEqual(0.9 * 2)
+      expect(given).toBeLessThanOrEqual(1.4 * 2)
+    }
+    const codes = told.at(-1)!.decision.findings.map(({ code }) => code)
+    expect(codes).toContain('use-too-small')
+  })
+  it('is believed again once it moves as plants drink', () => {
+    const { told, state } = decide(clock(0), clock(48), 300, (now, i) => moment(now, 0.62 + 0.001 * ((i * 7) % 5)))
+    expect(told.at(-1)!.decision.waterContent.known).toBe(false)
+    const level = (now: number) => 0.7 - 0.0075 * Math.min(11, Math.max(0, (now - clock(48)) / 3600 - 7))
+    const later = decide(clock(48), clock(72), 300, (now, i) => moment(now, level(now) + 0.001 * (i % 3)), {}, state)
+    expect(later.told.at(-1)!.decision.waterContent.known).toBe(true)
   })
 })
