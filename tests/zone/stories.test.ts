@@ -1,4 +1,15 @@
-import { explainControlFinding, explainZoneFinding, hours, proposeDay, reviewZone, type ZoneRecord } from 'porewater'
+import {
+  entriesOfRecord,
+  explainControlFinding,
+  explainZoneFinding,
+  followZone,
+  hours,
+  InputError,
+  proposeDay,
+  reviewZone,
+  runReducer,
+  type ZoneRecord,
+} from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { inWords } from '../../src/quantity/in-words.js'
 import { asMillilitres } from '../../src/zone/report-words.js'
@@ -131,3 +142,30 @@ describe('what a stranger met', () => {
     expect(explainControlFinding(lost).message).toMatch(/\(readings lost of A 52 %, usually 0 %\)/)
   })
 })
+
+describe('a kept state whose numbers nobody can have read', () => {
+  const follower = followZone(zone)
+  const entries = entriesOfRecord(benchRecord({ days: 4 }))
+  const { state } = runReducer({ reducer: follower, inputs: entries.slice(0, 2350) })
+  it.each([
+    ['from', (one: Kept) => ({ ...one, dryDown: { ...one.dryDown, from: 1e300 } })],
+    ['levels', (one: Kept) => ({ ...one, dryDown: { ...one.dryDown, levels: [-1e300] } })],
+    ['recent', (one: Kept) => ({ ...one, dryDown: { ...one.dryDown, recent: [[one.dryDown.start, 1e9, 1]] } })],
+    [
+      'level',
+      (one: Kept) => ({ ...one, dryDown: { ...one.dryDown, replay: [{ time: one.dryDown.start, level: 1e9 }] } }),
+    ],
+    ['falls', (one: Kept) => ({ ...one, falls: one.falls.map((x) => (x === null ? x : 1e300)) })],
+    ['usualFall', (one: Kept) => ({ ...one, usualFall: 1e300 })],
+  ])('had a forecast of 1e301 mL from it: %s', (_, change) => {
+    const kept = JSON.parse(JSON.stringify(state))
+    expect(follower.restore(kept)).toEqual(state)
+    kept.memory.drying.B = change(kept.memory.drying.B)
+    expect(() => follower.restore(kept)).toThrow(InputError)
+  })
+})
+
+interface Kept {
+  readonly dryDown: { readonly start: number }
+  readonly falls: readonly (number | null)[]
+}
