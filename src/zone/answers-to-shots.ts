@@ -58,6 +58,9 @@ export function isIn(day: LocalDay, moment: number): boolean {
   return moment >= day.from && moment < day.to
 }
 
+/** A probe that rises so often without an opening, and so many times as often as any other, scatters or gets water of its own. */
+const MIN_ALONE = 4
+
 /**
  * What the answers of all probes together say, and which probes saw too few of the shots: under half of what another one saw, of three at
  * least. This only decides which probes count; `diagnoseDay` tells what may be wrong.
@@ -65,7 +68,11 @@ export function isIn(day: LocalDay, moment: number): boolean {
 export function compareAnswers(
   answers: readonly { readonly name: string; readonly answers: ShotAnswers }[],
   drained: boolean | undefined,
-): { readonly findings: ZoneFinding[]; readonly deaf: ReadonlyMap<string, ShotAnswers> } {
+): {
+  readonly findings: ZoneFinding[]
+  readonly deaf: ReadonlyMap<string, ShotAnswers>
+  readonly alone: ReadonlyMap<string, number>
+} {
   const judged = answers.map(({ answers: one }) => one.seen + one.withoutRise.length)
   const shots = judged.reduce((max, one) => Math.max(max, one), 0)
   // A shot at a gap speaks neither for a probe nor against it.
@@ -77,7 +84,19 @@ export function compareAnswers(
         drained === true ? { code: 'bypass', level: 'caution', shots } : { code: 'no-water', level: 'danger', shots },
       ],
       deaf: new Map(),
+      alone: new Map(),
     }
+  // Only probes that saw most of the shots can say that a rise was none.
+  const witnesses = answers.filter(({ answers: one }) => one.openings >= 3 && 2 * one.seen > one.openings)
+  const alone = answers.filter(({ name, answers: { withoutLog } }) => {
+    const others = witnesses.filter((other) => other.name !== name)
+    const isFar = others.every((other) => MIN_ALONE * other.answers.withoutLog.length <= withoutLog.length)
+    return others.length > 0 && withoutLog.length >= MIN_ALONE && isFar
+  })
   const few = shots < 3 ? [] : answers.filter((_, p) => 2 * seen[p]! < maxSeen)
-  return { findings: [], deaf: new Map(few.map((one) => [one.name, one.answers])) }
+  return {
+    findings: [],
+    deaf: new Map(few.map((one) => [one.name, one.answers])),
+    alone: new Map(alone.map((one) => [one.name, one.answers.withoutLog.length])),
+  }
 }

@@ -16,6 +16,8 @@ const CLIMB = 2
 const STEP = 4
 /** Readings on each side of a step, and how many steps of the record may lie between them. */
 const SIDE = 5
+/** Where readings come more rarely, plants drink more between the two sides, and a step must be as many times larger. Unit: s. */
+const OFTEN = 600
 const BRIDGED = 4.2
 
 /** What a probe saw between the shots that ends on this day and should not be: a level that climbs, and one that falls at once and stays. */
@@ -39,7 +41,12 @@ export function betweenShots(
   const climbs = findClimbs({ time, waterContent, dryDowns: late, minRise: min(CLIMB) })
   // The readings on both sides of a step are taken for spikes: they are bridged.
   const bridged = Math.min(86400, BRIDGED * zone.readingStep) as Duration
-  const steps = findSteps({ ...series, maxStep: bridged, minChange: min(STEP), side: SIDE })
+  const steps = findSteps({
+    ...series,
+    maxStep: bridged,
+    minChange: min(STEP * Math.max(1, zone.readingStep / OFTEN)),
+    side: SIDE,
+  })
   return [
     ...climbs
       // What the valve gave meanwhile explains a climb, also where no shot shows.

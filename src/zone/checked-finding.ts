@@ -15,6 +15,7 @@ const NUMBERS: Readonly<Record<ZoneFindingCode | DayDifference['code'], string>>
   'shots-without-rise': 'probe times',
   'shots-not-judged': 'probe times',
   'rises-without-shot': 'probe times',
+  'rises-alone': 'probe rises',
   'climbs-between-shots': 'probe from to rise',
   'level-stepped': 'probe time change',
   'rises-with-salt': 'probe levelPerDay drainPerDay',

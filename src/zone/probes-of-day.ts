@@ -83,7 +83,7 @@ function judge(
     const { name, waterContent, weight } = probe
     const last = lateLevel(zone, window, waterContent)
     const deaf = compared.deaf.get(name)
-    const against = findingAgainst(probe, deaf, last)
+    const against = findingAgainst(probe, deaf, compared.alone.get(name), last)
     if (against !== undefined) findings.push(against)
     const doubted = against !== undefined && against.code !== 'no-late-reading'
     return { name, weight, level: levels[p]!, last, doubted, leftOut: against !== undefined }
@@ -103,6 +103,7 @@ function judge(
 function findingAgainst(
   { name, counts, looksLikePercent }: CheckedProbe,
   deaf: ShotAnswers | undefined,
+  rises: number | undefined,
   last: number | undefined,
 ): ZoneFinding | undefined {
   if (looksLikePercent !== undefined)
@@ -112,6 +113,7 @@ function findingAgainst(
     const of = deaf.seen + deaf.withoutRise.length
     return { code: 'few-shots-seen', level: 'danger', probe: name, seen: deaf.seen, of }
   }
+  if (rises !== undefined) return { code: 'rises-alone', level: 'danger', probe: name, rises }
   return last === undefined ? { code: 'no-late-reading', level: 'caution', probe: name } : undefined
 }
 

@@ -42,6 +42,12 @@ export type ZoneFinding = {
       readonly times: readonly number[]
     }
   | {
+      readonly code: 'rises-alone'
+      readonly probe: string
+      /** How often it rose without an opening, while the others hardly did. Unit: 1. */
+      readonly rises: number
+    }
+  | {
       readonly code: 'climbs-between-shots'
       readonly probe: string
       /** Time of the lowest level. Unit: s. */

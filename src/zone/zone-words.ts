@@ -52,6 +52,10 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
     (finding, at) =>
       `${finding.probe} rose at ${times(finding, at)} without an entry in the log: a valve that passes water, watering by hand, or a log with holes`,
   ],
+  'rises-alone': [
+    (finding) =>
+      `${finding.probe} rose ${finding.rises} times without an entry in the log, and no other probe did: it scatters, or its container gets water of its own; it is left out, so look at it first`,
+  ],
   'climbs-between-shots': [
     (finding, at) =>
       `${finding.probe} climbed by ${points(finding.rise)} from ${at(finding.from)} to ${at(finding.to)}, more slowly than a shot: a valve or an emitter that leaks, shots too small to show, rain, a hand that watered, or a probe that warmed up; close the water by hand, look and listen`,

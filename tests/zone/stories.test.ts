@@ -1,4 +1,15 @@
-import { explainControlFinding, explainZoneFinding, reviewZone, type ZoneRecord } from 'porewater'
+import {
+  entriesOfRecord,
+  explainControlFinding,
+  explainZoneFinding,
+  followZone,
+  hours,
+  InputError,
+  proposeDay,
+  reviewZone,
+  runReducer,
+  type ZoneRecord,
+} from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { inWords } from '../../src/quantity/in-words.js'
 import { asMillilitres } from '../../src/zone/report-words.js'
@@ -48,6 +59,53 @@ describe('what a stranger met', () => {
     const [first] = lastOf({ ...record, probes: { ...record.probes, B } }).findings
     expect(first).toMatchObject({ code: 'looks-like-percent', probe: 'B' })
   })
+  it('a probe that scattered by four points moved the plan by a sixth', () => {
+    const record = benchRecord({ days: 5 })
+    let state = 1
+    const scatter = () => {
+      state = (Math.imul(state, 1664525) + 1013904223) >>> 0
+      return 0.08 * (state / 2 ** 32 - 0.5)
+    }
+    const B = Array.from(record.probes.B!, (x) => (x as number) + scatter())
+    const day = lastOf({ ...record, probes: { ...record.probes, B } })
+    expect(day.findings[0]).toMatchObject({ code: 'rises-alone', level: 'danger', probe: 'B' })
+    expect(day.probes.map(({ used }) => used)).toEqual([true, false])
+    const given = (one: typeof day) => {
+      const plan = proposeDay({ zone, day: one })
+      return plan.known ? plan.value.given : Number.NaN
+    }
+    expect(given(day)).toBeCloseTo(given(lastOf(record)), 1)
+  })
+  it('rises without an opening are held against no probe that is alone with a dead one, nor where both rose', () => {
+    const record = benchRecord({ days: 3 })
+    const log = record.watering!
+    const pick = (list: ArrayLike<number | null>) => Array.from(list).filter((_, i) => i < 20 || i % 2 === 0)
+    const watering = Object.fromEntries(Object.entries(log).map(([name, list]) => [name, pick(list)])) as never
+    const dead = Array.from(record.probes.B!, () => null)
+    for (const B of [dead, record.probes.B!]) {
+      const day = lastOf({ ...record, watering, probes: { ...record.probes, B } })
+      expect(day.probes[0]!.answers!.withoutLog).toHaveLength(5)
+      expect(day.findings.filter(({ code }) => code === 'rises-alone')).toEqual([])
+      expect(day.probes[0]!.used).toBe(true)
+    }
+  })
+  it('hourly readings of healthy probes were told as pulled every evening', () => {
+    const record = benchRecord({ days: 5 })
+    const pick = (list: ArrayLike<number | null>) => Array.from(list).filter((_, i) => i % 12 === 0)
+    const hourly = benchZone({ readingStep: hours(1) })
+    const of = (change: (x: number, i: number) => number) => {
+      const probes = { A: pick(record.probes.A!), B: pick(record.probes.B!).map((x, i) => change(x as number, i)) }
+      const time = pick(record.time) as number[]
+      const { days } = reviewZone({
+        zone: hourly,
+        record: { ...record, rootTemperature: pick(record.rootTemperature!), time, probes },
+      })
+      return days.flatMap(({ findings }) => findings).filter(({ code }) => code === 'level-stepped')
+    }
+    expect(of((x) => x)).toEqual([])
+    // Pulled out at four o'clock in the night it still is told.
+    expect(of((x, i) => (i >= 76 ? x - 0.4 : x))).toMatchObject([{ probe: 'B' }])
+  })
   it('a shot into a full container was told as a valve that did not open', () => {
     const one = { code: 'shots-without-rise', level: 'caution', probe: 'A', times: [MIDNIGHT] } as const
     expect(explainZoneFinding(one).message).toMatch(/or a container that was full$/)
@@ -84,3 +142,30 @@ describe('what a stranger met', () => {
     expect(explainControlFinding(lost).message).toMatch(/\(readings lost of A 52 %, usually 0 %\)/)
   })
 })
+
+describe('a kept state whose numbers nobody can have read', () => {
+  const follower = followZone(zone)
+  const entries = entriesOfRecord(benchRecord({ days: 4 }))
+  const { state } = runReducer({ reducer: follower, inputs: entries.slice(0, 2350) })
+  it.each([
+    ['from', (one: Kept) => ({ ...one, dryDown: { ...one.dryDown, from: 1e300 } })],
+    ['levels', (one: Kept) => ({ ...one, dryDown: { ...one.dryDown, levels: [-1e300] } })],
+    ['recent', (one: Kept) => ({ ...one, dryDown: { ...one.dryDown, recent: [[one.dryDown.start, 1e9, 1]] } })],
+    [
+      'level',
+      (one: Kept) => ({ ...one, dryDown: { ...one.dryDown, replay: [{ time: one.dryDown.start, level: 1e9 }] } }),
+    ],
+    ['falls', (one: Kept) => ({ ...one, falls: one.falls.map((x) => (x === null ? x : 1e300)) })],
+    ['usualFall', (one: Kept) => ({ ...one, usualFall: 1e300 })],
+  ])('had a forecast of 1e301 mL from it: %s', (_, change) => {
+    const kept = JSON.parse(JSON.stringify(state))
+    expect(follower.restore(kept)).toEqual(state)
+    kept.memory.drying.B = change(kept.memory.drying.B)
+    expect(() => follower.restore(kept)).toThrow(InputError)
+  })
+})
+
+interface Kept {
+  readonly dryDown: { readonly start: number }
+  readonly falls: readonly (number | null)[]
+}

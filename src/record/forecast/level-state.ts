@@ -80,6 +80,9 @@ export function newLevelState(shots: ShotWatchState): LevelState {
   }
 }
 
+/** No level and no fall that somebody read is larger, in per cent even; a kept number that is was changed. */
+const MAX_KEPT = 100
+
 /** A state that was kept as JSON, checked. */
 export function restoredLevelState(kept: unknown): LevelState {
   const reader = stateReader(kept)
@@ -93,11 +96,17 @@ export function restoredLevelState(kept: unknown): LevelState {
     shots,
     settled: reader.numberOrNull('settled'),
     dryDown,
-    falls: reader.numbersOrNulls('falls', BINS),
-    usualFall: reader.number('usualFall', 0),
+    falls: fallsIn(reader),
+    usualFall: reader.number('usualFall', 0, MAX_KEPT),
     dryDowns: reader.count('dryDowns'),
     rings,
   }
+}
+
+function fallsIn(reader: StateReader): ClockFalls {
+  const falls = reader.numbersOrNulls('falls', BINS)
+  const isOff = falls.some((fall) => fall !== null && Math.abs(fall) > MAX_KEPT)
+  return isOff ? reader.refuse('falls', 'holds a fall that nothing falls by') : falls
 }
 
 /** A dry-down goes on for no longer: the next one has begun by then. */
@@ -111,20 +120,24 @@ function restoredDryDown(reader: StateReader): DryDownSoFar {
   const recent = reader.list(
     'recent',
     MAX_POINTS,
-    (point): RecentPoint => [point.number('0', start, last), point.number('1'), point.number('2', 1)],
+    (point): RecentPoint => [
+      point.number('0', start, last),
+      point.number('1', -MAX_KEPT, MAX_KEPT),
+      point.number('2', 1),
+    ],
   )
   if (recent.length === 0) reader.refuse('recent', 'is empty')
   const border = reader.number('border')
   if (border < start || border > start + 1800) reader.refuse('border', 'does not follow the start')
   return {
     start,
-    from: reader.number('from'),
+    from: reader.number('from', -MAX_KEPT, MAX_KEPT),
     border,
-    levels: reader.numbers('levels', MAX_LEVELS),
+    levels: reader.numbers('levels', MAX_LEVELS, -MAX_KEPT, MAX_KEPT),
     recent,
     replay: reader.list('replay', 2, (point) => ({
       time: point.number('time', start, last),
-      level: point.number('level'),
+      level: point.number('level', -MAX_KEPT, MAX_KEPT),
     })),
   }
 }
