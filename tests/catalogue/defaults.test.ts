@@ -89,13 +89,8 @@ function others(field: CatalogueField, told: number | string | boolean): unknown
  * agree, which alone proves little.
  */
 const UNSEEN = new Set([
-  'containerFlowRichards1931 input.airDry',
   'fitMediumToRecord record.airDry',
-  'layeredFlowRichards1931 input.airDry',
   'diagnoseDay input.daysBefore',
-  'diagnoseRecord input.maxReadingAge',
-  'fitMediumToRecord record.guess.probeOffset',
-  'fitMediumToRecord record.startUncertainty',
   'proposeDay input.zone.wateringLog',
   'reportZone input.zone.wateringLog',
 ])

@@ -1,10 +1,14 @@
 import {
   type ContainerFlow,
   calibrateTwoPoint,
+  centimetres,
+  centimetresOfSuction,
   entriesOfRecord,
+  hours,
   litres,
   minutes,
   type Reducer,
+  type RichardsFlow,
   rawReading,
   runReducer,
   waterContent,
@@ -78,20 +82,28 @@ const calibration = calibrateTwoPoint({
   saturated: { reading: rawReading(1100), waterContent: waterContent(0.78) },
 })
 
-/** Invented: both probes answer to a shot, then one falls silent. */
+/** Invented: the level of two probes by the minute, with a shot every hour. */
+const hourlyLevel = (minute: number, i: number) =>
+  waterContent(0.6 + 0.02 * Math.floor((minute + 36) / 60) - 0.0002 * (minute % 60) + 0.0007 * ((minute + i) % 3))
+
+/** Both probes answer to a shot, then one falls silent. */
 const zoneInputs = Array.from({ length: 200 }, (_, minute) => ({
   now: 60 * minute,
   open: minute % 60 === 20 || minute % 60 === 21,
   readings: ['A', 'B']
     .filter((probe) => probe === 'A' || minute < 70)
-    .map((probe, i) => ({
-      probe,
-      waterContent: waterContent(
-        0.6 + 0.02 * Math.floor((minute + 36) / 60) - 0.0002 * (minute % 60) + 0.0007 * ((minute + i) % 3),
-      ),
-      time: 60 * minute,
-    })),
+    .map((probe, i) => ({ probe, waterContent: hourlyLevel(minute, i), time: 60 * minute })),
 }))
+
+/** The same as a record. */
+const silentRecord = {
+  time: zoneInputs.map(({ now }) => now),
+  probes: ['A', 'B'].map((name, i) => ({
+    name,
+    waterContent: zoneInputs.map((_, minute) => (i === 1 && minute >= 70 ? Number.NaN : hourlyLevel(minute, i))),
+  })),
+  shots: [1200, 4800, 8400].map((start) => ({ start, end: start + 120 })),
+}
 
 /** Water into a drained container until it drains, then an hour of drain. */
 const twoSteps = (flow: ContainerFlow<unknown>) => {
@@ -102,6 +114,21 @@ const twoSteps = (flow: ContainerFlow<unknown>) => {
   })
   const [, later] = flow.step(state, { duration: minutes(60), applied: litres(0), demand: litres(0) })
   return [wet.drained, later.drained]
+}
+
+/** Invented: what a probe read beside the drain of the example. */
+const withReadings = [0.75, 0.74, 0.73, 0.76, 0.74, 0.73, 0.76, 0.74, 0.73].map((level) => waterContent(level))
+
+/** What evaporates from a container that is nearly as dry as air makes it. */
+const dryingOut = (flow: RichardsFlow) => {
+  const state = flow.startAt(() => centimetresOfSuction(30_000))
+  const [, { evaporated }] = flow.step(state, {
+    duration: hours(6),
+    applied: litres(0),
+    demand: litres(0),
+    evaporation: litres(1),
+  })
+  return evaporated
 }
 
 /** By function and argument: where the example of a function does not need an argument that it could do without. */
@@ -143,6 +170,7 @@ export const SHOWING: Readonly<Record<string, Showing>> = {
   'reviewDay input.zone.wateringLog': { given: changed(() => ({ record, date: '1970-01-02' })) },
   'followZone zone.wateringLog': { of: said(entriesOfRecord(record)) },
   'watchZone settings.maxReadingAge': { of: said(zoneInputs) },
+  'diagnoseRecord input.maxReadingAge': { given: changed(() => ({ record: silentRecord })) },
   'watchZone settings.settle': { of: said(zoneInputs) },
   'forecastLevel settings.settle': {
     of: (reducer: Reducer<unknown, object, unknown>) =>
@@ -150,8 +178,25 @@ export const SHOWING: Readonly<Record<string, Showing>> = {
   },
   'containerFlowRichards1931 input.bypass': { of: twoSteps },
   'containerFlowRichards1931 input.tolerance': { of: twoSteps },
+  'containerFlowRichards1931 input.airDry': { of: dryingOut },
+  'layeredFlowRichards1931 input.airDry': { of: dryingOut },
   'layeredFlowRichards1931 input.bypass': { of: twoSteps },
   'layeredFlowRichards1931 input.tolerance': { of: twoSteps },
+  'fitMediumToRecord record.guess.probeOffset': {
+    given: changed(() => ({
+      nodes: 5,
+      tolerance: 0.01,
+      probe: { height: centimetres(6), sensedHeight: centimetres(4), waterContents: withReadings },
+    })),
+  },
+  'fitMediumToRecord record.startUncertainty': {
+    given: changed(() => ({
+      nodes: 5,
+      tolerance: 0.01,
+      start: waterContent(0.78),
+      fit: ['saturatedConductivity', 'start'],
+    })),
+  },
   // For all arguments of its own: coarse, because it simulates a hundred times.
   fitMediumToRecord: { given: changed(() => ({ nodes: 5, tolerance: 0.01 })) },
 }
