@@ -107,22 +107,15 @@ function inputsOf(record: WatchedRecord): WatchZoneInput[] {
       const { start } = shots[next]!
       inputs.push({ ...row, now: start, readings: [], ...order(start) } as unknown as WatchZoneInput)
     }
-    const readings = record.probes.map(({ name, waterContent }) => ({
-      probe: name,
-      waterContent: waterContent[i],
-      time: now,
-    }))
+    const readings = record.probes
+      .map(({ name, waterContent }) => ({ probe: name, waterContent: waterContent[i], time: now }))
+      .filter(({ waterContent }) => !Number.isNaN(waterContent))
     // What is missing in a row stays as it was: a counter goes on.
     for (const column of COLUMNS) {
       const value = record[column]?.[i]
       if (value !== undefined && !Number.isNaN(value)) row = { ...row, [column]: value }
     }
-    inputs.push({
-      ...row,
-      now,
-      readings: readings.filter(({ waterContent }) => !Number.isNaN(waterContent)),
-      ...order(now),
-    } as unknown as WatchZoneInput)
+    inputs.push({ ...row, now, readings, ...order(now) } as unknown as WatchZoneInput)
   }
   return inputs
 }
