@@ -4,10 +4,6 @@ import type { WateringZone } from './state.js'
 /** Plants drink in more hours than these, whenever water may flow. Unit: s. */
 const SHORT = 28800
 
-/** Plants drink more than this share of the usual use, whatever the day. Own judgement, no source. */
-const TOO_SMALL = 0.2
-/** Where water may flow for fewer hours than these, plants drink in most of them. Unit: s. */
-const NIGHTLESS = 64800
 /** A level stands still that moves by less than this share of what plants use. Own judgement, no source. */
 const STILL = 0.1
 
@@ -25,14 +21,12 @@ export function passBalance(
   const start = zone.level ?? level
   const next = { ...zone, use: zone.use + use, level: start }
   // Where water may flow all day, or only for some hours, the window is a day, so that nights do not look like probes that stand still and a
-  // morning is not held against the use of the whole day; and what is said to be full is doubted later, if it moves at all.
+  // morning is not held against the use of the whole day; and what is said to be full is doubted later.
   const fell = level === null || start === null ? 0 : (start - level) * limits.substrate
   // A zone that drains stands still because it is full.
   const isStill = !drains && Math.abs(fell) < STILL * next.use
-  const isDead = isStill && zone.given < TOO_SMALL * next.use && limits.allowed < NIGHTLESS
-  const isFull = level !== null && level >= limits.upper
-  const isLong = !isDead && (limits.allowed > 50400 || isFull)
-  if (next.use < (isLong || limits.allowed < SHORT ? limits.usual : limits.usual / 2)) return next
+  const isLong = limits.allowed > 50400 || limits.allowed < SHORT || (level !== null && level >= limits.upper)
+  if (next.use < (isLong ? limits.usual : limits.usual / 2)) return next
   const ended = { ...zone, use: 0, given: 0, level }
   if (level === null || start === null) return ended
   // A level that stands still in a zone that is watered by time agrees with the balance by chance: it has to move before it is believed again.
@@ -41,7 +35,7 @@ export function passBalance(
 }
 
 function judged(before: WateringZone['verdict'], share: number): WateringZone['verdict'] {
-  if (share < TOO_SMALL) return 'use-too-small'
+  if (share < 0.2) return 'use-too-small'
   if (share > 3) return 'use-too-large'
   if (before === 'use-too-small' && share < 0.35) return before
   return before === 'use-too-large' && share > 2.5 ? before : 'plausible'

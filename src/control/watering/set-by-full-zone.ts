@@ -1,6 +1,6 @@
 import type { Limits } from './checked-settings.js'
 import type { ProbeView } from './probes.js'
-import type { WateringFill, WateringState } from './state.js'
+import type { WateringFill, WateringState, WateringZone } from './state.js'
 import type { ZoneLevel } from './zone-level.js'
 
 /**
@@ -53,9 +53,6 @@ export function setFull(
     const [seen, first] = [views[i]!.seen, atFull[i]!]
     return seen === null || first === null || rises[i] ? before : Math.max(-MAX_UP, Math.min(1, seen - first))
   })
-  // Probes that stood still while plants drank, and below what they say of a full zone, have to move first.
-  const isShort = views.some(({ seen }, i) => seen !== null && atFull[i] !== null && seen < atFull[i]! - LIKE)
-  const verdict = zone.verdict === 'use-too-small' && isShort ? zone.verdict : 'plausible'
   const since = clock.elapsed - (fill.full ?? clock.elapsed)
   const faster = (i: number) => Math.max(0, Math.min(FASTEST, (bias[i]! - fill.bias[i]!) / since))
   const drift = fill.drift.map((before, i) => (since < MIN_SINCE ? before : faster(i)))
@@ -75,9 +72,22 @@ export function setFull(
       apart: apartAtFull(views, atFull, bias),
       slip: learntSlip(fill, bias, since, limits),
     },
-    // What was told before was told by other probes, as it were.
-    zone: { ...zone, dry: false, verdict, use: 0, given: 0, level: null, told: null },
+    zone: zoneWhenFull(zone, views, atFull),
   }
+}
+
+/**
+ * The zone when it is full: what was told before was told by other probes, as it were. Only those that stood still while plants drank, below what they
+ * say of a full zone, have to move first.
+ */
+function zoneWhenFull(
+  zone: WateringZone,
+  views: readonly ProbeView[],
+  atFull: readonly (number | null)[],
+): WateringZone {
+  const isShort = views.some(({ seen }, i) => seen !== null && atFull[i] !== null && seen < atFull[i]! - LIKE)
+  const verdict = zone.verdict === 'use-too-small' && isShort ? zone.verdict : 'plausible'
+  return { ...zone, dry: false, verdict, use: 0, given: 0, level: null, told: null }
 }
 
 /**

@@ -180,7 +180,7 @@ describe('a probe that trembles at a level above the upper limit', () => {
   it('is believed again once it moves as plants drink', () => {
     const { told, state } = decide(clock(0), clock(48), 300, (now, i) => moment(now, 0.62 + 0.001 * ((i * 7) % 5)))
     expect(told.at(-1)!.decision.waterContent.known).toBe(false)
-    const level = (now: number) => 0.7 - 0.0075 * Math.min(11, Math.max(0, (now - clock(48)) / 3600 - 7))
+    const level = (now: number) => 0.75 - 0.0075 * Math.min(11, Math.max(0, (now - clock(48)) / 3600 - 7))
     const later = decide(clock(48), clock(72), 300, (now, i) => moment(now, level(now) + 0.001 * (i % 3)), {}, state)
     expect(later.told.at(-1)!.decision.waterContent.known).toBe(true)
   })
