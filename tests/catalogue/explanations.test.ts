@@ -81,6 +81,7 @@ const NUMBERS = {
   given: 4,
   drained: 5,
   entries: 2,
+  rises: 5,
   steady: 0.25,
   extreme: 'lowest',
   days: 2,
