@@ -2,6 +2,12 @@
 export const STAGE = 0.2928932188134524
 export const REST = 0.7071067811865476
 
+/**
+ * No flow yet. A plain zero would be a whole number to the engine, and the first broken one in its place would give the object another layout,
+ * for which all loops are compiled again.
+ */
+export const STILL = -0
+
 /** Flows of a column at a moment, or on average over a step. Unit: cm³/s. */
 export interface FlowRates {
   /** Up through each element. */
@@ -19,10 +25,10 @@ export function flowRates(nodes: number): FlowRates {
   return {
     up: new Float64Array(nodes - 1),
     taken: new Float64Array(nodes),
-    drained: 0,
-    entered: 0,
-    runOff: 0,
-    evaporated: 0,
+    drained: STILL,
+    entered: STILL,
+    runOff: STILL,
+    evaporated: STILL,
   }
 }
 
