@@ -56,8 +56,8 @@ export function addFlows(held: Float64Array, flows: FlowRates, dt: number): void
 
 /**
  * Weights of the rates at begin, first stage and end of a step in how they bend: by how much the last is off the straight line through the
- * others.
+ * others: 1 / STAGE, -1 / STAGE - 1 / REST and 1 / REST.
  */
-export const BEND_BEGIN = 1 / STAGE
-export const BEND_FIRST = -1 / STAGE - 1 / REST
-export const BEND_END = 1 / REST
+export const BEND_BEGIN = 3.414213562373096
+export const BEND_FIRST = -4.828427124746191
+export const BEND_END = 1.414213562373095

@@ -17,10 +17,10 @@ interface SoluteConditions {
 // Three implicit stages of the third order, the last at the end of the step: Alexander (1977), SIAM Journal on Numerical Analysis 14:1006-1021,
 // from memory; with the two stages of the flow salt closed in with the power 1.6 of the step behind a shot.
 const STAGE = 0.4358665215084592
-const MIDDLE = (1 + STAGE) / 2
-/** Weights of the first two stages in the whole; that of the last is its length. */
-const FIRST = -(6 * STAGE * STAGE - 16 * STAGE + 1) / 4
-const SECOND = (6 * STAGE * STAGE - 20 * STAGE + 5) / 4
+const MIDDLE = 0.7179332607542296
+/** Weights of the first two stages in the whole, of γ = STAGE (-6γ² + 16γ - 1) / 4 and (6γ² - 20γ + 5) / 4; that of the last is its length. */
+const FIRST = 1.2084966491760107
+const SECOND = -0.6443631706844699
 /** Water content below which a cell counts as holding that much, so that a concentration stays a number. */
 const DRY = 1e-9
 
