@@ -340,24 +340,27 @@ describe('rates of a step', () => {
 
 describe('the length of steps', () => {
   it('goes with the third root of the tolerance over the error, a little below it', () => {
-    expect(factorFor(1e-3, 1e-3)).toBeCloseTo(0.9, 12)
-    expect(factorFor(8e-3, 1e-3)).toBeCloseTo(0.45, 12)
-    expect(factorFor(1e-3 / 8, 1e-3)).toBeCloseTo(1.8, 12)
+    expect(factorFor(1e-3, 1e-3)).toBeCloseTo(0.95, 12)
+    expect(factorFor(8e-3, 1e-3)).toBeCloseTo(0.475, 12)
+    expect(factorFor(1e-3 / 8, 1e-3)).toBeCloseTo(1.9, 12)
     expect(factorFor(0, 1e-3)).toBe(5)
   })
   it('takes the fall of the error along, but no chance', () => {
     const control = stepControl()
     const next = (dt: number, error: number) => growth({ control, tolerance: 1e-3 }, dt, error)
-    expect(next(1, 1e-3)).toBeCloseTo(0.9, 12)
+    expect(next(1, 1e-3)).toBeCloseTo(0.95, 12)
     expect(control).toMatchObject({ error: 1e-3, length: 1 })
-    // The same error over the double: half of it is due to the length alone.
-    expect(next(2, 1e-3)).toBeCloseTo(0.9 * 2, 12)
-    expect(next(2, 8e-3)).toBeCloseTo(0.9 * 0.5 * 0.5, 12)
-    expect(next(2, 64e-3)).toBeCloseTo(0.9 * 0.25 * 0.5, 12)
+    // The same error over the double: half of it is due to the length alone, and half of that, as a length, is believed.
+    expect(next(2, 1e-3)).toBeCloseTo(0.95 * Math.SQRT2, 12)
+    expect(next(2, 8e-3)).toBeCloseTo(0.95 * 0.5 * Math.SQRT1_2, 12)
+    expect(next(2, 64e-3)).toBeCloseTo(0.95 * 0.5 * 0.5 * Math.SQRT1_2, 12)
+    // No further than twice either way.
+    expect(next(20, 64e-3)).toBeCloseTo(0.95 * 0.25 * 2, 12)
+    expect(next(2, 64e-3)).toBeCloseTo(0.95 * 0.25 * 0.5, 12)
     expect(next(2, 0)).toBe(5)
-    expect(next(2, 1e-3)).toBeCloseTo(0.9, 12)
+    expect(next(2, 1e-3)).toBeCloseTo(0.95, 12)
     control.triedByDrain = true
-    expect(next(2, 1e-3)).toBeCloseTo(0.9, 12)
+    expect(next(2, 1e-3)).toBeCloseTo(0.95, 12)
     expect(control.byDrain).toBe(true)
     // The drain's error fell by chance.
     expect(next(2, 1e-6)).toBeCloseTo(1.2, 12)

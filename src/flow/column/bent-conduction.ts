@@ -5,7 +5,7 @@ import type { ColumnTerms } from './terms.js'
 /** Difference of suction below which an element counts as level, and conductivity below which nothing flows. Units: cm, 1. */
 const LEVEL = 1e-6
 const NOTHING = 1e-30
-const THIRD = 1 / 3
+const THIRD = 0.3333333333333333
 
 /**
  * Corrects the flow through each trusted element for how the conductivity bends within it.

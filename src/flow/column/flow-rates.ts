@@ -2,6 +2,12 @@
 export const STAGE = 0.2928932188134524
 export const REST = 0.7071067811865476
 
+/**
+ * No flow yet. A plain zero would be a whole number to the engine, and the first broken one in its place would give the object another layout,
+ * for which all loops are compiled again.
+ */
+export const STILL = -0
+
 /** Flows of a column at a moment, or on average over a step. Unit: cm³/s. */
 export interface FlowRates {
   /** Up through each element. */
@@ -19,10 +25,10 @@ export function flowRates(nodes: number): FlowRates {
   return {
     up: new Float64Array(nodes - 1),
     taken: new Float64Array(nodes),
-    drained: 0,
-    entered: 0,
-    runOff: 0,
-    evaporated: 0,
+    drained: STILL,
+    entered: STILL,
+    runOff: STILL,
+    evaporated: STILL,
   }
 }
 
@@ -50,8 +56,8 @@ export function addFlows(held: Float64Array, flows: FlowRates, dt: number): void
 
 /**
  * Weights of the rates at begin, first stage and end of a step in how they bend: by how much the last is off the straight line through the
- * others.
+ * others: 1 / STAGE, -1 / STAGE - 1 / REST and 1 / REST.
  */
-export const BEND_BEGIN = 1 / STAGE
-export const BEND_FIRST = -1 / STAGE - 1 / REST
-export const BEND_END = 1 / REST
+export const BEND_BEGIN = 3.414213562373096
+export const BEND_FIRST = -4.828427124746191
+export const BEND_END = 1.414213562373095

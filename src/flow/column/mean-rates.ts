@@ -1,12 +1,11 @@
 import type { ColumnEquations } from './equations.js'
-import { BEND_BEGIN, BEND_END, BEND_FIRST, REST, STAGE } from './flow-rates.js'
-import { BENT } from './step-correction.js'
+import { REST, STAGE } from './flow-rates.js'
 import type { StepWork } from './step-work.js'
 
-/** Weights of the rates at begin, first stage and end of a step in their mean, where it knows how they bend. */
-const BEGUN = BENT * BEND_BEGIN
-const EARLY = REST + BENT * BEND_FIRST
-const LATE = STAGE + BENT * BEND_END
+/** Weights of the rates at begin, first stage and end of a step in their mean, where it knows how they bend: those of the stages and `BENT` of the bend. */
+const BEGUN = -0.06903539823118399
+const EARLY = 0.8047375776489155
+const LATE = 0.2642978205822685
 
 /** Mean flows of a step by its two stages. */
 export function meanOfStages({ equations, early, flows }: StepWork): void {

@@ -19,8 +19,8 @@ export interface StepControl {
   behind: number
 }
 
-/** Share of the tolerance at which steps aim. */
-const AIM = 0.9
+/** Share of the tolerance, as lengths, at which steps aim. */
+const AIM = 0.95
 /** By how much a step may be longer than the last in any case, by how much because errors fell, and where that of the drain fell by chance. */
 const LONGER = 5
 const FALLING = 2
@@ -45,8 +45,9 @@ interface Controlled {
 
 /**
  * By how much the step that follows one that stands is longer. Behind a shot errors fall while steps grow, by the same share in each, so
- * that the fall goes on in the next: Gustafsson (1994), ACM Transactions on Mathematical Software 20:496-517, from memory. The error of
- * a drain that has risen and begins to fall changes its sign, and is small by chance.
+ * that the fall goes on in the next: Gustafsson (1994), ACM Transactions on Mathematical Software 20:496-517, from memory. Half of that fall is
+ * believed: with all of it one step in eight was tried in vain. The error of a drain that has risen and begins to fall changes its sign, and is
+ * small by chance.
  */
 export function growth({ control, tolerance }: Controlled, dt: number, error: number): number {
   const factor = factorFor(error, tolerance)
@@ -56,7 +57,8 @@ export function growth({ control, tolerance }: Controlled, dt: number, error: nu
   control.byDrain = control.triedByDrain
   if (last === 0 || error === 0) return factor
   if (byDrain && error < UNLIKELY * last) return Math.min(factor, CHANCE)
-  return factor * Math.min(Math.max((dt / length) * (last / error) ** (1 / 3), 1 / FALLING), FALLING)
+  const fall = Math.sqrt((dt / length) * (last / error) ** (1 / 3))
+  return factor * Math.min(Math.max(fall, 1 / FALLING), FALLING)
 }
 
 /** How much more exact than a single cell, as depths over the whole column, is kept what passes above each. Unit: 1/cm³. */

@@ -1,5 +1,5 @@
 import type { ColumnEquations } from './equations.js'
-import { type FlowRates, flowRates } from './flow-rates.js'
+import { type FlowRates, flowRates, STILL } from './flow-rates.js'
 import type { StepFlows } from './passed.js'
 import { type StepControl, stepControl, weightOfPassing } from './step-control.js'
 
@@ -41,11 +41,11 @@ function stepFlows(nodes: number, middle: Float64Array): StepFlows {
   return {
     up,
     taken,
-    drained: 0,
-    entered: 0,
-    runOff: 0,
-    evaporated: 0,
-    dt: 0,
+    drained: STILL,
+    entered: STILL,
+    runOff: STILL,
+    evaporated: STILL,
+    dt: STILL,
     before: new Float64Array(nodes),
     after: new Float64Array(nodes),
     middle,

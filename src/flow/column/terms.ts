@@ -1,4 +1,4 @@
-import type { FlowRates } from './flow-rates.js'
+import { type FlowRates, STILL } from './flow-rates.js'
 import type { ColumnGrid } from './grid.js'
 
 /**
@@ -58,12 +58,12 @@ export function columnTerms(grid: ColumnGrid): ColumnTerms {
     trust: elements(),
     trustByBelow: elements(),
     trustByAbove: elements(),
-    drained: 0,
-    drainedSlope: 0,
-    runOff: 0,
-    runOffSlope: 0,
-    evaporated: 0,
-    evaporatedSlope: 0,
-    entered: 0,
+    drained: STILL,
+    drainedSlope: STILL,
+    runOff: STILL,
+    runOffSlope: STILL,
+    evaporated: STILL,
+    evaporatedSlope: STILL,
+    entered: STILL,
   }
 }

@@ -14,9 +14,13 @@ interface SoluteConditions {
   readonly diffusion: number
 }
 
-// The stages of the flow: Alexander (1977).
-const STAGE = 0.2928932188134524
-const REST = 0.7071067811865476
+// Three implicit stages of the third order, the last at the end of the step: Alexander (1977), SIAM Journal on Numerical Analysis 14:1006-1021,
+// from memory; with the two stages of the flow salt closed in with the power 1.6 of the step behind a shot.
+const STAGE = 0.4358665215084592
+const MIDDLE = 0.7179332607542296
+/** Weights of the first two stages in the whole, of γ = STAGE (-6γ² + 16γ - 1) / 4 and (6γ² - 20γ + 5) / 4; that of the last is its length. */
+const FIRST = 1.2084966491760107
+const SECOND = -0.6443631706844699
 /** Water content below which a cell counts as holding that much, so that a concentration stays a number. */
 const DRY = 1e-9
 
@@ -27,19 +31,27 @@ const DRY = 1e-9
 export function soluteTransport(grid: ColumnGrid, layers: readonly SoluteLayer[]) {
   const { nodes } = grid
   const transport = transportOf(grid, layers)
-  const [first, second] = [new Float64Array(nodes), new Float64Array(nodes)]
+  const room = () => new Float64Array(nodes)
+  const [rates, second, third] = [room(), room(), room()]
   /** Changes the salt of each cell by one step of the flow. */
   return (salt: Float64Array, flows: StepFlows, at: SoluteConditions, passed: SaltPassed): void => {
     const { dt } = flows
     prepare(transport, flows, at.diffusion)
     solveStage(transport, salt, flows, STAGE, at)
-    inflow(transport, flows, at, first)
-    count(transport, passed, REST * dt)
-    for (let i = 0; i < nodes; i++) second[i] = salt[i]! + REST * dt * first[i]!
-    solveStage(transport, second, flows, 1, at)
-    inflow(transport, flows, at, first)
+    inflow(transport, flows, at, rates)
+    count(transport, passed, FIRST * dt)
+    for (let i = 0; i < nodes; i++) {
+      second[i] = salt[i]! + (MIDDLE - STAGE) * dt * rates[i]!
+      third[i] = salt[i]! + FIRST * dt * rates[i]!
+    }
+    solveStage(transport, second, flows, MIDDLE, at)
+    inflow(transport, flows, at, rates)
+    count(transport, passed, SECOND * dt)
+    for (let i = 0; i < nodes; i++) third[i]! += SECOND * dt * rates[i]!
+    solveStage(transport, third, flows, 1, at)
+    inflow(transport, flows, at, rates)
     count(transport, passed, STAGE * dt)
-    for (let i = 0; i < nodes; i++) salt[i] = second[i]! + STAGE * dt * first[i]!
+    for (let i = 0; i < nodes; i++) salt[i] = third[i]! + STAGE * dt * rates[i]!
   }
 }
 
