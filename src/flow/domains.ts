@@ -22,6 +22,7 @@ export const EVAPORATION: Domain = { quantity: 'evaporation', unit: 'L', min: 0,
 export const FRONT_CONDUCTIVITY: Domain = { quantity: 'conductivity of the wetted medium', unit: 'cm/h', min: 0, max: Infinity, ends: '()', hint: 'give a conductivity above zero; tables print cm/min, cm/h, cm/d and mm/h' }
 export const FRONT_SUCTION: Domain = { quantity: 'suction at the front', unit: 'cm', min: 0, max: Infinity, ends: '[)', hint: 'give the suction that draws the front on, zero or more' }
 export const GRAVITY_TERM: Domain = { quantity: 'coefficient of time', unit: 'cm/h', min: 0, max: Infinity, ends: '[)', hint: 'give a third to two thirds of the saturated conductivity, or leave it out' }
+export const GUESSED_CONNECTION: Domain = { quantity: 'pore connection of a guess', unit: '1', min: -2, max: 10, ends: '(]', hint: 'begin with 0.5; a search looks no further than these ends' }
 export const HEIGHT: Domain = { quantity: 'height above the water table', unit: 'cm', min: 0, max: Infinity, ends: '[)', hint: 'count upwards from the water table' }
 export const HELD_SUCTION: Domain = { quantity: 'suction that is held', unit: 'cm', min: -1000, max: 100000, ends: '[]', hint: 'give the suction at bottom or surface, zero for a water table' }
 export const HIGH_DEMAND: Domain = { quantity: 'high demand', unit: 'mm/d', min: 0, max: Infinity, ends: '()', hint: 'give the demand at which h3HighDemand holds, usually 5 mm/d' }

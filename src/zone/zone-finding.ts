@@ -170,6 +170,7 @@ export type ZoneFinding = {
 /** A column whose numbers look like those of another unit. */
 export interface UnitDoubt {
   readonly code: 'unit-doubted'
+  /** The column that is doubted. */
   readonly about: (typeof DOUBTED_COLUMNS)[number]
   /** The middle of the numbers of the day; of light what a twentieth of them reach. Unit: that of `unit`. */
   readonly value: number

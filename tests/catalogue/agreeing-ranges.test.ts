@@ -145,6 +145,9 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
     'maxReadingAge: Duration in s': ['(0, 86400]', '[60, 86400]'],
     'runTime: Duration in s': ['(0, ∞)', '[0, 86400]', '[0, ∞)'],
   },
+  'a search has ends: from a guess beyond them it finds nothing': {
+    'poreConnection: number in 1': ['(-2, 10]', '(-∞, ∞)'],
+  },
   'a prediction goes where no wish does: a day that begins wet drains more than it is given, and a night may end wetter':
     {
       'drainFraction: DrainFraction in 1': ['(0, 1]', '[0, 1)', '[0, ∞)'],

@@ -339,7 +339,7 @@ describe('a medium fitted to what drained and what a probe read', () => {
       argument: 'startUncertainty',
     })
     expectDomainError(() => fitMediumToRecord({ ...record, drain: { volumes: steps.map(() => -1 as never) } }), {
-      argument: 'drain',
+      argument: 'drain.volumes',
     })
     expectDomainError(() => fitMediumToRecord({ ...record, guess: { ...guess, probeOffset: 1 as never } }), {
       argument: 'probeOffset',

@@ -47,7 +47,7 @@ export const EQUAL_CHANGES: readonly EqualChange[] = [
   },
   {
     path: 'src/flow/salt/solute.ts',
-    line: 'for (let i = 0; i < nodes; i++) second[i] = salt[i]! + REST * dt * first[i]!',
+    line: 'for (let i = 0; i < nodes; i++) third[i]! += SECOND * dt * rates[i]!',
     was: 'i < nodes',
     becomes: 'i <= nodes',
     why: 'a typed array has no place behind its end: what is written there vanishes',

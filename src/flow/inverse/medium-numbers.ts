@@ -1,7 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
 import { oneOf } from '../../quantity/one-of.js'
-import { BYPASS, PROBE_OFFSET, SATURATED_CONDUCTIVITY } from '../domains.js'
+import { BYPASS, GUESSED_CONNECTION, PROBE_OFFSET, SATURATED_CONDUCTIVITY } from '../domains.js'
 import type { MediumNumber, MediumRecord } from './medium-record.js'
 
 const NAMES: readonly MediumNumber[] = [
@@ -46,7 +46,7 @@ export function guessedValues({ guess, start }: MediumRecord): MediumValues {
     saturated: guess.saturated,
     alpha: guess.alpha,
     n: guess.n,
-    poreConnection: guess.poreConnection ?? 0.5,
+    poreConnection: numberIn(guess.poreConnection ?? 0.5, GUESSED_CONNECTION, 'poreConnection'),
     saturatedConductivity: numberIn(guess.saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity'),
     bypass: numberIn(guess.bypass ?? 0, BYPASS, 'bypass'),
     start: start ?? 0,

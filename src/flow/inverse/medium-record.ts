@@ -19,6 +19,8 @@ export type MediumNumber =
 
 /** What is believed of a medium before a fit: where the search begins, and the values of what is not fitted. */
 export interface MediumGuess extends VanGenuchtenParameters, SaturatedMedium {
+  /** Mualem's pore-connection exponent l; 0.5 by default. Beyond these ends no search finds one. Unit: 1. Range: (-2, 10]. */
+  readonly poreConnection?: number
   /** Share of the water given that runs past the medium; none by default. Unit: 1. Range: [0, 1]. */
   readonly bypass?: Share
   /** Reading of the probe less the water content around it; none by default. Unit: m³/m³. Range: [-0.3, 0.3]. */
