@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { cubicAt, cubicIntegral, cubicSlopeAt, hermite, placeIn } from '../../src/flow/column/cubic.js'
 import { columnEnds } from '../../src/flow/column/ends.js'
 import { columnEquations } from '../../src/flow/column/equations.js'
-import { addFlows, BEND_BEGIN, BEND_END, BEND_FIRST, flowRates, REST, STAGE } from '../../src/flow/column/flow-rates.js'
+import { addFlows, BEND_FIRST, flowRates, PER_REST, PER_STAGE, REST, STAGE } from '../../src/flow/column/flow-rates.js'
 import type { ColumnGrid } from '../../src/flow/column/grid.js'
 import { columnGrid } from '../../src/flow/column/grid.js'
 import { mediumTable } from '../../src/flow/column/medium-table.js'
@@ -331,7 +331,7 @@ describe('rates of a step', () => {
     // The first stage stands at 1 - 1/√2 of the step (Alexander 1977).
     expect(STAGE).toBeCloseTo(1 - Math.SQRT1_2, 15)
     expect(REST + STAGE).toBeCloseTo(1, 15)
-    const bend = (end: number, first: number, begin: number) => BEND_END * end + BEND_FIRST * first + BEND_BEGIN * begin
+    const bend = (end: number, first: number, begin: number) => PER_REST * end + BEND_FIRST * first + PER_STAGE * begin
     expect(bend(3, 1 + 2 * STAGE, 1)).toBeCloseTo(0, 12)
     // Second divided difference of t² times the whole: (1 + γ) - γ.
     expect(bend(1, STAGE * STAGE, 0)).toBeCloseTo(1, 12)

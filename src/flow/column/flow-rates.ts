@@ -54,10 +54,11 @@ export function addFlows(held: Float64Array, flows: FlowRates, dt: number): void
   held[top]! += dt * (fromBelow - taken[top]! + flows.entered - flows.runOff - flows.evaporated)
 }
 
+/** One over the lengths of the stages: a division takes as long as several products. */
+export const PER_STAGE = 3.414213562373096
+export const PER_REST = 1.414213562373095
 /**
- * Weights of the rates at begin, first stage and end of a step in how they bend: by how much the last is off the straight line through the
- * others: 1 / STAGE, -1 / STAGE - 1 / REST and 1 / REST.
+ * Weight of the rate at the first stage in how rates bend, -1 / STAGE - 1 / REST; `PER_STAGE` and `PER_REST` are those at begin and end. By so much
+ * the last is off the straight line through the others.
  */
-export const BEND_BEGIN = 3.414213562373096
 export const BEND_FIRST = -4.828427124746191
-export const BEND_END = 1.414213562373095

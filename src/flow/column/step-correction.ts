@@ -1,6 +1,6 @@
 import { solveTridiagonalAgain } from '../../numerics/tridiagonal.js'
 import type { ColumnEquations } from './equations.js'
-import { BEND_BEGIN, BEND_END, BEND_FIRST } from './flow-rates.js'
+import { BEND_FIRST, PER_REST, PER_STAGE } from './flow-rates.js'
 import { DRAIN } from './step-control.js'
 import type { StepWork } from './step-work.js'
 
@@ -26,7 +26,7 @@ export function errorOfStep(work: StepWork, dt: number): number {
   again.fill(0)
   const bent = dt * BENT
   for (let i = firstFree; i < endFree; i++) {
-    const bend = BEND_BEGIN * before[i]! + BEND_FIRST * first[i]! + BEND_END * net[i]!
+    const bend = PER_STAGE * before[i]! + BEND_FIRST * first[i]! + PER_REST * net[i]!
     again[i] = bent * bend + ANSWERED * (water[i]! - change[i]!)
   }
   through(equations, again, move, water)

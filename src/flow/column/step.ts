@@ -1,7 +1,7 @@
 import { comeCloser } from './come-closer.js'
 import type { Conditions } from './equations.js'
 import { firstStageAlone } from './first-stage-alone.js'
-import { keepRates, REST, STAGE } from './flow-rates.js'
+import { keepRates, PER_REST, PER_STAGE, REST, STAGE } from './flow-rates.js'
 import { meanOfStages, meanOfThirdOrder } from './mean-rates.js'
 import { moveAll } from './moved.js'
 import type { ColumnNewton } from './newton.js'
@@ -12,10 +12,6 @@ import { factorFor, growth } from './step-control.js'
 import { dampCorrection, errorOfStep } from './step-correction.js'
 import { failed, goOn, type OnStep, type StepOutcome } from './step-ends.js'
 import type { StepWork } from './step-work.js'
-
-/** One over the lengths of the stages: a division takes as long as several products. */
-const PER_STAGE = 3.414213562373096
-const PER_REST = 1.414213562373095
 
 /** Tries one step. */
 export function tryStep(
