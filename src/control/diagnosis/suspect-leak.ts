@@ -118,7 +118,7 @@ function byFullness(state: ZoneWatchState, now: number, zone: Watched): Suspicio
 }
 
 /** Less than an hour of readings cannot tell how slowly it falls: means of half hours are asked as well. */
-function slowFall({ fall, times }: ProbeWatch, fallOfHour: number | null): number {
+function slowFall({ fall, times }: ProbeWatch, ofHour: number | null): number {
   const kept = times[times.length - 1]! - times[0]!
-  return kept < 3600 && fallOfHour !== null ? Math.max(fall, fallOfHour) : fall
+  return kept < 3600 && ofHour !== null ? Math.max(fall, ofHour) : fall
 }

@@ -10,7 +10,9 @@ export const acknowledgedCodes = (): readonly string[] => [...SETS, 'clock-doubt
 
 /** Whether a list holds only codes that can be acknowledged. */
 export function canAcknowledge(codes: unknown): codes is readonly string[] {
-  return Array.isArray(codes) && codes.length <= 100 && codes.every((code) => acknowledgedCodes().includes(code))
+  if (!Array.isArray(codes) || codes.length > 100) return false
+  const known = acknowledgedCodes()
+  return codes.every((code) => known.includes(code))
 }
 
 /** Nothing is known of what probes say of a full zone. */
