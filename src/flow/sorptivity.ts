@@ -6,6 +6,7 @@ import { SUCTION } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { SoilWaterDiffusivity, Sorptivity, SuctionHead, WaterContentChange } from '../quantity/generated/kinds.js'
 import { numberIn, requireMade, requireObject } from '../quantity/guard.js'
+import { namedIn } from '../quantity/named-in.js'
 import { DIFFUSIVITY_OF_MEDIUM, SATURATED_CONDUCTIVITY, SURFACE_RISE } from './domains.js'
 import type { ConductiveMedium } from './terms.js'
 
@@ -144,7 +145,7 @@ function checkWetting(wetting: WettedMedium) {
     domainWith(SUCTION, { quantity: 'suction at the surface' }),
     'surfaceSuction',
   )
-  const to = numberIn(wetting.initialSuction, domainWith(SUCTION, { quantity: 'initial suction' }), 'initialSuction')
+  const to = namedIn(wetting.initialSuction, SUCTION, 'initialSuction')
   if (from > to) throw new InputError('surfaceSuction', 'the surface is drier than the medium', 'only wetting is meant')
   return {
     medium: wetting.medium,

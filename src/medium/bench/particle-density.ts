@@ -1,8 +1,8 @@
-import { domainWith } from '../../quantity/domain.js'
 import { MASS_FRACTION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { MassFraction, ParticleDensity } from '../../quantity/generated/kinds.js'
 import { numberIn, requireRows } from '../../quantity/guard.js'
+import { namedIn } from '../../quantity/named-in.js'
 import { PARTICLE_DENSITY } from '../domains.js'
 
 /** One part of a mix. */
@@ -55,6 +55,6 @@ export function particleDensityOfMix(parts: readonly MixPart[]): ParticleDensity
  * particleDensityEN13041(percent(95)) // => 1.5828516
  */
 export function particleDensityEN13041(organicMatter: MassFraction): ParticleDensity {
-  const w = numberIn(organicMatter, domainWith(MASS_FRACTION, { quantity: 'organic matter' }), 'organicMatter')
+  const w = namedIn(organicMatter, MASS_FRACTION, 'organicMatter')
   return (1 / (w / 1.55 + (1 - w) / 2.65)) as ParticleDensity
 }

@@ -1,8 +1,7 @@
 import { answersOf } from '../../quantity/answer.js'
-import { domainWith } from '../../quantity/domain.js'
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import type { AirFilledPorosity, Porosity, Volume, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/guard.js'
 import { namedIn } from '../../quantity/named-in.js'
 import { FILLED_VOLUME, READ_WATER } from '../domains.js'
 import type { MediumVolume } from '../terms.js'
@@ -43,11 +42,7 @@ export function pluggedPotTest(readings: PluggedPotReadings): BenchShares {
   const volume = namedIn(optionsOf(readings).mediumVolume, FILLED_VOLUME, 'mediumVolume')
   const poured = namedIn(readings.volumeToSaturate, READ_WATER, 'volumeToSaturate')
   const drained = namedIn(readings.drainedVolume, READ_WATER, 'drainedVolume')
-  const start = numberIn(
-    readings.startingWaterContent ?? 0,
-    domainWith(WATER_CONTENT, { quantity: 'starting water content' }),
-    'startingWaterContent',
-  )
+  const start = namedIn(readings.startingWaterContent ?? 0, WATER_CONTENT, 'startingWaterContent')
   refuseRise(['volumeToSaturate', 'drainedVolume'], [poured + start * volume, drained])
   const air = (v: { drained: number; volume: number }) => v.drained / v.volume
   const capacity = (v: { poured: number; drained: number; volume: number }) => start + (v.poured - v.drained) / v.volume

@@ -1,4 +1,3 @@
-import { domainWith } from '../../quantity/domain.js'
 import { MASS_FRACTION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type {
@@ -8,7 +7,8 @@ import type {
   Pressure,
   WaterContent,
 } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/guard.js'
+import { namedIn } from '../../quantity/named-in.js'
 import { type Validity, validityOf } from '../../quantity/validity.js'
 import type { MediumFinding } from '../medium-finding.js'
 import type { SaturatedFlow } from '../terms.js'
@@ -68,13 +68,9 @@ export const validitySaxtonRawls2006: Validity = {
  * soil.at33kPa // => 0.24954663
  */
 export function soilFromTextureSaxtonRawls2006(texture: SoilTexture): SoilFromTexture {
-  const S = numberIn(optionsOf(texture).sand, domainWith(MASS_FRACTION, { quantity: 'sand' }), 'sand')
-  const C = numberIn(texture.clay, domainWith(MASS_FRACTION, { quantity: 'clay' }), 'clay')
-  const organic = numberIn(
-    texture.organicMatter,
-    domainWith(MASS_FRACTION, { quantity: 'organic matter' }),
-    'organicMatter',
-  )
+  const S = namedIn(optionsOf(texture).sand, MASS_FRACTION, 'sand')
+  const C = namedIn(texture.clay, MASS_FRACTION, 'clay')
+  const organic = namedIn(texture.organicMatter, MASS_FRACTION, 'organicMatter')
   if (S + C > 1 + 1e-9)
     throw new InputError('clay', `sand ${S} and clay ${C} are more than the whole`, 'the rest to 1 is silt')
   const O = organic * 100
