@@ -21,7 +21,7 @@ export interface StepFlows extends FlowRates {
   dt: number
   readonly before: Float64Array
   readonly after: Float64Array
-  /** Water content in the middle of each element. Unit: m³/m³. */
+  /** Water content in the middle of each element, the mean of begin and end: with that of the end alone diffusion is of the first order. Unit: m³/m³. */
   readonly middle: Float64Array
 }
 

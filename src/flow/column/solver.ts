@@ -96,7 +96,7 @@ function firstStep({ equations, before, firstFree, endFree, tolerance }: StepWor
 
 /** Takes a state over; a suction that is set at an end takes or gives water there at once. */
 function begin(work: StepWork, state: ColumnState, passed: Passed, during: Conditions): void {
-  const { equations, suctions, held, contents, before, begun, trend, control, tolerance } = work
+  const { equations, suctions, held, contents, middles, before, begun, trend, control, tolerance } = work
   const { terms, points, net, heldBase, heldTop } = equations
   work.mending = 1
   control.error = 0
@@ -110,6 +110,7 @@ function begin(work: StepWork, state: ColumnState, passed: Passed, during: Condi
   equations.fillFrom(contents, Infinity)
   equations.evaluate(suctions, during)
   contents.set(points.at.waterContent)
+  middles.set(points.middleWaterContent)
   if (heldBase && suctions[0] !== state.suctions[0]) {
     passed.drained -= terms.water[0]! - held[0]!
     held[0] = terms.water[0]!

@@ -18,8 +18,8 @@ export type OnStep = ((flows: StepFlows) => void) | undefined
 
 /** Takes over suctions and mean flows of a step, and adds up what passed. */
 export function goOn(work: StepWork, to: Float64Array, dt: number, passed: Passed, onStep: OnStep): void {
-  const { equations, suctions, apart, closer, flows, held, contents } = work
-  const { history, at } = equations.points
+  const { equations, suctions, apart, closer, flows, held, contents, middles } = work
+  const { history, at, middleWaterContent } = equations.points
   work.mending = Math.min(1, work.mending / LESS)
   suctions.set(to)
   contents.set(at.waterContent)
@@ -31,6 +31,8 @@ export function goOn(work: StepWork, to: Float64Array, dt: number, passed: Passe
   addPassed(passed, flows)
   if (onStep === undefined) return
   flows.after.set(held)
+  for (let e = 0; e < middles.length; e++) flows.middle[e] = (middles[e]! + middleWaterContent[e]!) / 2
+  middles.set(middleWaterContent)
   onStep(flows)
 }
 

@@ -36,7 +36,7 @@ function stepCorrection({ grid, points }: ColumnEquations): StepCorrection {
 }
 
 /** Written out, because a spread gives each column an object of another layout. */
-function stepFlows(nodes: number, middle: Float64Array): StepFlows {
+function stepFlows(nodes: number): StepFlows {
   const { up, taken } = flowRates(nodes)
   return {
     up,
@@ -48,7 +48,7 @@ function stepFlows(nodes: number, middle: Float64Array): StepFlows {
     dt: STILL,
     before: new Float64Array(nodes),
     after: new Float64Array(nodes),
-    middle,
+    middle: new Float64Array(nodes - 1),
   }
 }
 
@@ -76,6 +76,8 @@ export interface StepWork {
   readonly closer: Float64Array
   /** Water content of each point where the step begins, and from which its second stage fills. */
   readonly contents: Float64Array
+  /** The same of the middle of each element, where the step begins. */
+  readonly middles: Float64Array
   readonly later: Float64Array
   /** Water with which the first and the second stage are sought. */
   readonly from: Float64Array
@@ -109,12 +111,13 @@ export function stepWork(equations: ColumnEquations, tolerance: number): StepWor
     apart: room(),
     closer: room(),
     contents: new Float64Array(points.suction.length),
+    middles: new Float64Array(nodes - 1),
     later: new Float64Array(points.suction.length),
     from: room(),
     target: room(),
     begun: flowRates(nodes),
     early: flowRates(nodes),
-    flows: stepFlows(nodes, points.middleWaterContent),
+    flows: stepFlows(nodes),
     correction: stepCorrection(equations),
     mending: 1,
     control: stepControl(),
