@@ -1,7 +1,7 @@
-import type { FlagCounts } from '../../record/flags.js'
 import type { WaterUseAhead } from '../../record/forecast/fall-ahead.js'
 import type { WaterUseOfNextDay } from '../../record/forecast/forecast-daily-use.js'
 import type { TimeUntilLevel } from '../../record/forecast/time-until-level.js'
+import type { FlagCounts } from '../../record/quality/flags.js'
 import type { Known } from '../findings/known.js'
 import type { ZoneFinding } from '../findings/zone-finding.js'
 import type { ShotAnswers } from '../probes/answers-to-shots.js'

@@ -1,6 +1,6 @@
 import type { Duration } from '../../quantity/generated/kinds.js'
-import { matchShots } from '../../record/match-shots.js'
-import { splitRecord } from '../../record/split-record.js'
+import { matchShots } from '../../record/shots/match-shots.js'
+import { splitRecord } from '../../record/shots/split-record.js'
 import type { ZoneFinding } from '../findings/zone-finding.js'
 import type { LocalDay } from '../record/local-day.js'
 import type { WateringColumns, ZoneWindow } from '../record/zone-window.js'

@@ -1,6 +1,6 @@
 import { selectInPlace } from '../../numerics/select.js'
-import { estimateNoise } from '../../record/estimate-noise.js'
-import { flatLineLimits } from '../../record/flat-line-limits.js'
+import { estimateNoise } from '../../record/quality/estimate-noise.js'
+import { flatLineLimits } from '../../record/quality/flat-line-limits.js'
 
 /** Limits of the flat line test for one probe. */
 export interface FlatLine {

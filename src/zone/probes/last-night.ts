@@ -1,6 +1,6 @@
 import { medianInPlace } from '../../numerics/select.js'
 import type { Duration } from '../../quantity/generated/kinds.js'
-import { overnightDryDowns } from '../../record/overnight-dry-down.js'
+import { overnightDryDowns } from '../../record/dry-down/overnight-dry-down.js'
 import { type Known, known, unknown } from '../findings/known.js'
 import { firstAt, type ZoneWindow } from '../record/zone-window.js'
 import type { Zone } from '../zone.js'

@@ -1,5 +1,5 @@
 import type { WaterContent } from '../../quantity/generated/kinds.js'
-import { saltDrift } from '../../record/salt-drift.js'
+import { saltDrift } from '../../record/compare/salt-drift.js'
 import type { DrainedLevel } from '../day/zone-day.js'
 import { SALT_DAYS, type SaltDay } from '../day/zone-memory.js'
 import type { Known } from '../findings/known.js'
