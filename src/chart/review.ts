@@ -1,6 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import { requireList, requireObject, requireRows } from '../quantity/guard.js'
-import type { ZoneDay } from '../zone/zone-day.js'
+import type { ZoneDay } from '../zone/day/zone-day.js'
 import { betweenLimits } from './between-limits.js'
 import { lineOf } from './line-of.js'
 import type { Panel, PanelSpan } from './panel-chart.js'

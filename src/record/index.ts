@@ -1,13 +1,17 @@
 export type { Reducer } from '../quantity/reducer.js'
 export {
-  type CheckedReadings,
-  type CheckReadingsInput,
-  checkReadings,
-} from './check-readings.js'
-export { type ClearShotRisesInput, clearShotRises } from './clear-shot-rises.js'
-export { type ComparedProbe, type CompareProbesInput, compareProbes, type ProbeReadings } from './compare-probes.js'
-export type { Direction } from './direction.js'
-export type { KnownLine } from './dry-down.js'
+  type ComparedProbe,
+  type CompareProbesInput,
+  compareProbes,
+  type ProbeReadings,
+} from './compare/compare-probes.js'
+export {
+  type ProbeAgainstScale,
+  type ProbeAgainstScaleInput,
+  probeAgainstScale,
+} from './compare/probe-against-scale.js'
+export { type SaltDrift, type SaltDriftInput, saltDrift } from './compare/salt-drift.js'
+export type { KnownLine } from './dry-down/dry-down.js'
 export {
   type DryDownInput,
   type DryDownLine,
@@ -15,24 +19,21 @@ export {
   type TimeToRefill,
   type TimeToRefillInput,
   timeToRefill,
-} from './dry-down.js'
-export { estimateNoise, type Noise, type NoiseInput } from './estimate-noise.js'
-export { type ExplainedRecord, explainRecordFinding } from './explain-record-finding.js'
+} from './dry-down/dry-down.js'
 export {
   type ExponentialCourse,
   type ExponentialDryDown,
   type ExponentialRefillInput,
   fitExponentialDryDown,
   timeToRefillExponential,
-} from './exponential-dry-down.js'
-export { type FindClimbsInput, findClimbs } from './find-climbs.js'
-export { type DryStretch, type FindDryDownsInput, type FoundDryDown, findDryDowns } from './find-dry-downs.js'
-export { findSettledLevels, type SettledLevel, type SettledLevelsInput } from './find-settled-levels.js'
-export { type FindShotsInput, findShots } from './find-shots.js'
-export { type FindStepsInput, type FoundStep, findSteps } from './find-steps.js'
-export { combineFlags, countFlags, type FlagCounts, QUALITY } from './flags.js'
-export { type FlatLineLimits, type FlatLineLimitsInput, flatLineLimits } from './flat-line-limits.js'
-export { type FlatLineInput, flatLineTest } from './flat-line-test.js'
+} from './dry-down/exponential-dry-down.js'
+export { type FindClimbsInput, findClimbs } from './dry-down/find-climbs.js'
+export { type DryStretch, type FindDryDownsInput, type FoundDryDown, findDryDowns } from './dry-down/find-dry-downs.js'
+export type { LightPeriod } from './dry-down/light-periods.js'
+export { type OvernightDryDown, type OvernightInput, overnightDryDowns } from './dry-down/overnight-dry-down.js'
+export { changeOfSlope, type SlopeChange } from './dry-down/slope-change.js'
+export { type WaterUse, type WaterUseInput, waterUseOfDryDown } from './dry-down/water-use.js'
+export { type ExplainedRecord, explainRecordFinding } from './explain-record-finding.js'
 export type { ClockFalls } from './forecast/clock-rates.js'
 export type { DailyUseState, UseForecastRecord } from './forecast/daily-use-state.js'
 export {
@@ -72,32 +73,71 @@ export {
   timeUntilLevel,
 } from './forecast/time-until-level.js'
 export type { MemberLosses } from './forecast/use-members.js'
-export { type GrossRangeInput, grossRangeTest } from './gross-range-test.js'
-export type { LightPeriod } from './light-periods.js'
 export { type LocalOffset, type LocalTimeInput, type UniversalTimes, utcFromLocal } from './local-time.js'
-export { type MatchedShots, type MatchShotsInput, matchShots } from './match-shots.js'
-export { type NewestReading, type NewestReadingInput, newestReading } from './newest-reading.js'
-export { type OvernightDryDown, type OvernightInput, overnightDryDowns } from './overnight-dry-down.js'
-export { type Plateau, type PlateauInput, plateauAfterDrain } from './plateau.js'
-export { type ProbeAgainstScale, type ProbeAgainstScaleInput, probeAgainstScale } from './probe-against-scale.js'
+export {
+  type CheckedReadings,
+  type CheckReadingsInput,
+  checkReadings,
+} from './quality/check-readings.js'
+export type { Direction } from './quality/direction.js'
+export { estimateNoise, type Noise, type NoiseInput } from './quality/estimate-noise.js'
+export { combineFlags, countFlags, type FlagCounts, QUALITY } from './quality/flags.js'
+export { type FlatLineLimits, type FlatLineLimitsInput, flatLineLimits } from './quality/flat-line-limits.js'
+export { type FlatLineInput, flatLineTest } from './quality/flat-line-test.js'
+export { type GrossRangeInput, grossRangeTest } from './quality/gross-range-test.js'
+export { type NewestReading, type NewestReadingInput, newestReading } from './quality/newest-reading.js'
 export {
   type RateOfChangeInput,
   type RateOfChangeLimits,
   rateOfChangeTest,
   type StepDeviations,
-} from './rate-of-change-test.js'
-export type { KeptReading, ReadingWatchState } from './reading-state.js'
-export type { QualityLimits } from './reading-tests.js'
-export type { RecentSpread, SpreadPart, SpreadSum } from './recent-spread.js'
+} from './quality/rate-of-change-test.js'
+export type { KeptReading, ReadingWatchState } from './quality/reading-state.js'
+export type { QualityLimits } from './quality/reading-tests.js'
+export type { RecentSpread, SpreadPart, SpreadSum } from './quality/recent-spread.js'
+export type { Repeats } from './quality/repeats.js'
+export { type SpikeInput, spikeTest } from './quality/spike-test.js'
+export { findTimeBreaks, type TimeBreak, type TimeBreaksInput } from './quality/time-breaks.js'
+export { type TimeGapInput, timeGapTest } from './quality/time-gap-test.js'
+export {
+  type ReadingVerdict,
+  type ReadingWatch,
+  type TimedReading,
+  watchReadings,
+} from './quality/watch-readings.js'
+export { type WmoLimits, type WmoLimitsInput, type WmoQuantity, wmoLimits } from './quality/wmo-limits.js'
+export {
+  type WmoStep,
+  type WmoStepInput,
+  type WmoStepSeries,
+  wmoStepConsistency,
+  wmoStepTest,
+} from './quality/wmo-step-test.js'
 export type { ClimbFinding, RecordFinding } from './record-finding.js'
 export type { RecordReason } from './record-reason.js'
 export { type RunInput, runReducer } from './reducer.js'
-export type { Repeats } from './repeats.js'
-export { type ResponseInput, type ResponseToShots, responseToShots, type ShotResponse } from './response-to-shots.js'
-export { type SaltDrift, type SaltDriftInput, saltDrift } from './salt-drift.js'
-export { changeOfSlope, type SlopeChange } from './slope-change.js'
-export { type SpikeInput, spikeTest } from './spike-test.js'
-export { type RecordSegment, type SplitRecordInput, splitRecord } from './split-record.js'
+export { type ClearShotRisesInput, clearShotRises } from './shots/clear-shot-rises.js'
+export { findSettledLevels, type SettledLevel, type SettledLevelsInput } from './shots/find-settled-levels.js'
+export { type FindShotsInput, findShots } from './shots/find-shots.js'
+export { type FindStepsInput, type FoundStep, findSteps } from './shots/find-steps.js'
+export { type MatchedShots, type MatchShotsInput, matchShots } from './shots/match-shots.js'
+export { type Plateau, type PlateauInput, plateauAfterDrain } from './shots/plateau.js'
+export {
+  type ResponseInput,
+  type ResponseToShots,
+  responseToShots,
+  type ShotResponse,
+} from './shots/response-to-shots.js'
+export { type RecordSegment, type SplitRecordInput, splitRecord } from './shots/split-record.js'
+export type { DrainedShots, KnownShots } from './shots/watch-shots.js'
+export {
+  type FoundShot,
+  type ShotLimits,
+  type ShotWatch,
+  type ShotWatchState,
+  type WaterContentReading,
+  watchShots,
+} from './shots/watch-shots.js'
 export type {
   ArrivalTimes,
   ExpectedStep,
@@ -110,29 +150,3 @@ export type {
   ValveLog,
   WaterContentSeries,
 } from './terms.js'
-export { findTimeBreaks, type TimeBreak, type TimeBreaksInput } from './time-breaks.js'
-export { type TimeGapInput, timeGapTest } from './time-gap-test.js'
-export {
-  type ReadingVerdict,
-  type ReadingWatch,
-  type TimedReading,
-  watchReadings,
-} from './watch-readings.js'
-export type { DrainedShots, KnownShots } from './watch-shots.js'
-export {
-  type FoundShot,
-  type ShotLimits,
-  type ShotWatch,
-  type ShotWatchState,
-  type WaterContentReading,
-  watchShots,
-} from './watch-shots.js'
-export { type WaterUse, type WaterUseInput, waterUseOfDryDown } from './water-use.js'
-export { type WmoLimits, type WmoLimitsInput, type WmoQuantity, wmoLimits } from './wmo-limits.js'
-export {
-  type WmoStep,
-  type WmoStepInput,
-  type WmoStepSeries,
-  wmoStepConsistency,
-  wmoStepTest,
-} from './wmo-step-test.js'

@@ -1,6 +1,6 @@
 import { explained, type WordsOf } from '../quantity/explained.js'
 import type { Finding } from '../quantity/finding.js'
-import type { RehearsalFinding } from './rehearsal-finding.js'
+import type { RehearsalFinding } from './outcome/rehearsal-finding.js'
 
 const WORDS: WordsOf<RehearsalFinding> = {
   'beyond-limit-of-day': [

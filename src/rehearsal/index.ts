@@ -1,36 +1,36 @@
-export { carefulPerson, type PersonState, type PersonView } from './careful-person.js'
-export { drawFaults, type FaultDraw } from './draw-faults.js'
-export { explainRehearsalFinding } from './explain-rehearsal-finding.js'
-export type { RehearsalFault } from './fault.js'
-export type { FaultSign } from './fault-signs.js'
-export type { FaultName } from './fault-table.js'
-export type { HeardAlarm } from './heard-alarms.js'
-export { type PlannerState, perfectPlanner } from './perfect-planner.js'
-export type { Rehearsal } from './rehearsal.js'
-export type { RehearsalCourse } from './rehearsal-course.js'
-export { type FaultKind, rehearsalFaults } from './rehearsal-faults.js'
-export type { RehearsalFinding } from './rehearsal-finding.js'
-export type { RehearsalLimits } from './rehearsal-limits.js'
-export { type RehearsalMedium, richardsMedium, storedMedium } from './rehearsal-medium.js'
-export type { RehearsalOutcome } from './rehearsal-outcome.js'
-export { type RehearsalScene, rehearsalScene } from './rehearsal-scene.js'
-export type { RehearsalSummary, RunPlace } from './rehearsal-summary.js'
-export { rehearse } from './rehearse.js'
-export { type ManyRehearsals, rehearseMany } from './rehearse-many.js'
+export { carefulPerson, type PersonState, type PersonView } from './controllers/careful-person.js'
+export { type PlannerState, perfectPlanner } from './controllers/perfect-planner.js'
 export type {
   Observation,
   ReceivedReading,
   RehearsalTruth,
   RehearsedController,
   ValveOrder,
-} from './rehearsed-controller.js'
+} from './controllers/rehearsed-controller.js'
 export {
   type DiagnosedInput,
   type DiagnosedOrder,
   type DiagnosedState,
   rehearsedDiagnosis,
-} from './rehearsed-diagnosis.js'
-export { rehearsedWatering } from './rehearsed-watering.js'
-export type { SceneName } from './scene-table.js'
-export type { Opening } from './tally.js'
-export type { RehearsalZone, ZoneGauges } from './zone.js'
+} from './controllers/rehearsed-diagnosis.js'
+export { rehearsedWatering } from './controllers/rehearsed-watering.js'
+export { explainRehearsalFinding } from './explain-rehearsal-finding.js'
+export { drawFaults, type FaultDraw } from './faults/draw-faults.js'
+export type { RehearsalFault } from './faults/fault.js'
+export type { FaultSign } from './faults/fault-signs.js'
+export type { FaultName } from './faults/fault-table.js'
+export { type FaultKind, rehearsalFaults } from './faults/rehearsal-faults.js'
+export type { HeardAlarm } from './outcome/heard-alarms.js'
+export type { RehearsalCourse } from './outcome/rehearsal-course.js'
+export type { RehearsalFinding } from './outcome/rehearsal-finding.js'
+export type { RehearsalOutcome } from './outcome/rehearsal-outcome.js'
+export type { RehearsalSummary, RunPlace } from './outcome/rehearsal-summary.js'
+export type { Opening } from './outcome/tally.js'
+export { rehearse } from './run/rehearse.js'
+export { type ManyRehearsals, rehearseMany } from './run/rehearse-many.js'
+export type { RehearsalLimits } from './scene/rehearsal-limits.js'
+export { type RehearsalMedium, richardsMedium, storedMedium } from './scene/rehearsal-medium.js'
+export { type RehearsalScene, rehearsalScene } from './scene/rehearsal-scene.js'
+export type { SceneName } from './scene/scene-table.js'
+export type { RehearsalZone, ZoneGauges } from './scene/zone.js'
+export type { Rehearsal } from './world/rehearsal.js'

@@ -2,12 +2,12 @@ import { explained, type OneCodeEach, type ReasonCode } from '../quantity/explai
 import type { Finding } from '../quantity/finding.js'
 import type { LocalOffset } from '../record/local-time.js'
 import { RECORD_REASON_WORDS } from '../record/record-words.js'
-import type { DayDifference } from './day-differences.js'
-import { wallClock } from './local-day.js'
-import type { ZoneFinding } from './zone-finding.js'
-import type { ZoneReason } from './zone-reason.js'
-import { ZONE_REASON_WORDS } from './zone-reason-words.js'
-import { type ClockTime, DIFFERENCE_WORDS, ZONE_WORDS } from './zone-words.js'
+import type { DayDifference } from './day/day-differences.js'
+import type { ZoneFinding } from './findings/zone-finding.js'
+import type { ZoneReason } from './findings/zone-reason.js'
+import { wallClock } from './record/local-day.js'
+import { ZONE_REASON_WORDS } from './words/zone-reason-words.js'
+import { type ClockTime, DIFFERENCE_WORDS, ZONE_WORDS } from './words/zone-words.js'
 
 /** What a review finds, what a proposal changes, or why a result of a zone is not known. */
 export type ExplainedZone = OneCodeEach<[ZoneFinding, DayDifference, ReasonCode<ZoneReason>]>

@@ -26,6 +26,39 @@ describe('the map of the house', () => {
   })
 })
 
+const files = sourceFiles()
+const roomOf = (path: string) => path.split('/').slice(1, -1).join('/')
+const rooms = [...new Set(files.map(({ path }) => roomOf(path)))].filter((room) => room.includes('/')).sort()
+
+describe('the rooms of a large folder', () => {
+  it('are those that the contributors’ guide names', () => {
+    const guide = readFileSync(`${root}DEVELOPERS.md`, 'utf8')
+    const named = [...guide.matchAll(/`([a-z]+)\/\{([a-z,-]+)\}`/g)].flatMap(([, folder, list]) =>
+      list!.split(',').map((room) => `${folder}/${room}`),
+    )
+    expect(named.sort()).toEqual(rooms.filter((room) => !room.endsWith('/generated')))
+  })
+  it('form no circle', () => {
+    const above: Record<string, Set<string>> = Object.fromEntries(rooms.map((room) => [room, new Set()]))
+    for (const { path, code } of files)
+      for (const { from } of importsOf(path, code)) {
+        const [own, other] = [roomOf(path), roomOf(from)]
+        if (own !== other && own in above && other in above) above[own]!.add(other)
+      }
+    // What stands on nothing that still stands is taken away, floor by floor, until nothing is left.
+    let standing = rooms
+    for (let before = Number.POSITIVE_INFINITY; standing.length < before; ) {
+      before = standing.length
+      standing = standing.filter((room) => standing.some((other) => above[room]!.has(other)))
+    }
+    expect(standing).toEqual([])
+  })
+  it('are made where a folder would hold more than 45 files', () => {
+    const beside = (folder: string) => files.filter(({ path }) => roomOf(path) === folder).length
+    expect(Object.keys(below).filter((folder) => beside(folder) > 45)).toEqual([])
+  })
+})
+
 describe('what stands beside src', () => {
   it('flows one way: tests read docs/tools, which import no test, and tests/support import no tool', () => {
     const from = (folder: string) => sourceFiles(folder).flatMap(({ path, code }) => importsOf(path, code))

@@ -15,7 +15,7 @@ import {
   wmoStepTest,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
-import { fullLevelOf } from '../../src/record/plateau.js'
+import { fullLevelOf } from '../../src/record/shots/plateau.js'
 
 describe('what is told only from enough readings', () => {
   const line = (slopePerHour: number, slopeError: number, readings: number) =>

@@ -2,10 +2,10 @@ import fc from 'fast-check'
 import { clearShotRises, findDryDowns, hours, instant, minutes, QUALITY, spikeTest, watchReadings } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { randomNumbers } from '../../src/numerics/random.js'
+import { trendOf } from '../../src/record/compare/trend.js'
 import { addReading, levelAt, MAX_POINTS, type RecentPoint } from '../../src/record/forecast/recent-level.js'
-import { NO_SPREAD, restoredSpread, spreadOf, withSpread } from '../../src/record/recent-spread.js'
+import { NO_SPREAD, restoredSpread, spreadOf, withSpread } from '../../src/record/quality/recent-spread.js'
 import { stateReader } from '../../src/record/restore-state.js'
-import { trendOf } from '../../src/record/trend.js'
 import { expectInputError } from '../support/refusals.js'
 
 const double = (min: number, max: number) => fc.double({ min, max, noNaN: true })

@@ -1,6 +1,6 @@
 /** Which probes count by the shots that they saw: common practice, no source. */
 import { describe, expect, it } from 'vitest'
-import { compareAnswers } from '../../src/zone/answers-to-shots.js'
+import { compareAnswers } from '../../src/zone/probes/answers-to-shots.js'
 
 function compare(shots: number, seen: readonly number[], drained?: boolean) {
   const answers = seen.map((n, i) => ({

@@ -24,7 +24,7 @@ describe('a result of a zone that is not known', () => {
       const table = /_REASON_WORDS[^{]*\{([\s\S]*?)\n\}/.exec(code)?.[1] ?? ''
       return [...table.matchAll(/^ {2}'?([a-z-]+)'?:/gm)].map(([, code]) => code as string)
     }
-    const [zone, record] = [tableOf('zone/zone-reason-words.ts'), tableOf('record/record-words.ts')]
+    const [zone, record] = [tableOf('zone/words/zone-reason-words.ts'), tableOf('record/record-words.ts')]
     expect(Math.min(zone.length, record.length)).toBeGreaterThan(15)
     expect(zone.filter((code) => record.includes(code))).toEqual([])
     expect(words('few-days')).toBe('fewer than seven days with a use were seen')

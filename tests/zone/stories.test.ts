@@ -12,7 +12,7 @@ import {
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { inWords } from '../../src/quantity/in-words.js'
-import { asMillilitres } from '../../src/zone/report-words.js'
+import { asMillilitres } from '../../src/zone/report/report-words.js'
 import { benchRecord, benchZone, MIDNIGHT } from './bench.js'
 
 /** Faults that somebody found who used the zone for the first time, each named after what happened. */

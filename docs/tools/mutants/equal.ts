@@ -11,7 +11,7 @@ export interface EqualChange {
 /** Read and decided; a survivor that stands here does not count, and one that a test notices after all is told. */
 export const EQUAL_CHANGES: readonly EqualChange[] = [
   {
-    path: 'src/record/wmo-step-test.ts',
+    path: 'src/record/quality/wmo-step-test.ts',
     line: 'for (let i = 0; i < value.length; i++) {',
     was: 'i < value.length',
     becomes: 'i <= value.length',

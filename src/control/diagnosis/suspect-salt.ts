@@ -1,5 +1,5 @@
 import { maxOf, minOf } from '../../quantity/extremes.js'
-import { type Trend, trendOf } from '../../record/trend.js'
+import { type Trend, trendOf } from '../../record/compare/trend.js'
 import type { Suspicion } from './cause.js'
 import type { RememberedZone } from './settings.js'
 import { evidence, suspicion } from './suspicion.js'

@@ -12,9 +12,8 @@ import {
   SOLIDS_PERMITTIVITY,
   WATER_PERMITTIVITY,
 } from '../domains.js'
-
-import { waterContentBetween } from '../relations/water-content-between.js'
 import type { AirPhase, ApparentPermittivity, MixingExponent, PoreSpace, SolidPhase } from '../terms.js'
+import { waterContentBetween } from '../water-content-between.js'
 
 /** Solids, free water, bound water and air. */
 export interface FourPhases extends PoreSpace, MixingExponent, SolidPhase, AirPhase {

@@ -3,8 +3,8 @@ import type { Permittivity, WaterContent } from '../../quantity/generated/kinds.
 import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { APPARENT, ROOT_LINE_INTERCEPT, ROOT_LINE_SLOPE } from '../domains.js'
 import type { ApparentPermittivity, WaterHeld } from '../terms.js'
+import { waterContentBetween } from '../water-content-between.js'
 import { reachedPermittivity } from './reached-permittivity.js'
-import { waterContentBetween } from './water-content-between.js'
 
 /** The two coefficients of a line in the square root of permittivity, from an own fit. */
 export interface SquareRootLine {

@@ -6,7 +6,7 @@ import { numberIn, optionsOf } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT_TO_49, BULK_DENSITY } from '../domains.js'
 import type { ClayInSoil, DryDensity, WaterHeld } from '../terms.js'
-import { waterContentBetween } from './water-content-between.js'
+import { waterContentBetween } from '../water-content-between.js'
 
 const COEFFICIENTS: Cubic = [-0.0341, 0.0345, -1.14e-3, 1.71e-5]
 

@@ -4,8 +4,8 @@ import { numberIn, optionsOf } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT, BULK_DENSITY } from '../domains.js'
 import type { ApparentPermittivity, DryDensity, WaterHeld } from '../terms.js'
+import { waterContentBetween } from '../water-content-between.js'
 import { reachedPermittivity } from './reached-permittivity.js'
-import { waterContentBetween } from './water-content-between.js'
 
 /** A permittivity and the bulk density of the medium. */
 export interface PermittivityAndDensity extends ApparentPermittivity, DryDensity {}

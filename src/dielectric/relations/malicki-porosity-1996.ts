@@ -4,8 +4,8 @@ import { numberIn, optionsOf } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT, POROSITY } from '../domains.js'
 import type { ApparentPermittivity, PoreSpace, WaterHeld } from '../terms.js'
+import { waterContentBetween } from '../water-content-between.js'
 import { reachedPermittivity } from './reached-permittivity.js'
-import { waterContentBetween } from './water-content-between.js'
 
 /** A permittivity and the porosity of the medium. */
 export interface PermittivityAndPorosity extends ApparentPermittivity, PoreSpace {}

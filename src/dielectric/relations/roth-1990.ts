@@ -11,7 +11,7 @@ import {
   WATER_PERMITTIVITY,
 } from '../domains.js'
 import type { AirPhase, ApparentPermittivity, MixingExponent, PoreSpace } from '../terms.js'
-import { waterContentBetween } from './water-content-between.js'
+import { waterContentBetween } from '../water-content-between.js'
 
 /** Solids, water and air, and how they lie in the field. */
 export interface ThreePhases extends PoreSpace, MixingExponent, AirPhase {

@@ -3,8 +3,8 @@ import type { Permittivity, WaterContent } from '../../quantity/generated/kinds.
 import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { APPARENT, ROOT_LAW_EXPONENT, ROOT_LAW_OFFSET, ROOT_LAW_SLOPE } from '../domains.js'
 import type { ApparentPermittivity, WetMedium } from '../terms.js'
+import { waterContentBetween } from '../water-content-between.js'
 import { reachedPermittivity } from './reached-permittivity.js'
-import { waterContentBetween } from './water-content-between.js'
 
 /** The three coefficients of the power law in the square root of permittivity, from an own fit. */
 export interface SquareRootPower {

@@ -5,7 +5,7 @@ import { numberIn, optionsOf, requireObject } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT, BULK_DENSITY, WATER_PERMITTIVITY } from '../domains.js'
 import type { ApparentPermittivity, ClayInSoil, DryDensity, SandInSoil, WaterHeld } from '../terms.js'
-import { waterContentBetween } from './water-content-between.js'
+import { waterContentBetween } from '../water-content-between.js'
 
 const ICE = 3.2
 const ROCK = 5.5

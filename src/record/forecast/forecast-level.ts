@@ -1,6 +1,6 @@
 import { requireObject } from '../../quantity/guard.js'
 import { isMissing } from '../missing.js'
-import { watchShots } from '../watch-shots.js'
+import { watchShots } from '../shots/watch-shots.js'
 import { type ForecastLevelSettings, levelSearch, searchFrom } from './level-search.js'
 import {
   type LevelForecaster,

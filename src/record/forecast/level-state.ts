@@ -1,7 +1,7 @@
 import { READING_TIME } from '../../quantity/domains.js'
 import type { Reducer } from '../../quantity/reducer.js'
 import { type StateReader, stateReader } from '../restore-state.js'
-import { restoredShotWatch, type ShotWatchState, type WaterContentReading } from '../watch-shots.js'
+import { restoredShotWatch, type ShotWatchState, type WaterContentReading } from '../shots/watch-shots.js'
 import { BIN, BINS, type ClockFalls, newFalls } from './clock-rates.js'
 import { MAX_POINTS, type RecentPoint } from './recent-level.js'
 import { newRing, restoredRing, type ScoreRing } from './score-ring.js'

@@ -1,0 +1,107 @@
+import type { Diagnosis } from '../../control/diagnosis/cause.js'
+import type { WatchZoneInput } from '../../control/diagnosis/input.js'
+import type { WatchZoneSettings } from '../../control/diagnosis/settings.js'
+import type { ZoneWatchState } from '../../control/diagnosis/zone-state.js'
+import { watchZone } from '../../control/watch-zone.js'
+import { requireObject } from '../../quantity/guard.js'
+import { checkedScene, type RehearsalScene } from '../scene/rehearsal-scene.js'
+import { DIAGNOSIS_SIGNS } from './diagnosis-signs.js'
+import type { Observation, RehearsalTruth, RehearsedController, ValveOrder } from './rehearsed-controller.js'
+
+/** States of a controller and of the diagnosis that looks on. */
+export interface DiagnosedState<State> {
+  readonly controller: State
+  readonly watch: ZoneWatchState
+}
+
+export interface DiagnosedInput<Input> {
+  readonly controller: Input
+  readonly observed: Observation
+}
+
+/** The order of the controller, with what the diagnosis said. */
+export interface DiagnosedOrder extends ValveOrder {
+  readonly diagnosis: Diagnosis
+}
+
+/**
+ * A controller with the diagnosis `watchZone` looking on: it waters as it did, and its alarms are the causes that are suspected, the
+ * likeliest first. What the diagnosis gets is what the controller got, and the order that it gave.
+ *
+ * @procedure Steps the controller, hands its order and what was observed to `watchZone`, and puts the causes in the place of its alarms.
+ * @param scene - Zone, limits and levels, made by `rehearsalScene`.
+ * @param change - Settings of the diagnosis that differ from those of the scene.
+ * @returns A controller for `rehearse`.
+ * @throws `DomainError` and `InputError` for settings that make no sense.
+ * @source definition
+ * @example
+ * const scene = rehearsalScene('coir-dust')
+ * const controller = rehearsedDiagnosis(scene, rehearsedWatering(scene))
+ * const faults = [{ fault: 'valve-stuck-closed' as const, from: hours(34) }]
+ * const outcome = rehearse({ zone: scene.zone, limits: scene.limits, controller, days: 3, seed: 7, faults, keepCourse: false })
+ * outcome.timeToFirstAlarms[0] < 7200 // => true
+ */
+export function rehearsedDiagnosis<State, Input, Output>(
+  scene: RehearsalScene,
+  controller: RehearsedController<State, Input, Output>,
+  change: Partial<WatchZoneSettings> = {},
+): RehearsedController<DiagnosedState<State>, DiagnosedInput<Input>, DiagnosedOrder> {
+  requireObject(scene, 'scene')
+  requireObject(controller?.reducer, 'controller.reducer')
+  const { zone, limits } = checkedScene(scene)
+  const names = Array.from({ length: zone.probes }, (_, i) => `probe ${i + 1}`)
+  const watch = watchZone({
+    probes: names,
+    substrateVolume: zone.medium.substrateVolume,
+    flow: zone.flow,
+    minBelievable: limits.believedFrom ?? (0.05 as typeof scene.lower),
+    maxBelievable: limits.believedTo ?? (0.98 as typeof scene.lower),
+    full: limits.fullAbove,
+    ...change,
+  })
+  const { reducer } = controller
+  return {
+    reducer: {
+      start: { controller: reducer.start, watch: watch.start },
+      step: (state, input) => {
+        const [next, output] = reducer.step(state.controller, input.controller)
+        const order = controller.order(output)
+        const [watched, diagnosis] = watch.step(state.watch, watchedInput(input.observed, order, names))
+        return [
+          { controller: next, watch: watched },
+          { ...order, alarms: alarmsOf(diagnosis), diagnosis },
+        ]
+      },
+    },
+    input: (observed: Observation, truth: RehearsalTruth) => ({
+      controller: controller.input(observed, truth),
+      observed,
+    }),
+    order: (order) => order,
+    alarmsFor: DIAGNOSIS_SIGNS,
+  }
+}
+
+function alarmsOf({ causes }: Diagnosis): string[] {
+  return causes.map(({ code }) => code)
+}
+
+function watchedInput(observed: Observation, order: ValveOrder, names: readonly string[]): WatchZoneInput {
+  const { now, readings, metered, drained, light, rootTemperature, feedEC, drainEC } = observed
+  return {
+    now,
+    readings: readings.map(({ probe, value, time }) => ({
+      probe: names[probe]!,
+      waterContent: value as number,
+      time,
+    })),
+    open: order.open,
+    ...(order.closeAfter === undefined ? {} : { closeAfter: order.closeAfter }),
+    ...(metered === null ? {} : { metered: metered as WatchZoneInput['metered'] & number }),
+    ...(drained === null ? {} : { drained: drained as WatchZoneInput['drained'] & number }),
+    light: light as WatchZoneInput['light'] & number,
+    temperature: rootTemperature as WatchZoneInput['temperature'] & number,
+    feedEC: feedEC as WatchZoneInput['feedEC'] & number,
+    drainEC: drainEC as WatchZoneInput['drainEC'] & number,
+  }
+}

@@ -1,0 +1,118 @@
+import { maxOf } from '../../quantity/extremes.js'
+import type { Duration, Volume } from '../../quantity/generated/kinds.js'
+import type { FaultName } from '../faults/fault-table.js'
+import { faultRow } from '../faults/fault-table.js'
+import type { RehearsalScene } from '../scene/rehearsal-scene.js'
+import type { RehearsalOutcome } from './rehearsal-outcome.js'
+
+/** What came of many rehearsals with the same faults. */
+export interface RehearsalSummary {
+  readonly faults: readonly FaultName[]
+  /** Unit: 1. */
+  readonly runs: number
+  /** Water that the controller wanted in the worst 24 h of all, as a share of the limit. Unit: 1. */
+  readonly worstDayShare: number
+  /** The same with what passed against its will. Unit: 1. */
+  readonly worstDayShareInAll: number
+  /** Longest opening as a share of its limit. Unit: 1. */
+  readonly maxOpeningShare: number
+  /** Openings outside the allowed hours, by the controller's own clock, in all runs. Unit: 1. */
+  readonly outsideHoursByOwnClock: number
+  /** Openings outside the allowed hours, by the true clock, in all runs. Unit: 1. */
+  readonly outsideHours: number
+  /** Openings outside them by both clocks, in all runs: with a wrong clock either of the two can be right. Unit: 1. */
+  readonly outsideByBothClocks: number
+  /** Mean openings without a reading that could be believed. Unit: 1. */
+  readonly blindOpenings: number
+  /** Mean time below the stress level. Unit: s. */
+  readonly stressTime: Duration
+  /** Most of it in one run. Unit: s. */
+  readonly maxStressTime: Duration
+  /** Mean time above the full level. Unit: s. */
+  readonly fullTime: Duration
+  /** Mean water through the valve. Unit: L. */
+  readonly given: Volume
+  /** Mean use of the plants. Unit: L. */
+  readonly used: Volume
+  /** Share of faults that an alarm named; null where nothing need be named. Unit: 1. */
+  readonly namedShare: number | null
+  /** Share of faults that one of the first two alarms named; null where nothing need be named. Unit: 1. */
+  readonly namedFirstShare: number | null
+  /** Median time to the right alarm, of those that were named; null where none was. Unit: s. */
+  readonly timeToAlarm: Duration | null
+  /** Mean number of false alarms. Unit: 1. */
+  readonly falseAlarms: number
+  /** Calls in which the controller threw, in all runs. Unit: 1. */
+  readonly refusals: number
+  /** Largest amount of water that a simulation lost or made. Unit: L. */
+  readonly imbalance: Volume
+  /** Place of the scene and seed of the run with the worst 24 h. */
+  readonly worstDayIn: RunPlace
+  /** Place of the scene and seed of the run with the most stress. */
+  readonly maxStressIn: RunPlace
+}
+
+/** Which run it was, so that it can be seen again. */
+export interface RunPlace {
+  /** Number of the scene in the list. Unit: 1. */
+  readonly scene: number
+  /** Unit: 1. */
+  readonly seed: number
+}
+
+/** One run with the scene that it was in. */
+export interface Run {
+  readonly outcome: RehearsalOutcome
+  readonly scene: RehearsalScene
+  readonly place: number
+}
+
+export function summaryOf(faults: readonly FaultName[], runs: readonly Run[]): RehearsalSummary {
+  const sum = (of: (run: Run) => number) => runs.reduce((total, run) => total + of(run), 0)
+  const mean = (of: (run: Run) => number) => sum(of) / runs.length
+  const worst = (of: (run: Run) => number) => runs.reduce((max, run) => (of(run) > of(max) ? run : max))
+  const placeOf = ({ outcome, place }: Run): RunPlace => ({ scene: place, seed: outcome.seed })
+  const dayShare = ({ outcome, scene }: Run) => outcome.worstDay / scene.limits.maxPerDay
+  const inAll = ({ outcome, scene }: Run) => outcome.worstDayInAll / scene.limits.maxPerDay
+  const openingShare = ({ outcome, scene }: Run) => outcome.maxOpening / scene.limits.maxRunTime
+  const stress = ({ outcome }: Run) => outcome.stressTime
+  return {
+    faults,
+    runs: runs.length,
+    worstDayShare: dayShare(worst(dayShare)),
+    worstDayShareInAll: inAll(worst(inAll)),
+    maxOpeningShare: openingShare(worst(openingShare)),
+    outsideHoursByOwnClock: sum(({ outcome }) => outcome.outsideHoursByOwnClock),
+    outsideHours: sum(({ outcome }) => outcome.outsideHours),
+    outsideByBothClocks: sum(
+      ({ outcome }) => outcome.openings.filter((one) => one.outside && one.outsideByOwnClock).length,
+    ),
+    blindOpenings: mean(({ outcome }) => outcome.blindOpenings),
+    stressTime: mean(stress) as Duration,
+    maxStressTime: stress(worst(stress)) as Duration,
+    fullTime: mean(({ outcome }) => outcome.fullTime) as Duration,
+    given: mean(({ outcome }) => outcome.given) as Volume,
+    used: mean(({ outcome }) => outcome.used) as Volume,
+    ...alarmsOf(faults, runs),
+    falseAlarms: mean(({ outcome }) => outcome.falseAlarms),
+    refusals: sum(({ outcome }) => outcome.refusals),
+    imbalance: maxOf(runs.map(({ outcome }) => Math.abs(outcome.imbalance))) as Volume,
+    worstDayIn: placeOf(worst(dayShare)),
+    maxStressIn: placeOf(worst(stress)),
+  }
+}
+
+/** How often and how soon the faults were named. */
+function alarmsOf(faults: readonly FaultName[], runs: readonly Run[]) {
+  const loud = faults.flatMap((name, i) => (faultRow(name)!.sign === 'none' ? [] : [i]))
+  const times = runs.flatMap(({ outcome }) => loud.map((i) => outcome.timeToAlarm[i]!))
+  const firsts = runs.flatMap(({ outcome }) => loud.map((i) => outcome.timeToFirstAlarms[i]!))
+  const named = times.filter((time) => time !== null).sort((a, b) => a - b)
+  const share = (list: readonly (number | null)[]) =>
+    list.length === 0 ? null : list.filter((time) => time !== null).length / list.length
+  return {
+    namedShare: share(times),
+    namedFirstShare: share(firsts),
+    timeToAlarm: named.length === 0 ? null : (named[named.length >> 1]! as Duration),
+  }
+}

@@ -1,0 +1,65 @@
+import type { Instant } from '../../quantity/calendar.js'
+import { SEED } from '../../quantity/domains.js'
+import { numberIn, requireObject, requireRows, wholeNumberIn } from '../../quantity/guard.js'
+import type { RehearsedController } from '../controllers/rehearsed-controller.js'
+import { DAYS, POLL_EVERY, START } from '../domains.js'
+import { type CheckedFault, checkedFault, type RehearsalFault } from '../faults/fault.js'
+import { type CheckedLimits, checkedLimits, type RehearsalLimits } from '../scene/rehearsal-limits.js'
+import { checkedZone, type RehearsalZone } from '../scene/zone.js'
+import type { CalledEvery } from '../terms.js'
+
+/** One history to be simulated. */
+export interface Rehearsal<State, Input, Output> extends CalledEvery {
+  /** What waters. */
+  readonly controller: RehearsedController<State, Input, Output>
+  /** Where it waters. */
+  readonly zone: RehearsalZone
+  /** What it is judged by. */
+  readonly limits: RehearsalLimits
+  /** For how long. Unit: d. Range: integers [1, 60]. */
+  readonly days: number
+  /** Which history: weather, noise, offsets and everything else that is drawn by lot. Unit: 1. Range: integers [0, 4294967295]. */
+  readonly seed: number
+  /** What goes wrong, and what people do; nothing by default. */
+  readonly faults?: readonly RehearsalFault[]
+  /** Local midnight at which it begins; 19 May 2026 by default. Unit: s. Range: [0, 253402300799]. */
+  readonly start?: Instant
+  /** Whether to keep the course; it is kept by default. */
+  readonly keepCourse?: boolean
+}
+
+/** A rehearsal that was found to make sense. */
+export interface CheckedRehearsal {
+  readonly zone: RehearsalZone
+  readonly limits: CheckedLimits
+  readonly end: number
+  readonly days: number
+  readonly seed: number
+  readonly faults: readonly CheckedFault[]
+  readonly start: number
+  readonly poll: number
+  readonly keepCourse: boolean
+}
+
+/** 19 May 2026. */
+const DEFAULT_START = 1779148800
+
+export function checkedRehearsal<State, Input, Output>(rehearsal: Rehearsal<State, Input, Output>): CheckedRehearsal {
+  for (const part of ['zone', 'limits', 'controller'] as const) requireObject(rehearsal[part], part)
+  requireObject(rehearsal.zone.has, 'zone.has')
+  requireObject(rehearsal.controller.reducer, 'controller.reducer')
+  requireRows(rehearsal.faults ?? [], 'faults')
+  const days = wholeNumberIn(rehearsal.days, DAYS, 'days')
+  const zone = checkedZone(rehearsal.zone)
+  return {
+    zone,
+    limits: checkedLimits(rehearsal.limits),
+    days,
+    end: days * 86400,
+    seed: wholeNumberIn(rehearsal.seed, SEED, 'seed'),
+    faults: (rehearsal.faults ?? []).map((fault) => checkedFault(fault, zone.probes)),
+    start: rehearsal.start === undefined ? DEFAULT_START : numberIn(rehearsal.start, START, 'start'),
+    poll: rehearsal.pollEvery === undefined ? 60 : numberIn(rehearsal.pollEvery, POLL_EVERY, 'pollEvery'),
+    keepCourse: rehearsal.keepCourse !== false,
+  }
+}

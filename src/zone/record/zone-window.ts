@@ -1,0 +1,193 @@
+import { InputError } from '../../quantity/errors.js'
+import { requireList, requireObject } from '../../quantity/guard.js'
+import type { Zone } from '../zone.js'
+import type { LocalDay } from './local-day.js'
+import { farAhead, orderOfReadings, sortedByTime, timeIn } from './order-of-time.js'
+import type { Missable, ZoneClimate, ZoneForecast, ZoneRecord, ZoneWatering } from './zone-record.js'
+
+/** How far before a day its review looks: a night begins the day before, and levels are learned from both days. */
+export const LOOK_BACK = 86400
+
+/** Climate in columns of the same length; a column that is not there is missing throughout. */
+export interface ClimateColumns {
+  readonly time: Float64Array
+  readonly airTemperature: Float64Array
+  readonly relativeHumidity: Float64Array
+  readonly irradiance: Float64Array
+  readonly windSpeed: Float64Array
+}
+
+/** Entries of the watering log in columns of the same length. */
+export interface WateringColumns {
+  readonly time: Float64Array
+  readonly given: Float64Array
+  readonly drained: Float64Array
+  readonly feedEC: Float64Array
+  readonly drainEC: Float64Array
+}
+
+/** Forecasts of radiation in columns of the same length. */
+export interface ForecastColumns {
+  readonly time: Float64Array
+  readonly day: Float64Array
+  readonly irradiance: Float64Array
+}
+
+/** Columns of a record with rising times; NaN is missing. */
+export interface ZoneColumns {
+  readonly time: Float64Array
+  /** Readings in the order of the probes of the zone. */
+  readonly probes: readonly Float64Array[]
+  readonly rootTemperature: Float64Array
+  readonly climate: ClimateColumns
+  readonly watering: WateringColumns
+  readonly forecast: ForecastColumns
+  /** For each reading that was out of order, the time of the last one that was not. */
+  readonly outOfOrder: Float64Array
+}
+
+/** What a review of one day sees: the columns from the look-back before the day to its end. */
+export interface ZoneWindow extends ZoneColumns {
+  readonly day: LocalDay
+  /** Light as it was read, beside that of the climate which can be. Unit: W/m². */
+  readonly irradianceRead: Float64Array
+  /** Last reading of a day that is under way; undefined where the day is over. */
+  readonly now: number | undefined
+}
+
+/** Readings so long before the end of a day stand for its end. Unit: s. */
+export function lateHours({ readingStep }: Zone): number {
+  return Math.max(10800, 3 * readingStep)
+}
+
+/** The columns of a record: readings in the order in which they came, without those out of order; climate and log sorted by time. */
+export function columnsOfRecord(zone: Zone, record: ZoneRecord): ZoneColumns {
+  requireObject(record, 'record')
+  requireObject(record.probes, 'record.probes')
+  const time = timesOf(record.time, 'time')
+  const { keep, outOfOrder } = orderOfReadings(time, farAhead(zone))
+  const picked = columnPicker(record.time.length, keep)
+  return {
+    time: picked(time, 'time'),
+    probes: zone.probes.map(({ name }) =>
+      picked(Object.hasOwn(record.probes, name) ? record.probes[name] : undefined, `probes.${name}`),
+    ),
+    rootTemperature: picked(record.rootTemperature, 'rootTemperature'),
+    climate: climateColumns(record.climate),
+    watering: wateringColumns(record.watering),
+    forecast: forecastColumns(record.forecast),
+    outOfOrder: Float64Array.from(outOfOrder),
+  }
+}
+
+function climateColumns(climate: ZoneClimate | undefined): ClimateColumns {
+  const time = timesOf(climate?.time ?? [], 'climate.time')
+  const picked = columnPicker(time.length, sortedByTime(time, false))
+  return {
+    time: picked(time, 'climate.time'),
+    airTemperature: picked(climate?.airTemperature, 'climate.airTemperature'),
+    relativeHumidity: picked(climate?.relativeHumidity, 'climate.relativeHumidity'),
+    irradiance: picked(climate?.irradiance, 'climate.irradiance'),
+    windSpeed: picked(climate?.windSpeed, 'climate.windSpeed'),
+  }
+}
+
+function wateringColumns(watering: ZoneWatering | undefined): WateringColumns {
+  const time = timesOf(watering?.time ?? [], 'watering.time')
+  const picked = columnPicker(time.length, sortedByTime(time, true))
+  return {
+    time: picked(time, 'watering.time'),
+    given: picked(watering?.given, 'watering.given'),
+    drained: picked(watering?.drained, 'watering.drained'),
+    feedEC: picked(watering?.feedEC, 'watering.feedEC'),
+    drainEC: picked(watering?.drainEC, 'watering.drainEC'),
+  }
+}
+
+function forecastColumns(forecast: ZoneForecast | undefined): ForecastColumns {
+  const time = timesOf(forecast?.time ?? [], 'forecast.time')
+  const picked = columnPicker(time.length, sortedByTime(time, true))
+  return {
+    time: picked(time, 'forecast.time'),
+    day: picked(forecast?.day, 'forecast.day'),
+    irradiance: picked(forecast?.irradiance, 'forecast.irradiance'),
+  }
+}
+
+function timesOf(time: ArrayLike<number>, name: string): Float64Array {
+  requireList(time, name)
+  const times = new Float64Array(time.length)
+  for (let i = 0; i < time.length; i++) times[i] = timeIn(time[i], name)
+  return times
+}
+
+/** Takes some positions out of a column of this length; a shorter or longer one would be another record. */
+function columnPicker(length: number, keep: readonly number[]) {
+  return (column: ArrayLike<Missable> | undefined, name: string): Float64Array => {
+    const values = new Float64Array(keep.length)
+    if (column === undefined) return values.fill(Number.NaN)
+    requireList(column, name)
+    if (column.length !== length)
+      throw new InputError(
+        name,
+        `has ${column.length} entries for ${length} times`,
+        'give one for each, null where it is missing',
+      )
+    for (let k = 0; k < keep.length; k++) values[k] = plainNumber(column[keep[k]!], name)
+    return values
+  }
+}
+
+/** A number, or NaN where it is missing; what is no number is refused. */
+export function plainNumber(value: Missable | undefined, name: string): number {
+  if (typeof value === 'number') return value - value === 0 ? value : Number.NaN
+  if (value === null || value === undefined) return Number.NaN
+  throw new InputError(name, `holds a ${typeof value}`, 'give numbers, and null where one is missing')
+}
+
+/** The part of the columns that the review of a day sees. Views, not copies. A day is over when a later reading has come, or in its last hours. */
+export function windowOf(zone: Zone, columns: ZoneColumns, day: LocalDay, laterReading?: boolean): ZoneWindow {
+  const begin = day.from - LOOK_BACK
+  const cut = <C extends { readonly time: Float64Array }>(all: C): C => {
+    const [a, b] = [firstAt(all.time, begin), firstAt(all.time, day.to)]
+    return Object.fromEntries(Object.entries(all).map(([name, list]) => [name, list.subarray(a, b)])) as unknown as C
+  }
+  const [a, b] = [firstAt(columns.time, begin), firstAt(columns.time, day.to)]
+  const last = columns.time[b - 1] ?? -Infinity
+  const climate = cut(columns.climate)
+  const over = (laterReading ?? b < columns.time.length) || last < day.from || day.to - last <= lateHours(zone)
+  return {
+    day,
+    now: over ? undefined : last,
+    time: columns.time.subarray(a, b),
+    probes: columns.probes.map((list) => list.subarray(a, b)),
+    rootTemperature: columns.rootTemperature.subarray(a, b),
+    climate: withBelievedLight(climate),
+    irradianceRead: climate.irradiance,
+    watering: cut(columns.watering),
+    forecast: cut(columns.forecast),
+    outOfOrder: columns.outOfOrder.filter((time) => time >= day.from && time < day.to),
+  }
+}
+
+/** The sun above the air gives 1,361 W/m², broken clouds add half of it for moments; a sensor in the dark reads a little below zero. Unit: W/m². */
+const MAX_LIGHT = 2000
+const MIN_LIGHT = -50
+
+/** Light that cannot be is missing: one wild number would stand for the light of an hour, and shift the plan. */
+function withBelievedLight(climate: ClimateColumns): ClimateColumns {
+  const irradiance = climate.irradiance.map((light) => (light >= MIN_LIGHT && light <= MAX_LIGHT ? light : Number.NaN))
+  return { ...climate, irradiance }
+}
+
+/** Position of the first time at or after a moment. */
+export function firstAt(time: ArrayLike<number>, moment: number): number {
+  let low = 0
+  let high = time.length
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if (time[middle]! < moment) low = middle + 1
+    else high = middle
+  }
+  return low
+}

@@ -1,0 +1,19 @@
+import { explainZoneFinding } from '../explain-zone-finding.js'
+import type { Known } from '../findings/known.js'
+import type { ZoneReason } from '../findings/zone-reason.js'
+
+/** A moment by the clock of the zone. */
+export type Clock = (time: number) => string
+
+export const asPercent = (share: number, digits = 1) => `${(share * 100).toFixed(digits)} %`
+export const points = (share: number, digits = 1) => `${Math.abs(share * 100).toFixed(digits)} points`
+export const inHours = (seconds: number) => `${(seconds / 3600).toFixed(1)} h`
+export const asLitres = (volume: number) => `${volume.toFixed(2)} L`
+export const asMillilitres = (volume: number) => (1000 * volume).toFixed(0).replace(/^-0$/, '0').replace('-', '−')
+export const counted = (n: number, word: string) => `${n} ${word}${n === 1 ? '' : 's'}`
+export const told = <T>(
+  what: Known<T> | { readonly known: false; readonly reason: ZoneReason },
+  say: (value: T) => string,
+) => (what.known ? say(what.value) : `not known (${explainZoneFinding({ code: what.reason }).message})`)
+/** A code in words. */
+export const spelt = (code: string) => code.replaceAll('-', ' ')

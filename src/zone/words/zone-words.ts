@@ -1,0 +1,147 @@
+import { ASSUMPTION_WORDS, DOUBT_WORDS } from '../../demand/reference/weather-words.js'
+import { explained, type WordsOf } from '../../quantity/explained.js'
+import { oneOf } from '../../quantity/one-of.js'
+import type { DayDifference } from '../day/day-differences.js'
+import { OFF_TARGET, type ZoneFinding } from '../findings/zone-finding.js'
+import { unitDoubtInWords } from './unit-doubt-words.js'
+
+/** A clock time in words. */
+export type ClockTime = (time: number) => string
+
+/** What a proposal changes. */
+export const DIFFERENCE_WORDS: WordsOf<DayDifference, [at: ClockTime]> = {
+  shots: [(finding) => `${finding.tomorrow} shots, ${finding.today} on the day before`],
+  given: [
+    (finding) =>
+      `${litres(finding.tomorrow)} instead of ${litres(finding.today)} (${signed(100 * (finding.tomorrow / finding.today - 1))} %)`,
+  ],
+  'drain-fraction': [(finding) => `a drain of ${percent(finding.tomorrow)} instead of ${percent(finding.today)}`],
+  'first-shot': [(finding, at) => `the first shot at ${at(finding.tomorrow)} instead of ${at(finding.today)}`],
+  'last-shot': [(finding, at) => `the last shot at ${at(finding.tomorrow)} instead of ${at(finding.today)}`],
+}
+
+/** What a review finds out about a zone and its probes. */
+export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
+  'no-readings': [(finding) => `${finding.probe} has no reading on this day that can be trusted, and is left out`],
+  'looks-like-percent': [
+    (finding) =>
+      `${finding.probe} reports ${finding.middle.toFixed(1)}: that is per cent, where a fraction such as ${(finding.middle / 100).toFixed(3)} is expected; it is left out until its unit is set`,
+  ],
+  'few-shots-seen': [
+    (finding) =>
+      `${finding.probe} saw ${finding.seen} of ${finding.of} shots, fewer than half of what another one saw: a clogged emitter, or a probe that was lifted; it is left out until a catch test and a look at its pins have told which`,
+  ],
+  'fell-away': [
+    (finding) =>
+      `${finding.probe} stands ${points(finding.below)} below the level to which its own shots drained back, the others ${points(finding.others)}: lifted, or its plant dry; it is left out, so look at it first`,
+  ],
+  'no-late-reading': [(finding) => `${finding.probe} has no late reading, and is left out`],
+  'no-level-after-drain': [
+    (finding) =>
+      `${finding.probe} has no level after drain of its own, so that it cannot be compared with the others, and is left out`,
+  ],
+  'shots-without-rise': [
+    (finding, at) =>
+      `${finding.probe} did not rise after the ${finding.times.length === 1 ? 'shot' : 'shots'} at ${times(finding, at)}: a valve that did not open, water that did not reach it, or a container that was full`,
+  ],
+  'shots-not-judged': [
+    (finding, at) =>
+      `whether ${finding.probe} rose after the ${finding.times.length === 1 ? 'shot' : 'shots'} at ${times(finding, at)} cannot be said, because readings are missing there`,
+  ],
+  'rises-without-shot': [
+    (finding, at) =>
+      `${finding.probe} rose at ${times(finding, at)} without an entry in the log: a valve that passes water, watering by hand, or a log with holes`,
+  ],
+  'rises-alone': [
+    (finding) =>
+      `${finding.probe} rose ${finding.rises} times without an entry in the log, and no other probe did: it scatters, or its container gets water of its own; it is left out, so look at it first`,
+  ],
+  'climbs-between-shots': [
+    (finding, at) =>
+      `${finding.probe} climbed by ${points(finding.rise)} from ${at(finding.from)} to ${at(finding.to)}, more slowly than a shot: a valve or an emitter that leaks, shots too small to show, rain, a hand that watered, or a probe that warmed up; close the water by hand, look and listen`,
+  ],
+  'level-stepped': [
+    (finding, at) =>
+      `${finding.probe} ${finding.change < 0 ? 'fell' : 'rose'} by ${points(Math.abs(finding.change))} at once at ${at(finding.time)} and stayed there: a probe that was pulled, pushed or bumped, or a container that was moved; look at it, and compare nothing across that moment`,
+  ],
+  'rises-with-salt': [
+    (finding) =>
+      `the level after drain of ${finding.probe} rises by ${points(finding.levelPerDay, 2)} a day together with the drain, by ${finding.drainPerDay.toFixed(2)} dS/m a day: salt that the probe takes for water; measure before and after a flush`,
+  ],
+  'off-capacity': [
+    (finding) =>
+      `${finding.probe} drains back to ${points(Math.abs(finding.difference))} ${finding.difference > 0 ? 'above' : 'below'} the container capacity of the bench test: a probe sees one place, so weigh a container before you trust either`,
+  ],
+  'level-remembered': [
+    (finding) =>
+      `${finding.probe} has no new level after drain; that of ${finding.days} ${finding.days === 1 ? 'day' : 'days'} ago is used`,
+  ],
+  'no-water': [
+    (finding) =>
+      `${finding.shots} shots in the log and no probe rose: look at valve, filter and supply; a full container shows no rise either, so weigh one before anybody waters by hand`,
+  ],
+  bypass: [
+    (finding) =>
+      `${finding.shots} shots drained and no probe rose: water runs past the medium, or the probes do not touch it`,
+  ],
+  'probes-differ': [
+    (finding) =>
+      `the probes differ by ${points(finding.spread)} at the end of the day; each is judged by its own level`,
+  ],
+  'readings-out-of-order': [
+    (finding) =>
+      `${finding.count} ${finding.count === 1 ? 'reading is' : 'readings are'} not later than the one before and left out: look at the clock of the logger`,
+  ],
+  'negative-use': [
+    (finding) =>
+      `the water balance says ${litres(finding.use)}, less than nothing: the log, the share of a container or a probe is wrong`,
+  ],
+  'use-doubted': [
+    (finding) =>
+      `the water balance says that ${litres(finding.use)} were used, ${Math.round((100 * finding.use) / finding.climate)} % of the ${litres(finding.climate)} that the climate says: one of the log, the drain gauge, the probes, the volume of the container, the readings of the climate and the crop coefficient is wrong`,
+  ],
+  'drain-gauge-silent': [
+    (finding) =>
+      `nothing drained of ${litres(finding.given)} by the log (${finding.entries} ${finding.entries === 1 ? 'entry' : 'entries'}): a gauge that is stuck or bypassed, or shots too small to drain; look under the container`,
+  ],
+  'more-drain-than-given': [
+    (finding) =>
+      `${litres(finding.drained)} drained of ${litres(finding.given)} given: more than was given cannot drain for long`,
+  ],
+  'salts-not-steady': [
+    (finding) =>
+      `at a steady state without uptake of salts ${percent(finding.steady, 0)} would drain and ${percent(finding.share, 0)} did, so that salts are taken up or stored; this is no target for drain`,
+  ],
+  'root-zone-temperature': [
+    (finding) =>
+      `the root zone was ${finding.extreme === 'lowest' ? 'at its coldest' : 'at its warmest'} ${finding.value.toFixed(1)} °C: ${oneOf(finding.band, OFF_TARGET, 'finding.band')} for fruiting vegetables (common practice)`,
+  ],
+  'climate-doubted': [
+    (finding) => explained<WeatherDoubt>(finding.weather, { ...DOUBT_WORDS, ...ASSUMPTION_WORDS }).message,
+  ],
+  'light-off-noon': [
+    (finding, at) =>
+      `half of the light of the day had come by ${at(finding.time)}, far from noon: the clock of the climate, or the offset of the zone from universal time, is wrong`,
+  ],
+  'unit-doubted': [unitDoubtInWords],
+  'log-on-another-clock': [
+    (finding) =>
+      `the log of the valve fits the rises once it is moved by ${signed(finding.hours, 1)} h: it is on another clock than the readings, as where local time is taken for universal time; set the clock or the offset of that table first, for everything that is said of single shots rests on it`,
+  ],
+  'refill-point-by-probes': [
+    (finding) =>
+      `without a bench test the refill point rests on the level that the probes report: probes that read 5 points too high move it by ${points(0.05 * finding.share)}; "allowedFall" in place of "depletion", or a bench test, makes it free of that`,
+  ],
+  'light-assumed': ['light was not measured, or not throughout the day; a day from 6 to 20 o’clock is assumed'],
+  'all-probes-left-out': [
+    'no probe can be trusted, so that nothing is proposed: look at plants and probes, and weigh a container before anybody waters by hand',
+  ],
+}
+
+type WeatherDoubt = Extract<ZoneFinding, { readonly code: 'climate-doubted' }>['weather']
+
+const times = ({ times: list }: { readonly times: readonly number[] }, at: ClockTime) => list.map(at).join(', ')
+const percent = (share: number, digits = 1) => `${(share * 100).toFixed(digits)} %`
+const points = (share: number, digits = 1) => `${(share * 100).toFixed(digits)} points`
+const litres = (volume: number) => `${volume.toFixed(2)} L`
+const signed = (x: number, digits = 0) => `${x < 0 ? '−' : '+'}${Math.abs(x).toFixed(digits)}`
