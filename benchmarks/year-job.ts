@@ -16,7 +16,7 @@ const zone: pw.Zone = {
     maxRunTime: pw.minutes(20),
     minRest: pw.minutes(20),
     drainFraction: pw.fraction(0.25),
-    depletion: pw.fraction(0.05),
+    allowedFall: pw.waterContentChange(0.03),
     lowerLimit: pw.waterContent(0.12),
     minBelieved: pw.waterContent(0.05),
     maxBelieved: pw.waterContent(0.9),

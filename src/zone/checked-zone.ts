@@ -29,7 +29,7 @@ import {
   MEDIUM_HEIGHT,
   MIN_BELIEVED,
 } from './domains.js'
-import type { Zone, ZoneLimits } from './zone.js'
+import type { Zone } from './zone.js'
 
 /** Refuses a zone that cannot be: every number has its range, and they agree with each other. */
 export function checkZone(zone: Zone): Zone {
@@ -65,12 +65,12 @@ export function checkZone(zone: Zone): Zone {
   if (new Set(probes.map((probe) => probe.name)).size !== probes.length)
     throw new InputError('probes', 'two have the same name', 'give each a name of its own')
   for (const probe of probes) if (probe.weight !== undefined) numberIn(probe.weight, PROBE_WEIGHT, 'weight')
-  checkLimits(zone.limits)
+  checkLimits(zone)
   return zone
 }
 
 /** One of two numbers says when to water again: of two different ones nobody could say which counts. */
-function checkFall({ allowedFall, depletion }: ZoneLimits): void {
+function checkFall({ medium, limits: { allowedFall, depletion } }: Zone): void {
   if (depletion !== undefined) numberIn(depletion, DEPLETION, 'depletion')
   if (allowedFall !== undefined) numberIn(allowedFall, ALLOWED_FALL, 'allowedFall')
   if ((depletion === undefined) === (allowedFall === undefined))
@@ -79,16 +79,24 @@ function checkFall({ allowedFall, depletion }: ZoneLimits): void {
       depletion === undefined ? 'say not when to water again' : 'give both "depletion" and "allowedFall"',
       'give "depletion", a share of the available water, or "allowedFall", a fall of the water content',
     )
+  // A share of what uncalibrated probes report would move with their offset, and with it every shot.
+  if (depletion !== undefined && medium === undefined)
+    throw new InputError(
+      'limits.depletion',
+      'is a share of the water that the medium holds, which only a bench test tells',
+      'give "allowedFall" in its place, 0.03 for three points below the full point, or describe the "medium"',
+    )
 }
 
-function checkLimits(limits: ZoneLimits): void {
+function checkLimits(zone: Zone): void {
+  const { limits } = zone
   if (limits.maxPerShot !== undefined) numberIn(limits.maxPerShot, MAX_PER_SHOT, 'maxPerShot')
   numberIn(limits.maxPerDay, MAX_PER_DAY, 'maxPerDay')
   numberIn(limits.minRunTime, VALVE_TIME, 'minRunTime')
   numberIn(limits.maxRunTime, MAX_RUN_TIME, 'maxRunTime')
   numberIn(limits.minRest, VALVE_TIME, 'minRest')
   numberIn(limits.drainFraction, DRAIN_FRACTION, 'drainFraction')
-  checkFall(limits)
+  checkFall(zone)
   numberIn(limits.lowerLimit, LOWER_LIMIT, 'lowerLimit')
   numberIn(limits.minBelieved, MIN_BELIEVED, 'minBelieved')
   numberIn(limits.maxBelieved, MAX_BELIEVED, 'maxBelieved')

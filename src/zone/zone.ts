@@ -101,9 +101,9 @@ export interface ZoneLimits {
   readonly minRest: Duration
   /** Share of the day's water that should drain. Unit: 1. Range: [0, 1). */
   readonly drainFraction: DrainFraction
-  /** How far below the full point the next shot is due. This or `depletion`; an offset of a probe does not move it. Unit: m³/m³. Range: (0, 1]. */
+  /** How far below the full point the next shot is due; this or `depletion`. Unit: m³/m³. Range: (0, 1]. */
   readonly allowedFall?: WaterContentChange
-  /** The same as a share of the available water; without a bench test that moves with an offset of the probes. Unit: 1. Range: (0, 1). */
+  /** The same as a share of the available water; only with a bench test, for a share of what probes report moves with their offset. Unit: 1. Range: (0, 1). */
   readonly depletion?: DepletionFraction
   /** Water content at which plants get nothing any more. Unit: m³/m³. Range: [0, 1). */
   readonly lowerLimit: WaterContent

@@ -215,7 +215,7 @@ const zone: Zone = {
     maxRunTime: minutes(20),
     minRest: minutes(20),
     drainFraction: percent(20),
-    depletion: percent(5),
+    allowedFall: waterContentChange(0.03),
     lowerLimit: waterContent(0.1),
     minBelieved: waterContent(0.05),
     maxBelieved: waterContent(0.9),

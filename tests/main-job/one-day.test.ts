@@ -49,7 +49,8 @@ describe('the script itself', () => {
   })
   it('whose zone stands on the functions of the record, not on copies of them', () => {
     const folder = join(root, 'src/zone')
-    const zone = readdirSync(folder)
+    const zone = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+      .filter((name) => name.endsWith('.ts'))
       .map((name) => readFileSync(join(folder, name), 'utf8'))
       .join('\n')
     for (const name of [

@@ -170,7 +170,7 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
       maxRunTime: '20 min',
       minRest: '20 min',
       drainFraction: '25 %',
-      depletion: 0.05,
+      allowedFall: 0.03,
       lowerLimit: 0.12,
       minBelieved: 0.05,
       maxBelieved: 0.86,

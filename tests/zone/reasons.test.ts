@@ -20,7 +20,8 @@ describe('a result of a zone that is not known', () => {
   })
   it('has them once: what the record explains, the zone does not word otherwise', () => {
     const tableOf = (path: string) => {
-      const code = readFileSync(folder(path.split('/')[0] as string) + path.split('/')[1], 'utf8')
+      const [topic, ...file] = path.split('/')
+      const code = readFileSync(folder(topic!) + file.join('/'), 'utf8')
       const table = /_REASON_WORDS[^{]*\{([\s\S]*?)\n\}/.exec(code)?.[1] ?? ''
       return [...table.matchAll(/^ {2}'?([a-z-]+)'?:/gm)].map(([, code]) => code as string)
     }

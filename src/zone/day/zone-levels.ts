@@ -46,9 +46,10 @@ export function mediumAtRest(zone: Zone): Known<MediumAtRest> {
  */
 export function allowedFall(zone: Zone, medium: Known<MediumAtRest>, fullPoint: number): Known<number> {
   const { allowedFall: fall, depletion, lowerLimit } = zone.limits
-  if (depletion === undefined)
+  // A share is taken only with a bench test.
+  if (depletion === undefined || !medium.known)
     return fullPoint - fall! > lowerLimit ? known(fall!) : unknown('full-point-below-lower-limit')
-  const full = (medium.known ? medium.value.containerCapacity : fullPoint) as WaterContent
+  const full = medium.value.containerCapacity as WaterContent
   const found = attempt(() => refillPointByDepletion({ fullPoint: full, lowerLimit, depletion }))
   return found.ok ? known(full - found.value) : unknown('full-point-below-lower-limit')
 }

@@ -154,11 +154,6 @@ export type ZoneFinding = {
       readonly hours: number
     }
   | {
-      readonly code: 'refill-point-by-probes'
-      /** Share of an offset of the probes by which the refill point moves. Unit: 1. */
-      readonly share: number
-    }
-  | {
       readonly code: 'level-remembered'
       readonly probe: string
       /** Age of the level that is used. Unit: d. */

@@ -35,7 +35,6 @@ const NUMBERS: Readonly<Record<ZoneFindingCode | DayDifference['code'], string>>
   'light-off-noon': 'time',
   'unit-doubted': 'about value like',
   'log-on-another-clock': 'hours',
-  'refill-point-by-probes': 'share',
   'level-remembered': 'probe days',
   'all-probes-left-out': '',
   shots: 'today tomorrow',

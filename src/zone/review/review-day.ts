@@ -110,9 +110,6 @@ function findingsOfDay(zone: Zone, window: ZoneWindow, parts: Reviewed): ZoneFin
     ...(climate.known ? climate.value.findings : []),
     ...parts.doubts,
     ...lightFindings(light, window),
-    ...(level.known && !medium.known && zone.limits.depletion !== undefined
-      ? [{ code: 'refill-point-by-probes', level: 'note', share: zone.limits.depletion } as const]
-      : []),
     ...rootFindings(parts.rootTemperature),
   ]
 }

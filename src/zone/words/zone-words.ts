@@ -128,10 +128,6 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
     (finding) =>
       `the log of the valve fits the rises once it is moved by ${signed(finding.hours, 1)} h: it is on another clock than the readings, as where local time is taken for universal time; set the clock or the offset of that table first, for everything that is said of single shots rests on it`,
   ],
-  'refill-point-by-probes': [
-    (finding) =>
-      `without a bench test the refill point rests on the level that the probes report: probes that read 5 points too high move it by ${points(0.05 * finding.share)}; "allowedFall" in place of "depletion", or a bench test, makes it free of that`,
-  ],
   'light-assumed': ['light was not measured, or not throughout the day; a day from 6 to 20 o’clock is assumed'],
   'all-probes-left-out': [
     'no probe can be trusted, so that nothing is proposed: look at plants and probes, and weigh a container before anybody waters by hand',

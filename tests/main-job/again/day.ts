@@ -56,7 +56,7 @@ function levelsOf(setup: Setup, probes: readonly Probe[]) {
   const { limits, medium } = setup.zone
   const bench: ReturnType<typeof benchTest> | undefined = medium && benchTest(setup.zone)
   const full = mean(probes.map((probe) => probe.full.level))
-  const allowed = limits.depletion * ((bench?.capacity ?? full) - limits.lowerLimit)
+  const allowed = limits.allowedFall ?? limits.depletion! * (bench!.capacity - limits.lowerLimit)
   const lasts = probes.map(({ points }) => median(valuesOf(points.slice(-3))))
   return {
     bench,

@@ -112,15 +112,7 @@ function demand({ zone, demand: { et, plant, container } }: DayAgain): string[] 
   return ['56', litres(et), ...crop, litres(plant), litres(container), '56']
 }
 
-function whatToLookAt({
-  zone,
-  probes,
-  unseen,
-  levels: { lasts, bench },
-  water,
-  demand: { container },
-  root,
-}: DayAgain) {
+function whatToLookAt({ probes, unseen, levels: { lasts }, water, demand: { container }, root }: DayAgain) {
   const { salts, use } = water
   const apart = Math.max(...lasts) - Math.min(...lasts)
   const [low, high] = [Math.min(...root), Math.max(...root)]
@@ -134,7 +126,6 @@ function whatToLookAt({
     ),
     ...(apart > 0.05 ? [percent(apart)] : []),
     ...(salts ? [salts.feed / salts.drain, water.drained / water.given].map((x) => (100 * x).toFixed(0)) : []),
-    ...(bench ? [] : ['5', percent(0.05 * zone.limits.depletion)]),
     // Fruiting vegetables have it good from 18 to 25 °C: common practice, no source.
     ...(low < 18 ? [low.toFixed(1), 'cool'] : []),
     ...(high > 25 ? [high.toFixed(1), 'warm'] : []),
