@@ -151,3 +151,9 @@ describe('levels', () => {
     expect(day.probes.map(({ used }) => used)).toEqual([true, false])
   })
 })
+
+it('a plan beside a day that got nothing tells no share of nothing', () => {
+  const plain = { code: 'given', level: 'note', tomorrow: 3.2 } as const
+  expect(said({ ...plain, today: 0 } as ZoneFinding)).toBe('3.20 L instead of 0.00 L')
+  expect(said({ ...plain, today: 4 } as ZoneFinding)).toBe('3.20 L instead of 4.00 L (−20 %)')
+})

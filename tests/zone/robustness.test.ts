@@ -128,6 +128,28 @@ describe('a reading from the future', () => {
     expect(days.map(({ openings }) => openings.length)).toEqual([10, 9, 10])
     expect(days.map((day) => day.climate.known)).toEqual([true, true, true])
   })
+  it('an entry of climate or log without a time costs itself and no other', () => {
+    for (const none of [undefined, null, Number.NaN]) {
+      const without = (time: ArrayLike<number>, at: number) => Array.from(time, (t, i) => (i === at ? none! : t))
+      const climate = { ...record.climate!, time: without(record.climate!.time, 300) }
+      const watering = { ...record.watering!, time: without(record.watering!.time, 12) }
+      const { days } = reviewZone({ zone, record: { ...record, climate, watering } })
+      expect(text(followed(entriesOfRecord({ ...record, climate, watering })))).toBe(text(days))
+      expect(days.map(({ openings }) => openings.length)).toEqual([10, 9, 10])
+    }
+  })
+  it('the log of days on which no probe was read counts for the first day on which one is', () => {
+    const long = benchRecord({ days: 6 })
+    const isRead = (_: unknown, i: number) => i < 267 || i >= 4 * 288 + 100
+    const probes = Object.fromEntries(
+      Object.entries(long.probes).map(([name, of]) => [name, Array.from(of).filter(isRead)]),
+    )
+    const rootTemperature = Array.from(long.rootTemperature!).filter(isRead)
+    const gap = { ...long, time: Array.from(long.time).filter(isRead), probes, rootTemperature }
+    const { days } = reviewZone({ zone, record: gap })
+    expect(days.at(-2)!.shotFree).toMatchObject({ known: true })
+    expect(text(followed(entriesOfRecord(gap)))).toBe(text(days))
+  })
   it('entries of the log that come late count, as long as their day is under way', () => {
     const entries = entriesOfRecord(record)
     const log = entries.filter(({ kind }) => kind === 'watering')

@@ -25,6 +25,8 @@ export interface ZoneFollower extends Reducer<ZoneFollowState, ZoneEntry, readon
 
 /** Climate and log so far behind the day under way wait for a reading of their time. Unit: s. */
 const WAITS = 172800
+/** Readings that go on may be so much older than what came beside them: a day since its midnight, and the hours in which they wait. Unit: s. */
+const GOES_ON = 172800
 /** Blocks of rows that are kept of climate and log while no reading has come. */
 const MAX_BLOCKS = 400
 
@@ -90,8 +92,9 @@ export function followZone(zone: Zone): ZoneFollower {
       if (Number.isNaN(time)) return [state, []]
       const entry = [input.kind, rowOf(checked, input, time)] as const
       if (state.day === null || time < state.day.to + WAITS) return [withEntry(state, entry), []]
-      // What nobody reads beside is kept for a day.
-      const held = state.held.filter(([kind, row]) => kind === 'reading' || row[0] >= time - LOOK_BACK)
+      // What nobody reads beside is kept for the look-back of the day on which readings may go on; one stamp from the future ends nothing.
+      const since = Math.min(time, state.held.at(-1)?.[1][0] ?? time) - GOES_ON - LOOK_BACK
+      const held = state.held.filter(([kind, row]) => kind === 'reading' || row[0] >= since)
       return [{ ...state, held: [...held, entry] }, []]
     },
     finish: (state) => {
@@ -262,7 +265,10 @@ export function entriesOfRecord(record: ZoneRecord): ZoneEntry[] {
   requireObject(record, 'record')
   requireObject(record.probes, 'probes')
   requireList(record.time, 'time')
-  const others = [...climateEntries(record), ...wateringEntries(record), ...forecastEntries(record)]
+  // Without a time an entry says nothing, and no sorting stands it.
+  const others = [...climateEntries(record), ...wateringEntries(record), ...forecastEntries(record)].filter(
+    ({ time }) => !Number.isNaN(timeIn(time, 'time')),
+  )
   return merged(
     readingEntries(record),
     others.sort((a, b) => a.time - b.time),

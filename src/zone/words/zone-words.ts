@@ -13,7 +13,8 @@ export const DIFFERENCE_WORDS: WordsOf<DayDifference, [at: ClockTime]> = {
   shots: [(finding) => `${finding.tomorrow} shots, ${finding.today} on the day before`],
   given: [
     (finding) =>
-      `${litres(finding.tomorrow)} instead of ${litres(finding.today)} (${signed(100 * (finding.tomorrow / finding.today - 1))} %)`,
+      // Of nothing there is no share.
+      `${litres(finding.tomorrow)} instead of ${litres(finding.today)}${finding.today > 0 ? ` (${signed(100 * (finding.tomorrow / finding.today - 1))} %)` : ''}`,
   ],
   'drain-fraction': [(finding) => `a drain of ${percent(finding.tomorrow)} instead of ${percent(finding.today)}`],
   'first-shot': [(finding, at) => `the first shot at ${at(finding.tomorrow)} instead of ${at(finding.today)}`],
