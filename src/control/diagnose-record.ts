@@ -85,7 +85,12 @@ export function diagnoseRecord(input: DiagnoseRecordInput): RecordDiagnosis {
       if (!standing.some(({ code }) => code === cause.code)) told.push({ time: inputs[k]!.now, cause })
     standing = causes
   })
-  const diagnosis = outputs[outputs.length - 1] ?? { causes: [], ruledOut: [], cannotTell: [], full: null }
+  const diagnosis = outputs[outputs.length - 1] ?? {
+    causes: [],
+    ruledOut: [],
+    cannotTell: [],
+    full: { known: false, reason: 'no-trusted-probe' },
+  }
   return { diagnosis, told, state }
 }
 
