@@ -127,7 +127,7 @@ function inputsOf(record: WatchedRecord): WatchZoneInput[] {
 
 function checkRecord(record: WatchedRecord): void {
   const { time, probes, shots } = record
-  for (const { name, waterContent } of probes) requireList(waterContent, `${name}.waterContent`)
+  for (const [i, { waterContent }] of probes.entries()) requireList(waterContent, `probes[${i}].waterContent`)
   const columns = [...probes.map(({ waterContent }) => waterContent), ...COLUMNS.map((column) => record[column])]
   if (columns.some((column) => column != null && column.length !== time.length))
     throw new InputError(
