@@ -50,7 +50,9 @@ export function chartDay(day: DayChart): string {
   if (time.length < 2) throw new InputError('time', `there are ${time.length} readings`, 'give at least two')
   const from = time[0]!
   const to = time[time.length - 1]!
-  const waterContent = day.waterContent.map(({ name, value }) => lineOf(name, time, value, day.maxStep))
+  const waterContent = day.waterContent.map(({ name, value }, i) =>
+    lineOf(name, time, value, `waterContent[${i}].value`, day.maxStep),
+  )
   const limits = [
     ...(day.fullPoint === undefined ? [] : [{ name: 'full point', y: day.fullPoint }]),
     ...(day.refillPoint === undefined ? [] : [{ name: 'refill point', y: day.refillPoint }]),
@@ -67,9 +69,9 @@ export function chartDay(day: DayChart): string {
     },
     // A day without shots has no panel for them; the description says so.
     ...(day.shots.length === 0 ? [] : [shotPanel(day.shots)]),
-    ...(day.below ?? []).map((curve) => ({
+    ...(day.below ?? []).map((curve, i) => ({
       yTitle: curve.axis,
-      series: [lineOf(curve.name, time, curve.value, day.maxStep)],
+      series: [lineOf(curve.name, time, curve.value, `below[${i}].value`, day.maxStep)],
     })),
   ]
   const readings = day.waterContent.flatMap(({ value }) => Array.from(value).filter(Number.isFinite))

@@ -50,9 +50,9 @@ export function chartDrain(chart: DrainChart): string {
   if (time.length === 0) throw new InputError('time', 'there is no day', 'give at least one')
   const from = time[0]! - DAY / 2
   const to = time[time.length - 1]! + DAY / 2
-  const share = lineOf('drain', time, chart.drainFraction, Infinity)
-  const curve = (name: string, value: ArrayLike<number>, look: number): PanelSeries[] => {
-    const series = { ...lineOf(name, time, value, 1.5 * DAY), look }
+  const share = lineOf('drain', time, chart.drainFraction, 'drainFraction', Infinity)
+  const curve = (name: string, column: 'drainEC' | 'feedEC', look: number): PanelSeries[] => {
+    const series = { ...lineOf(name, time, chart[column], column, 1.5 * DAY), look }
     return [series, { ...series, name: '', draw: 'points' }]
   }
   const { wantedFraction, maxDrainEC, width = WIDTH } = chart
@@ -72,7 +72,7 @@ export function chartDrain(chart: DrainChart): string {
       },
       {
         yTitle: 'EC, dS/m',
-        series: [...curve('drain', chart.drainEC, 1), ...curve('feed', chart.feedEC, 2)],
+        series: [...curve('drain', 'drainEC', 1), ...curve('feed', 'feedEC', 2)],
         ...(maxDrainEC === undefined ? {} : { rules: [{ name: 'act on the drain', y: maxDrainEC }] }),
         yRange: [0, 1],
         weight: 1.3,

@@ -54,11 +54,11 @@ export function chartDryDown(chart: DryDownChart): string {
   const { time, waterContent, fit, refillPoint, width = WIDTH } = chart
   requireObject(fit, 'fit')
   if (chart.band !== undefined) requireObject(chart.band, 'band')
-  const readings = lineOf('readings', time, waterContent, chart.maxStep)
+  const readings = lineOf('readings', time, waterContent, 'waterContent', chart.maxStep)
   const there = Array.from(time).filter((_, i) => Number.isFinite(waterContent[i]))
   const [from, last] = [there[0]!, there[there.length - 1]!]
   if (there.length < 2 || !(last > from))
-    throw new InputError('waterContent', `has ${there.length} readings`, 'give at least two, at rising times')
+    throw new InputError('time, waterContent', `have ${there.length} readings`, 'give at least two, at rising times')
   const course = courseOf(fit, from, last, refillPoint)
   const reach = course.refill.known ? course.refill.time : Infinity
   const max = Math.max(Number.isFinite(reach) ? reach : 0, chart.band?.latest ?? chart.band?.earliest ?? 0) || Infinity

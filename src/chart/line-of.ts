@@ -2,13 +2,19 @@ import { InputError } from '../quantity/errors.js'
 import { requireList } from '../quantity/guard.js'
 import type { PanelSeries } from './panel-chart.js'
 
-/** A curve with a break wherever two readings are too far apart to be joined. */
-export function lineOf(name: string, time: ArrayLike<number>, value: ArrayLike<number>, maxStep: number): PanelSeries {
+/** A curve with a break wherever two readings are too far apart to be joined; `argument` is the name of the values. */
+export function lineOf(
+  name: string,
+  time: ArrayLike<number>,
+  value: ArrayLike<number>,
+  argument: string,
+  maxStep: number,
+): PanelSeries {
   requireList(time, 'time')
-  requireList(value, name)
+  requireList(value, argument)
   if (value.length !== time.length)
     throw new InputError(
-      name,
+      argument,
       `has ${value.length} values for ${time.length} times`,
       'give one value for each time, NaN where it is missing',
     )

@@ -41,11 +41,11 @@ export function drawPanels(chart: PanelChart): string {
   requireRows(chart.panels, 'panels')
   for (const { yTitle, series } of chart.panels) {
     requireRows(series, 'series')
-    for (const { name, x, y, draw } of series) {
-      oneOf(draw, ['line', 'points', 'bars', 'steps', 'region'], `${name}.draw`)
-      requireList(x, `${name}.x`)
-      requireList(y, `${name}.y`)
-    }
+    series.forEach(({ x, y, draw }, i) => {
+      oneOf(draw, ['line', 'points', 'bars', 'steps', 'region'], `series[${i}].draw`)
+      requireList(x, `series[${i}].x`)
+      requireList(y, `series[${i}].y`)
+    })
     if (typeof yTitle !== 'string') throw new InputError('yTitle', `a ${typeof yTitle} is no title`, 'give text')
   }
   for (const list of ['gaps', 'marks', 'spans', 'xTicks'] as const) requireRows(chart[list] ?? [], list)

@@ -63,7 +63,10 @@ export function chartPlan(chart: PlanChart): string {
   const to = plan.time[plan.time.length - 1]!
   if (!(to > from))
     throw new InputError('plan', `has ${plan.time.length} steps`, 'give a plan of at least two, made by planDay()')
-  const read = readings === undefined ? undefined : lineOf('read', readings.time, readings.waterContent, chart.maxStep)
+  const read =
+    readings === undefined
+      ? undefined
+      : lineOf('read', readings.time, readings.waterContent, 'waterContent', chart.maxStep)
   const difference = read === undefined ? undefined : differenceOf(read, plan)
   const planned = plan.shots.map(({ time, volume }) => ({ time: time as number, millilitres: volume * 1000 }))
   return drawPanels({

@@ -58,17 +58,18 @@ export function chartReview(chart: ReviewChart): string {
   if (on.length < 2) throw new InputError('time', `has ${on.length} readings on the day`, 'give at least two')
   const times = on.map((i) => time[i]!)
   const xTicks = timeTicks(day.from, day.to, chart.hoursFromUtc)
-  const curves = chart.waterContent.map(({ name, value }) => {
-    requireList(value, name)
+  const curves = chart.waterContent.map(({ name, value }, i) => {
+    const argument = `waterContent[${i}].value`
+    requireList(value, argument)
     if (value.length !== time.length)
-      throw new InputError(name, `has ${value.length} values for ${time.length} times`, 'give one value for each time')
+      throw new InputError(argument, `has ${value.length} values for ${time.length} times`, 'give one for each time')
     return { name, value: on.map((i) => value[i]!) }
   })
   const limits = day.level.known ? day.level.value.limits : undefined
   const panels: Panel[] = [
     {
       yTitle: 'water content, m³/m³',
-      series: curves.map(({ name, value }) => lineOf(name, times, value, chart.maxStep)),
+      series: curves.map(({ name, value }) => lineOf(name, times, value, 'waterContent', chart.maxStep)),
       ...betweenLimits(limits),
       weight: 2.6,
     },

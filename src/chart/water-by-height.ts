@@ -1,5 +1,6 @@
 import type { ContainerLayer } from '../flow/richards-terms.js'
 import { HEIGHT } from '../medium/domains.js'
+import { READING_TIME } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import { maxOf, minOf } from '../quantity/extremes.js'
 import type { Duration, Length, Volume } from '../quantity/generated/kinds.js'
@@ -59,7 +60,10 @@ export function chartWaterByHeight(chart: WaterByHeightChart): string {
   requireObject(chart, 'chart')
   const { moments, width = WIDTH } = chart
   requireRows(moments, 'moments')
-  for (const { profile } of moments) requireRows(profile, 'profile')
+  for (const [i, { time, profile }] of moments.entries()) {
+    requireRows(profile, `moments[${i}].profile`)
+    numberIn(time, READING_TIME, `moments[${i}].time`)
+  }
   if (chart.heights !== undefined) requireList(chart.heights, 'heights')
   const [first, last] = [moments[0], moments.at(-1)]
   if (first === undefined || last === undefined || moments.length < 2)

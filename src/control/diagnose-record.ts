@@ -85,7 +85,12 @@ export function diagnoseRecord(input: DiagnoseRecordInput): RecordDiagnosis {
       if (!standing.some(({ code }) => code === cause.code)) told.push({ time: inputs[k]!.now, cause })
     standing = causes
   })
-  const diagnosis = outputs[outputs.length - 1] ?? { causes: [], ruledOut: [], cannotTell: [], full: null }
+  const diagnosis = outputs[outputs.length - 1] ?? {
+    causes: [],
+    ruledOut: [],
+    cannotTell: [],
+    full: { known: false, reason: 'no-trusted-probe' },
+  }
   return { diagnosis, told, state }
 }
 
@@ -122,7 +127,7 @@ function inputsOf(record: WatchedRecord): WatchZoneInput[] {
 
 function checkRecord(record: WatchedRecord): void {
   const { time, probes, shots } = record
-  for (const { name, waterContent } of probes) requireList(waterContent, `${name}.waterContent`)
+  for (const [i, { waterContent }] of probes.entries()) requireList(waterContent, `probes[${i}].waterContent`)
   const columns = [...probes.map(({ waterContent }) => waterContent), ...COLUMNS.map((column) => record[column])]
   if (columns.some((column) => column != null && column.length !== time.length))
     throw new InputError(

@@ -43,7 +43,7 @@ export interface ZoneWatch extends Reducer<ZoneWatchState, WatchZoneInput, Diagn
  * const { outputs } = runReducer({ reducer: zone, inputs })
  * const { causes, full } = outputs.at(-1)!
  * causes.map(({ code, check }) => [code, check]) // => [['no-water', 'look-at-supply-and-weigh'], ['zone-full', 'weigh-a-container']]
- * full // => false
+ * full // => { known: true, value: false }
  */
 export function watchZone(settings: WatchZoneSettings): ZoneWatch {
   const zone = checkedWatch(settings)

@@ -54,7 +54,7 @@ const LATER = 1800
  * const reducer = zoneAlarms({ offDelay: minutes(30) })
  * const cause = { code: 'no-water' as const, level: 'danger' as const, weight: 0.8, evidence: [], check: 'look-at-supply' as const, since: 0 }
  * const at = (minute: number, there: boolean) =>
- *   ({ now: 60 * minute, diagnosis: { causes: there ? [cause] : [], ruledOut: [], cannotTell: [], full: null } })
+ *   ({ now: 60 * minute, diagnosis: { causes: there ? [cause] : [], ruledOut: [], cannotTell: [], full: { known: false, reason: 'no-trusted-probe' } } })
  * // The cause goes away for ten minutes and comes again: one announcement.
  * const inputs = [at(0, true), at(10, false), at(20, true), at(30, true)]
  * runReducer({ reducer, inputs }).outputs.flat().filter(({ announce }) => announce).length // => 1
@@ -71,7 +71,10 @@ export function zoneAlarms(settings: ZoneAlarmSettings): Reducer<ZoneAlarmsState
     warnAhead: Math.min(WARNED_AHEAD.max, warnAhead + LATER) as Duration,
   }
   // Refuses what is outside now, not at the first diagnosis.
-  alarmConditions({ diagnosis: { causes: [], ruledOut: [], cannotTell: [], full: null }, ...raised })
+  alarmConditions({
+    diagnosis: { causes: [], ruledOut: [], cannotTell: [], full: { known: false, reason: 'no-trusted-probe' } },
+    ...raised,
+  })
   return {
     start: { alarms: {} },
     step: (state, { now, diagnosis, untilRefill, action }) => {

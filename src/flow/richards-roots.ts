@@ -46,5 +46,5 @@ export function sinkOf(grid: ColumnGrid, roots: RootsInContainer | undefined): (
 }
 
 function refuse(): never {
-  throw new InputError('roots', 'are not described, and there is a demand', 'say between which suctions they drink')
+  throw new InputError('demand', 'is above zero, and no roots are described', 'say between which suctions they drink')
 }

@@ -121,7 +121,7 @@ export function checkPlacement(input: PlacementInput): PlacementCheck {
       if (gap < needed) add('near-probe', name, other.name, gap)
     }
     if (probe.temperatureElement !== undefined) {
-      const [, , depth] = pointOf(probe.temperatureElement)
+      const [, , depth] = pointOf(probe.temperatureElement, 'temperatureElement')
       const inside = Math.min(depth - walls.height / 4, (3 * walls.height) / 4 - depth)
       const to = depth < walls.height / 2 ? 'surface' : 'bottom'
       if (inside < 0)

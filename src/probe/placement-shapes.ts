@@ -42,11 +42,11 @@ export interface Body {
 export type Point = readonly [x: number, y: number, depth: number]
 
 export function bodyOf({ from, to = from, radius = 0 as Length }: StraightBody): Body {
-  return { ends: [pointOf(from), pointOf(to)], radius: numberIn(radius, SHAPE_RADIUS, 'radius') }
+  return { ends: [pointOf(from, 'from'), pointOf(to, 'to')], radius: numberIn(radius, SHAPE_RADIUS, 'radius') }
 }
 
-export function pointOf(place: PlaceInMedium): Point {
-  requireObject(place, 'place')
+export function pointOf(place: PlaceInMedium, argument: string): Point {
+  requireObject(place, argument)
   const { x, y, depth } = place
   return [numberIn(x, COORDINATE, 'x'), numberIn(y, COORDINATE, 'y'), numberIn(depth, COORDINATE, 'depth')]
 }
@@ -62,11 +62,13 @@ export function wallsOf(container: PlacementContainer): Walls {
   oneOf(container.shape, ['cylinder', 'tapered-pot', 'box'], 'container.shape')
   const height = numberIn(container.height, EXTENT, 'height')
   if (container.shape === 'box') {
-    const [length, width] = [numberIn(container.length, EXTENT), numberIn(container.width, EXTENT, 'width')]
+    const [length, width] = [numberIn(container.length, EXTENT, 'length'), numberIn(container.width, EXTENT, 'width')]
     return { height, toSide: ([x, y]) => Math.min(x, length - x, y, width - y) }
   }
-  const top = numberIn(container.shape === 'cylinder' ? container.diameter : container.topDiameter, EXTENT) / 2
-  const bottom = numberIn(container.shape === 'cylinder' ? container.diameter : container.bottomDiameter, EXTENT) / 2
+  const [top, bottom] =
+    container.shape === 'cylinder'
+      ? [radiusOf(container.diameter, 'diameter'), radiusOf(container.diameter, 'diameter')]
+      : [radiusOf(container.topDiameter, 'topDiameter'), radiusOf(container.bottomDiameter, 'bottomDiameter')]
   // Across the slanting wall, not level: the cosine of its slant.
   const slant = height / Math.hypot(height, top - bottom)
   return {
@@ -74,6 +76,8 @@ export function wallsOf(container: PlacementContainer): Walls {
     toSide: ([x, y, depth]) => (top + ((bottom - top) * depth) / height - Math.hypot(x - top, y - top)) * slant,
   }
 }
+
+const radiusOf = (diameter: number, argument: string) => numberIn(diameter, EXTENT, argument) / 2
 
 /** Distance between two straight bodies, surface to surface. */
 export function gapBetween(a: Body, b: Body): number {

@@ -1,6 +1,6 @@
 import { dayOfCivilDate } from '../numerics/civil-date.js'
 import type { LocalOffset } from '../record/local-time.js'
-import { utcFromLocal } from '../record/local-time.js'
+import { checkOffsets, utcFromLocal } from '../record/local-time.js'
 
 /** The order of the parts of a date that is written with slashes. */
 export type DateOrder = 'day-month-year' | 'month-day-year'
@@ -111,6 +111,7 @@ export function orderedTimes(times: readonly CellTime[], clock: readonly LocalOf
   const inUtc = (rows: readonly CellTime[]) => {
     if (!rows.some((one) => 'local' in one))
       return Float64Array.from(rows as readonly { readonly utc: number }[], ({ utc }) => utc)
+    if (clock.length > 0) checkOffsets(clock, 'clock')
     const local = utcFromLocal({
       local: rows.map((one) => ('local' in one ? one.local : Number.NaN)),
       offsets: clock.length > 0 ? clock : [{ from: 0, ahead: 0 }],

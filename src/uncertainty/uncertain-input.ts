@@ -48,7 +48,7 @@ export function checkInputs(
   requireObject(inputs, 'inputs')
   requireRows(given, 'correlations')
   const names = Object.keys(inputs)
-  for (const name of names) requireObject(inputs[name], name)
+  for (const name of names) requireObject(inputs[name], `inputs.${name}`)
   if (names.length === 0) throw new InputError('inputs', 'there are none', 'give at least one input')
   const all = names.map((name) => inputs[name]!)
   const spreads = all.map(({ spread = 'normal', degreesOfFreedom }, i) => {

@@ -56,11 +56,12 @@ export function checkZone(zone: Zone): Zone {
   // Offsets in milliseconds would move the days by weeks.
   checkOffsets(place.clock, 'place.clock')
   requireList(probes, 'probes')
-  for (const probe of probes) {
-    requireObject(probe, 'probe')
+  probes.forEach((probe, i) => {
+    requireObject(probe, `probes[${i}]`)
     if (typeof probe.name !== 'string' || probe.name === '')
-      throw new InputError('probe.name', `a ${typeof probe.name} is no name`, 'give each probe a name')
-  }
+      throw new InputError(`probes[${i}].name`, `a ${typeof probe.name} is no name`, 'give each probe a name')
+  })
+  if (zone.medium !== undefined) requireObject(zone.medium, 'medium')
   if (probes.length === 0) throw new InputError('probes', 'there is none', 'describe at least one probe')
   if (new Set(probes.map((probe) => probe.name)).size !== probes.length)
     throw new InputError('probes', 'two have the same name', 'give each a name of its own')

@@ -59,7 +59,7 @@ const alarmInputs = [0, 10, 20, 30, 31, 600, 1081].map((minute) => ({
         ],
     ruledOut: [],
     cannotTell: [],
-    full: null,
+    full: { known: false, reason: 'no-trusted-probe' },
   },
   untilRefill: {
     known: true as const,

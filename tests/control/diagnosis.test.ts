@@ -39,7 +39,7 @@ describe('a healthy zone', () => {
     const { outputs } = diagnosesOf({ minutes: 2880, probes: THREE, shots: hourly(60, 20), metered: () => 0 })
     expect(everTold(diagnosesOf({ minutes: 2880, probes: THREE, shots: hourly(60, 20) }).outputs)).toEqual([])
     const last = outputs.at(-1) as Diagnosis
-    expect(last.full).toBe(false)
+    expect(last.full).toEqual({ known: true, value: false })
     const healthy = diagnosesOf({ minutes: 2880, probes: THREE, shots: hourly(60, 20) }).outputs.at(-1) as Diagnosis
     expect(healthy.ruledOut.map(({ code }) => code)).toEqual(
       expect.arrayContaining(['no-water', 'partial-water', 'clogged-dripper', 'probe-frozen']),
@@ -57,7 +57,7 @@ describe('the stories of lies', () => {
       expect(advisesWater(outputs)).toBe(false)
       expect(everTold(outputs)).not.toContain('no-water')
       expect(codesOf(outputs.at(-1)).slice(0, 2).sort()).toEqual(['valve-stuck-open', 'zone-full'])
-      expect(outputs.at(-1)?.full).toBe(true)
+      expect(outputs.at(-1)?.full).toEqual({ known: true, value: true })
     }
   })
   it('a valve stuck open fills a zone from below full: still never "water by hand"', () => {
@@ -85,9 +85,10 @@ describe('the stories of lies', () => {
       return zone.step(state, { now: 30000, open: false, readings })[1]
     }
     const room = at(0.59)
-    expect([room.full, advisesWater([room])]).toEqual([false, true])
+    expect([room.full, advisesWater([room])]).toEqual([{ known: true, value: false }, true])
     const coming = at(0.742)
-    expect([coming.full, codesOf(coming)[0], advisesWater([coming])]).toEqual([null, 'no-water', false])
+    expect(coming.full).toEqual({ known: false, reason: 'only-newest-reading' })
+    expect([codesOf(coming)[0], advisesWater([coming])]).toEqual(['no-water', false])
   })
   it('three probes that see 2 of 10 shots: not silent', () => {
     const shots = hourly(60, 22)
@@ -431,7 +432,12 @@ describe('a diagnosis', () => {
       check: 'look-at-supply',
       since: 0,
     }
-    const diagnosis = { causes: [cause], ruledOut: [], cannotTell: [], full: null } as never as Diagnosis
+    const diagnosis = {
+      causes: [cause],
+      ruledOut: [],
+      cannotTell: [],
+      full: { known: false, reason: 'no-trusted-probe' },
+    } as never as Diagnosis
     const until = {
       known: true,
       from: 0.6,

@@ -16,7 +16,7 @@ const diagnosis = (weight: number | null): Diagnosis => ({
   causes: weight === null ? [] : [cause(weight)],
   ruledOut: [],
   cannotTell: [],
-  full: null,
+  full: { known: false, reason: 'no-trusted-probe' },
 })
 const course = (weights: readonly (number | null)[], step = 10): ZoneAlarmsInput[] =>
   weights.map((weight, k) => ({ now: 60 * step * k, diagnosis: diagnosis(weight) }))

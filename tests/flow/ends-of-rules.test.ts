@@ -85,7 +85,7 @@ describe('roots in a column', () => {
   it('want a demand that they are described for, and a density somewhere', () => {
     expect(sinkOf(grid, undefined)(0)).toBeUndefined()
     expect(sinkOf(grid, { limits })(0)).toBeUndefined()
-    expect(attempt(() => sinkOf(grid, undefined)(0.1))).toMatchObject({ ok: false, error: { argument: 'roots' } })
+    expect(attempt(() => sinkOf(grid, undefined)(0.1))).toMatchObject({ ok: false, error: { argument: 'demand' } })
     expect(attempt(() => sinkOf(grid, { limits, density: () => 0 }))).toMatchObject({
       ok: false,
       error: { argument: 'roots.density' },

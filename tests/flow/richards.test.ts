@@ -346,7 +346,7 @@ describe('water in a container by the equation of Richards', () => {
     expectInputError(() => containerFlowRichards1931({ ...usual, surface: 'rain' as 'shots' }), 'surface')
     const { roots: _, ...unplanted } = usual
     const bare = containerFlowRichards1931(unplanted)
-    expectInputError(() => bare.step(state, { duration: hours(1), applied: NOTHING, demand: litres(0.1) }), 'roots')
+    expectInputError(() => bare.step(state, { duration: hours(1), applied: NOTHING, demand: litres(0.1) }), 'demand')
     const held = containerFlowRichards1931({ ...usual, surface: centimetresOfSuction(10) })
     expectInputError(() => held.step(state, { duration: hours(1), applied: litres(1), demand: NOTHING }), 'applied')
   })

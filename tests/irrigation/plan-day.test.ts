@@ -321,10 +321,13 @@ describe('valves that share a pump', () => {
   it('refuse a zone that is too large alone', () => {
     expectInputError(
       () =>
-        staggerZones([{ zone: 'big', time: instant(0), runTime: minutes(1), flow: litresPerHour(2000) }], {
-          maxFlow: litresPerHour(1000),
-          minRest: seconds(0),
-        }),
+        staggerZones(
+          [{ zone: 'shots\\[0\\].flow', time: instant(0), runTime: minutes(1), flow: litresPerHour(2000) }],
+          {
+            maxFlow: litresPerHour(1000),
+            minRest: seconds(0),
+          },
+        ),
       'big',
     )
   })

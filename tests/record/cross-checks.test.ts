@@ -180,7 +180,7 @@ describe('what else betrays a probe', () => {
     })
     const high = responseToShots({ shots, substrateVolume: litres(30) })
     expect(high.findings.map(({ code }) => code)).toEqual(['probe-sees-much'])
-    expectDomainError(() => responseToShots({ shots: [], substrateVolume: litres(1) }), { quantity: 'number of shots' })
+    expectInputError(() => responseToShots({ shots: [], substrateVolume: litres(1) }), 'shots')
   })
   it('a scale that says otherwise', () => {
     fc.assert(

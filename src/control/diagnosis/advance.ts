@@ -14,7 +14,7 @@ import { changeOfNight, suspectReadings } from './suspect-reading.js'
 import { suspectRest } from './suspect-rest.js'
 import { suspectTiming } from './suspect-timing.js'
 import { suspectWater } from './suspect-water.js'
-import { isFull } from './trust.js'
+import { fullOrNot } from './trust.js'
 import { cameIn, newBalance, withBalance } from './watch-balance.js'
 import { ticked } from './watch-clock.js'
 import { withValue } from './watch-feed.js'
@@ -297,14 +297,15 @@ function withNight(state: ZoneWatchState, now: number, input: WatchZoneInput, zo
 
 function told(state: ZoneWatchState, now: number, zone: RememberedZone): [ZoneWatchState, Diagnosis] {
   const { recent, water, drain } = ofShots(state, zone)
-  const full = isFull(state, now, zone)
+  const full = fullOrNot(state, now, zone)
+  const byFull = full.known ? full.value : null
   const overcounts = gaugeLies(state, recent)
   const leaks = suspectLeak(state, overcounts, now, zone)
-  if (!water.has(full)) water.set(full, suspectWater(recent, state.usual, full))
+  if (!water.has(byFull)) water.set(byFull, suspectWater(recent, state.usual, full))
   const timing = suspectTiming(state.timing)
   const found = [
     ...timing,
-    ...(water.get(full) as readonly Suspicion[]),
+    ...(water.get(byFull) as readonly Suspicion[]),
     // Drain of a leak says nothing of the shots.
     ...(leaks.length > 0 && !overcounts ? [] : drain),
     ...leaks,

@@ -83,6 +83,7 @@ export const UNKNOWN_WORDS: { readonly [Code in UnknownReason]: string } = {
   'too-few-shots': 'too few shots were seen',
   'too-few-nights': 'too few nights were seen',
   'no-trusted-probe': 'no probe can be trusted',
+  'only-newest-reading': 'only the newest reading says so, and those before it do not',
   'only-one-probe': 'there is only one probe, and nothing to compare it with',
   'no-flow-meter': 'there is no flow meter',
   'no-drain-gauge': 'there is no drain gauge',

@@ -114,6 +114,7 @@ export type UnknownReason =
   | 'too-few-shots'
   | 'too-few-nights'
   | 'no-trusted-probe'
+  | 'only-newest-reading'
   | 'only-one-probe'
   | 'no-flow-meter'
   | 'no-drain-gauge'
@@ -131,6 +132,8 @@ export interface Diagnosis {
   readonly ruledOut: readonly { readonly code: CauseCode; readonly evidence: Evidence }[]
   /** What cannot be told, and why. */
   readonly cannotTell: readonly { readonly code: CauseCode; readonly reason: UnknownReason }[]
-  /** Whether a probe that can be trusted, or the drain, says that the zone is full; null where nothing can be trusted, or only the newest reading says so. */
-  readonly full: boolean | null
+  /** Whether a probe that can be trusted, or the drain, says that the zone is full; not known where none can be trusted, or only the newest reading says so. */
+  readonly full:
+    | { readonly known: true; readonly value: boolean }
+    | { readonly known: false; readonly reason: 'no-trusted-probe' | 'only-newest-reading' }
 }

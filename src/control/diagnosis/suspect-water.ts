@@ -1,10 +1,10 @@
-import type { CheckCode, Evidence, Suspicion } from './cause.js'
+import type { CheckCode, Diagnosis, Evidence, Suspicion } from './cause.js'
 import { DEAD, type RecentShots } from './recent-shots.js'
 import { evidence, suspicion } from './suspicion.js'
 import type { UsualShares } from './zone-state.js'
 
 /** What the water of the last shots shows of supply, line, drippers and meter. */
-export function suspectWater(recent: RecentShots, usual: UsualShares, full: boolean | null): Suspicion[] {
+export function suspectWater(recent: RecentShots, usual: UsualShares, full: Diagnosis['full']): Suspicion[] {
   const slip = wrongVolume(recent)
   return slip.length > 0
     ? slip
@@ -20,9 +20,9 @@ const DRAINED = 0.2
  * Watering by hand is advised only where probes that can be trusted say that there is room: below the full level, and below what they
  * reached before, lest a container that is full at a lower level than somebody set is taken for a dry one.
  */
-function supplyCheck(full: boolean | null, recent: RecentShots): CheckCode {
-  if (full === true) return 'look-at-supply'
-  return full === null || recent.mayBeFull(2) ? 'look-at-supply-and-weigh' : 'look-at-supply-then-water-by-hand'
+function supplyCheck(full: Diagnosis['full'], recent: RecentShots): CheckCode {
+  if (full.known && full.value) return 'look-at-supply'
+  return !full.known || recent.mayBeFull(2) ? 'look-at-supply-and-weigh' : 'look-at-supply-then-water-by-hand'
 }
 
 /** Shots that raise every probe by so many times volume over volume, or bring more than the medium takes in all: litres for millilitres. */
@@ -39,7 +39,7 @@ function wrongVolume(recent: RecentShots): Suspicion[] {
 }
 
 /** Two shots in a row that no probe saw. */
-function missedShots(recent: RecentShots, full: boolean | null): Suspicion[] {
+function missedShots(recent: RecentShots, full: Diagnosis['full']): Suspicion[] {
   const [first, second] = [recent.best(1), recent.best(2)]
   const metered = recent.meterIsDead ? null : recent.metered(2)
   const dry = metered !== null && metered < DEAD
@@ -51,7 +51,7 @@ function missedShots(recent: RecentShots, full: boolean | null): Suspicion[] {
           suspicion('flow-meter-wrong', 'caution', 0.55, [shareOfMeter(metered, recent, 2)], 'fill-a-bucket'),
         ]
       : []
-  if (first >= MISSED || second >= MISSED || full === true) return []
+  if (first >= MISSED || second >= MISSED || (full.known && full.value)) return []
   // What drains came.
   if ((recent.drained(2) ?? 0) > DRAINED) return []
   const missed = evidence('missed-shots', 2, '1', { usual: 0, time: recent.since(2) })

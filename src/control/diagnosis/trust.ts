@@ -1,4 +1,5 @@
 import { canJudge } from './can-judge.js'
+import type { Diagnosis } from './cause.js'
 import { levelOf, type ProbeWatch } from './watch-probe.js'
 import type { Watched } from './watched.js'
 import type { ZoneWatchState } from './zone-state.js'
@@ -14,17 +15,16 @@ export function canTellLevel(probe: ProbeWatch, now: number, zone: Watched): boo
   return canJudge(probe, now, zone) && (probe.step === null || now - probe.step.time > DAY)
 }
 
-/**
- * Whether the zone is full by a probe that can be trusted or by drain that runs on; null where nothing can be trusted, or the newest reading speaks
- * against it.
- */
-export function isFull(state: ZoneWatchState, now: number, zone: Watched): boolean | null {
+/** Whether the zone is full by a probe that can be trusted or by drain that runs on. */
+export function fullOrNot(state: ZoneWatchState, now: number, zone: Watched): Diagnosis['full'] {
   const { probes, valve, pairs } = state
-  if (valve.hasDrain && valve.lateDrain > 0.005 && valve.lateDrainFor >= 1800) return true
+  if (valve.hasDrain && valve.lateDrain > 0.005 && valve.lateDrainFor >= 1800) return { known: true, value: true }
   const swapped = pairs.swap !== null && now - pairs.swap.time < DAY
   const told = swapped ? [] : probes.filter((probe) => canTellLevel(probe, now, zone))
-  if (told.length === 0) return null
-  if (told.some((probe) => (levelOf(probe) as number) >= zone.full)) return true
+  if (told.length === 0) return { known: false, reason: 'no-trusted-probe' }
+  if (told.some((probe) => (levelOf(probe) as number) >= zone.full)) return { known: true, value: true }
   // The middle of five readings lags behind water that comes: a newest one that says full leaves it open.
-  return told.some(({ levels }) => levels[levels.length - 1]! >= zone.full) ? null : false
+  return told.some(({ levels }) => levels[levels.length - 1]! >= zone.full)
+    ? { known: false, reason: 'only-newest-reading' }
+    : { known: true, value: false }
 }

@@ -20,8 +20,8 @@ export interface ForecastRows {
 export function forecastRows(use: Float64Array, causes: readonly UseCause[]): ForecastRows {
   requireList(use, 'use')
   requireRows(causes, 'causes')
-  for (const cause of causes) {
-    requireList(cause.values, `${cause.name}.values`)
+  for (const [i, cause] of causes.entries()) {
+    requireList(cause.values, `causes[${i}].values`)
     if (cause.values.length !== use.length) {
       throw new InputError(
         'causes',

@@ -1,4 +1,5 @@
 import { type Cubic, cubicAt, cubicRoot } from '../../numerics/cubic.js'
+import { domainWith } from '../../quantity/domain.js'
 import { MASS_FRACTION, WATER_CONTENT } from '../../quantity/domains.js'
 import { DomainError } from '../../quantity/errors.js'
 import type { MassFraction, Permittivity, WaterContent } from '../../quantity/generated/kinds.js'
@@ -86,12 +87,15 @@ export function permittivityJacobsenSchjonningSoil1993(reading: WaterContentInSo
   const [low, high] = [APPARENT_TO_49.min - 0.001, APPARENT_TO_49.max + 0.001]
   const [driest, wettest] = [cubicAt(COEFFICIENTS, low) + shifted, cubicAt(COEFFICIENTS, high) + shifted]
   if (waterContent < driest || waterContent > wettest)
-    throw new DomainError(waterContent, {
-      ...WATER_CONTENT,
-      min: driest,
-      max: wettest,
-      hint: 'in this soil no permittivity from 1 to 49 gives this water content',
-    })
+    throw new DomainError(
+      waterContent,
+      domainWith(WATER_CONTENT, {
+        min: driest,
+        max: wettest,
+        hint: 'in this soil no permittivity from 1 to 49 gives this water content',
+      }),
+      'waterContent',
+    )
   return cubicRoot(COEFFICIENTS, waterContent - shifted, low, high) as Permittivity
 }
 

@@ -93,11 +93,12 @@ export function fitWaterStore(record: StoreRecord): StoreFit {
 
 function drainOfRecord({ start, steps, drained }: StoreRecord): number[] {
   numberIn(start, WATER_CONTENT, 'start')
-  if (steps.length < 4 || steps.length !== drained.length)
+  if (steps.length < 4) throw new InputError('steps', `are ${steps.length}`, 'give at least four')
+  if (steps.length !== drained.length)
     throw new InputError(
       'drained',
       `has ${drained.length} entries for ${steps.length} steps`,
-      'give at least four steps, and the drain of each',
+      'give the drain of each step',
     )
   const volumes = drained.map((volume) => numberIn(volume, DRAINED, 'drained'))
   if (volumes.every((volume) => volume === 0))
@@ -147,6 +148,7 @@ export function fitWaterStoreToFlow<State>(request: StoreAndFlow<State>): StoreF
     drained.push(Math.max(after.drained, 0) as Volume)
     return { ...during, demand: Math.max(after.taken, 0) as Volume }
   })
+  if (drained.every((volume) => volume === 0)) throw new InputError('steps', 'drain nothing', 'give shots that drain')
   return fitWaterStore({ ...rest, steps, drained })
 }
 

@@ -90,17 +90,17 @@ export function staggerZones(shots: readonly ZoneShot[], pump: SharedPump): Stag
 
 /** The shots by the moment at which they are wanted, each checked. */
 function wantedOrder(shots: readonly ZoneShot[], max: number): ZoneShot[] {
-  for (const shot of listOf(shots, 'shots')) {
-    requireObject(shot, 'shots')
+  for (const [i, shot] of listOf(shots, 'shots').entries()) {
+    requireObject(shot, `shots[${i}]`)
     const { zone, time, runTime, flow } = shot
     if (typeof zone !== 'string' || zone === '')
-      throw new InputError('shots.zone', 'is no name', 'name the zone of each shot; equal names are one valve')
+      throw new InputError(`shots[${i}].zone`, 'is no name', 'name the zone of each shot; equal names are one valve')
     numberIn(time, INSTANT, 'time')
     numberIn(runTime, VALVE_TIME, 'runTime')
     if (numberIn(flow, ZONE_FLOW, 'flow') > max)
       throw new InputError(
-        zone,
-        `asks for ${flow} L/h where the pump gives ${max} L/h`,
+        `shots[${i}].flow`,
+        `of ${zone} is ${flow} L/h where the pump gives ${max} L/h`,
         'split the zone or lower its flow',
       )
   }

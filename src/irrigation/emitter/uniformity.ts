@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Share } from '../../quantity/generated/kinds.js'
 import { numberIn, requireList } from '../../quantity/guard.js'
@@ -64,7 +65,7 @@ export function flowVariationCoefficient(catches: ArrayLike<number>): number {
   const mean = meanOf(catches, 2)
   let squares = 0
   for (let i = 0; i < catches.length; i++) squares += (catches[i]! - mean) ** 2
-  return Math.sqrt(squares / (catches.length - 1)) / mean
+  return answerOf(Math.sqrt(squares / (catches.length - 1)) / mean, 'catches')
 }
 
 /**

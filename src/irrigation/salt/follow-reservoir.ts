@@ -1,7 +1,7 @@
 import { WATER_USE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { DrainEC, PoreWaterEC, Volume } from '../../quantity/generated/kinds.js'
-import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireObject, requireRows } from '../../quantity/guard.js'
 import type { Reducer } from '../../quantity/reducer.js'
 import { APPLIED, FEED_EC, STORE_EC, STORE_WATER, UPTAKE_EC } from '../domains.js'
 import type { FeedSalts, SaltFlows } from '../terms.js'
@@ -118,7 +118,7 @@ export interface ReservoirRun extends SaltFlows {
  * run.state // => { water: 6, ec: 7.63689 }
  */
 export function reservoirRun(start: ReservoirState, events: readonly ReservoirEvent[]): ReservoirRun {
-  requireList(events, 'events')
+  requireRows(events, 'events')
   const reservoir = followReservoir(start)
   const ec = new Float64Array(events.length)
   const drained = new Float64Array(events.length)

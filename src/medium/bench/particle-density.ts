@@ -32,9 +32,9 @@ export function particleDensityOfMix(parts: readonly MixPart[]): ParticleDensity
   let total = 0
   let volume = 0
   for (const { massFraction, particleDensity } of parts) {
-    const share = numberIn(massFraction, MASS_FRACTION)
+    const share = numberIn(massFraction, MASS_FRACTION, 'massFraction')
     total += share
-    volume += share / numberIn(particleDensity, PARTICLE_DENSITY)
+    volume += share / numberIn(particleDensity, PARTICLE_DENSITY, 'particleDensity')
   }
   if (!(Math.abs(total - 1) <= 1e-3)) {
     throw new InputError('parts', `their mass fractions add up to ${total}`, 'list every part of the dry mass, to 1')

@@ -41,8 +41,13 @@ export type TextureClass =
  * tableRow(texturesCarselParrish1988, 'loam').n // => 1.56
  */
 export function tableRow<Row>(table: Readonly<Record<string, Row>>, name: string): Row {
+  return rowOf(table, name, 'name')
+}
+
+/** The same, for a function whose argument has another name. */
+export function rowOf<Row>(table: Readonly<Record<string, Row>>, name: string, argument: string): Row {
   requireObject(table, 'table')
   const row = Object.hasOwn(table, name) ? table[name] : undefined
   if (row !== undefined) return row
-  throw new InputError('name', `the table has no row "${name}"`, `take one of: ${Object.keys(table).join(', ')}`)
+  throw new InputError(argument, `the table has no row "${name}"`, `take one of: ${Object.keys(table).join(', ')}`)
 }

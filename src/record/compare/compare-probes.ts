@@ -165,5 +165,5 @@ function differenceTrend(time: ArrayLike<number>, a: ArrayLike<number>, b: Array
 function checkLists({ time, probes }: CompareProbesInput): void {
   requireList(time, 'time')
   requireRows(probes, 'probes')
-  for (const { name, waterContent } of probes) requireList(waterContent, `${name}.waterContent`)
+  for (const [i, { waterContent }] of probes.entries()) requireList(waterContent, `probes[${i}].waterContent`)
 }

@@ -43,7 +43,7 @@ export interface DryDownLine {
 export function fitDryDown(input: DryDownInput): DryDownLine {
   requireObject(input, 'input')
   const { time, waterContent } = input
-  equalLengths(time, waterContent)
+  equalLengths(time, waterContent, 'waterContent')
   const good: number[] = []
   for (let i = 0; i < waterContent.length; i++) if (!Number.isNaN(waterContent[i])) good.push(i)
   const n = good.length

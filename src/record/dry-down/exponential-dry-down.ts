@@ -107,7 +107,7 @@ export type ExponentialDryDown =
 export function fitExponentialDryDown(input: DryDownInput): ExponentialDryDown {
   requireObject(input, 'input')
   const { time, waterContent } = input
-  equalLengths(time, waterContent)
+  equalLengths(time, waterContent, 'waterContent')
   const t: number[] = []
   const x: number[] = []
   for (let i = 0; i < waterContent.length; i++) {

@@ -37,7 +37,7 @@ export function findClimbs(input: FindClimbsInput): ClimbFinding[] {
   requireObject(input, 'input')
   const { time, waterContent, dryDowns, minRise } = input
   const min = numberIn(minRise, MIN_CLIMB, 'minRise')
-  equalLengths(time, waterContent)
+  equalLengths(time, waterContent, 'waterContent')
   requireRows(dryDowns, 'dryDowns')
   return dryDowns.flatMap(({ first, last }, k) => {
     const isInside = Number.isInteger(first) && Number.isInteger(last) && first >= 0 && last < time.length

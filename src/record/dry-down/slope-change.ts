@@ -44,7 +44,7 @@ export type SlopeChange =
 export function changeOfSlope(input: DryDownInput): SlopeChange {
   requireObject(input, 'input')
   const { time, waterContent } = input
-  equalLengths(time, waterContent)
+  equalLengths(time, waterContent, 'waterContent')
   const rows = presentRows(time, waterContent)
   const n = rows.length
   const edge = Math.max(5, Math.ceil(n / 10))

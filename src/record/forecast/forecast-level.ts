@@ -42,7 +42,8 @@ export function forecastLevel(settings: ForecastLevelSettings): LevelForecaster 
     start: newLevelState(watch.start),
     restore: restoredLevelState,
     step: (state, reading) => {
-      if (isMissing(reading.time) || isMissing(reading.waterContent)) return [state, phaseOf(state)]
+      if (isMissing(reading.time, 'time') || isMissing(reading.waterContent, 'waterContent'))
+        return [state, phaseOf(state)]
       const search = searchFrom(state)
       advance(search, reading.time, reading.waterContent)
       return [search, phaseOf(search)]

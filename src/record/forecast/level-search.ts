@@ -65,7 +65,7 @@ export function levelSearch(
   const { maxStep } = settings
   const advance = shotSearch(settings)
   return (search, time, waterContent) => {
-    if (isMissing(time) || isMissing(waterContent)) return
+    if (isMissing(time, 'time') || isMissing(waterContent, 'waterContent')) return
     numberIn(time, READING_TIME, 'time')
     const { last } = search.shots
     const ended = advance(search.shots, time, waterContent)

@@ -35,7 +35,7 @@ export function checkReadings(input: CheckReadingsInput): CheckedReadings {
   requireObject(input, 'input')
   const { time, value } = input
   const { names, advance } = readingTests(input)
-  equalLengths(time, value)
+  equalLengths(time, value, 'value')
   const count = time.length
   const flags = new Uint8Array(count)
   const tests = names.map(() => new Uint8Array(count))

@@ -46,7 +46,7 @@ export function newestReading(input: NewestReadingInput): NewestReading {
   requireObject(input, 'input')
   const { time, value, flags, now } = input
   const moment = numberIn(now, INSTANT, 'now')
-  equalLengths(time, value)
+  equalLengths(time, value, 'value')
   if (flags !== undefined) requireList(flags, 'flags')
   if (flags !== undefined && flags.length !== value.length)
     throw new InputError('flags', `has ${flags.length} entries for ${value.length} readings`, 'test the same readings')

@@ -50,7 +50,7 @@ export function rateOfChangeTest(input: RateOfChangeInput): Uint8Array {
   requireObject(input, 'input')
   const { time, value } = input
   const limits = checkedRate(input)
-  equalLengths(time, value)
+  equalLengths(time, value, 'value')
   const flags = new Uint8Array(value.length)
   let before = Number.NaN
   let then = Number.NaN

@@ -1,3 +1,4 @@
+import { requireObject } from '../../quantity/guard.js'
 import { isMissing } from '../missing.js'
 import type { ExpectedStep } from '../terms.js'
 import { moreSerious, QUALITY } from './flags.js'
@@ -38,12 +39,12 @@ export function readingTests(limits: QualityLimits): ReadingTests {
   return {
     names: tests.names,
     advance: (search, time, value, flags) => {
-      const after = isMissing(value) ? Number.NaN : value
+      const after = isMissing(value, 'value') ? Number.NaN : value
       if (search.held > 0) judge(tests, search, after, flags)
       search.held = search.held > 0 ? 2 : 1
       search.timeBefore = search.time
       search.before = search.value
-      search.time = isMissing(time) ? Number.NaN : time
+      search.time = isMissing(time, 'time') ? Number.NaN : time
       search.value = after
     },
   }
@@ -52,6 +53,8 @@ export function readingTests(limits: QualityLimits): ReadingTests {
 type CheckedTests = ReturnType<typeof checkedTests>
 
 function checkedTests(limits: QualityLimits) {
+  for (const test of ['grossRange', 'spike', 'rateOfChange', 'flatLine'] as const)
+    if (limits[test] !== undefined) requireObject(limits[test], test)
   const maxStep = maxGap(limits.expectedStep, limits.gapFactor, 'gapFactor')
   const ranges = limits.grossRange && checkedRanges(limits.grossRange)
   const spike = limits.spike && checkedSpike(limits.spike)

@@ -42,7 +42,7 @@ export function findTimeBreaks(input: TimeBreaksInput): TimeBreak[] {
   const max = maxGap(input.expectedStep, input.factor)
   const { time, value } = input
   requireList(time, 'time')
-  if (value !== undefined) equalLengths(time, value)
+  if (value !== undefined) equalLengths(time, value, 'value')
   const seams: TimeBreak[] = []
   let before = -1
   for (let index = 0; index < time.length; index++) {

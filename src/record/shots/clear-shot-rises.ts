@@ -35,7 +35,7 @@ export function clearShotRises(input: ClearShotRisesInput): Uint8Array {
   requireList(input.log, 'log')
   const { time, value, flags, log, lasts } = input
   const long = numberIn(lasts, ANSWER_TIME, 'lasts')
-  equalLengths(time, value)
+  equalLengths(time, value, 'value')
   if (flags.length !== value.length)
     throw new InputError('flags', `has ${flags.length} entries for ${value.length} readings`, 'test the same readings')
   const excused = flags.slice()

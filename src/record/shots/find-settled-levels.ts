@@ -39,7 +39,7 @@ export function findSettledLevels(input: SettledLevelsInput): SettledLevel[] {
   const { time, waterContent, shots, ...limits } = input
   const wait = numberIn(limits.settle, DRAIN_TIME, 'settle')
   const step = numberIn(limits.maxStep, MAX_STEP, 'maxStep')
-  equalLengths(time, waterContent)
+  equalLengths(time, waterContent, 'waterContent')
   requireRows(shots, 'shots')
   return shots.map((shot, k) => {
     const next = shots[k + 1]?.startIndex ?? Infinity

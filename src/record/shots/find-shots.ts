@@ -28,7 +28,7 @@ export function findShots(input: FindShotsInput): FoundShot[] {
   requireObject(input, 'input')
   const { time, waterContent } = input
   const advance = shotSearch(input)
-  equalLengths(time, waterContent)
+  equalLengths(time, waterContent, 'waterContent')
   const shots: FoundShot[] = []
   const search = newShotSearch()
   for (let i = 0; i < time.length; i++) for (const shot of advance(search, time[i]!, waterContent[i]!)) shots.push(shot)

@@ -46,7 +46,7 @@ export function plateauAfterDrain(input: PlateauInput): Plateau {
   requireObject(input, 'input')
   const { time, waterContent, shots, settle } = input
   const wait = numberIn(settle, DRAIN_TIME, 'settle')
-  equalLengths(time, waterContent)
+  equalLengths(time, waterContent, 'waterContent')
   const levels: number[] = []
   requireRows(shots, 'shots')
   shots.forEach((shot, k) => {

@@ -1,5 +1,6 @@
 import { medianInPlace } from '../../numerics/select.js'
 import { SUBSTRATE } from '../../quantity/domains.js'
+import { InputError } from '../../quantity/errors.js'
 import type { Share, Volume, WaterContentChange } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject, requireRows } from '../../quantity/guard.js'
 import { SHOT_RISE, WATER_KEPT } from '../domains.js'
@@ -36,7 +37,7 @@ export interface ResponseToShots {
  *
  * @equation `r = \mathrm{median}\; \frac{\Delta\theta \, V_s}{V_{kept}}`
  * @returns The share, with a finding below one half and above three halves.
- * @throws `DomainError` outside the ranges, also when there is no shot.
+ * @throws `DomainError` outside the ranges, `InputError` when there is no shot.
  * @validity With at least three shots; it cannot tell an air gap from a wrong volume of medium or an uneven spread of water: weigh the container.
  * @source definition: water balance of the container; the limits of one half and three halves: common practice, no source
  * @example
@@ -52,16 +53,10 @@ export function responseToShots(input: ResponseInput): ResponseToShots {
   const volume = numberIn(substrateVolume, SUBSTRATE, 'substrateVolume')
   const shares = Float64Array.from(
     shots,
-    ({ rise, kept }) => (numberIn(rise, SHOT_RISE) * volume) / numberIn(kept, WATER_KEPT),
+    ({ rise, kept }) => (numberIn(rise, SHOT_RISE, 'rise') * volume) / numberIn(kept, WATER_KEPT, 'kept'),
   )
-  const count = numberIn(shots.length, {
-    quantity: 'number of shots',
-    unit: '1',
-    min: 1,
-    max: Infinity,
-    ends: '[)',
-    hint: 'give some',
-  })
+  const count = shots.length
+  if (count === 0) throw new InputError('shots', 'are none', 'give some')
   const share = medianInPlace(shares)
   const findings: RecordFinding[] = []
   if (share < 0.5) findings.push({ code: 'probe-sees-little', level: 'caution', share })

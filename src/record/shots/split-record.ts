@@ -41,7 +41,7 @@ export function splitRecord(input: SplitRecordInput): RecordSegment[] {
   requireObject(input, 'input')
   const { time, value, maxStep } = input
   const max = numberIn(maxStep, MAX_STEP, 'maxStep')
-  equalLengths(time, value)
+  equalLengths(time, value, 'value')
   const segments: RecordSegment[] = []
   let first = -1
   let last = -1

@@ -121,7 +121,7 @@ export function shotSearch(
   const maxStep = numberIn(limits.maxStep, MAX_STEP, 'maxStep')
   return (search, time, waterContent) => {
     const index = search.count++
-    if (isMissing(time) || isMissing(waterContent)) return NONE
+    if (isMissing(time, 'time') || isMissing(waterContent, 'waterContent')) return NONE
     const here: Foot = [index, time, waterContent]
     const { last, rise, feet } = search
     search.last = time

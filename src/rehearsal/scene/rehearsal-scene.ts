@@ -1,4 +1,4 @@
-import { tableRow } from '../../medium/tables/sourced-row.js'
+import { rowOf } from '../../medium/tables/sourced-row.js'
 import type {
   Duration,
   Flow,
@@ -43,7 +43,7 @@ export interface RehearsalScene {
  * scene.limits.maxPerDay // => 6
  */
 export function rehearsalScene(medium: SceneName): RehearsalScene {
-  const row = tableRow<SceneMedium>(SCENE_MEDIA, medium)
+  const row = rowOf<SceneMedium>(SCENE_MEDIA, medium, 'medium')
   const capacity = row.containerCapacity
   const below = (by: number) => Math.round((capacity - by) * 1e6) / 1e6
   return {
