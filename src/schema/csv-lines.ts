@@ -103,7 +103,7 @@ function quotedRecord(text: string, begin: number, separator: string): ReadRecor
       at = end
     }
     fields.push(field)
-    if (at >= text.length || text[at] !== separator) return { fields, lines, next: afterLine(text, at) }
+    if (text[at] !== separator) return { fields, lines, next: afterLine(text, at) }
     at++
   }
 }
