@@ -154,6 +154,6 @@ describe('levels', () => {
 
 it('a plan beside a day that got nothing tells no share of nothing', () => {
   const plain = { code: 'given', level: 'note', tomorrow: 3.2 } as const
-  expect(said({ ...plain, today: 0 } as ZoneFinding)).toBe('3.20 L instead of 0.00 L')
-  expect(said({ ...plain, today: 4 } as ZoneFinding)).toBe('3.20 L instead of 4.00 L (−20 %)')
+  expect(explainZoneFinding({ ...plain, today: 0 }).message).toBe('3.20 L instead of 0.00 L')
+  expect(explainZoneFinding({ ...plain, today: 4 }).message).toBe('3.20 L instead of 4.00 L (−20 %)')
 })
