@@ -59,17 +59,11 @@ const [CHART_HEIGHT, HEIGHT_WITH_EC] = [520, 720]
 export function chartWaterByHeight(chart: WaterByHeightChart): string {
   requireObject(chart, 'chart')
   const { moments, width = WIDTH } = chart
-  requireRows(moments, 'moments')
-  for (const [i, { time, profile }] of moments.entries()) {
-    requireRows(profile, `moments[${i}].profile`)
-    numberIn(time, READING_TIME, `moments[${i}].time`)
-  }
+  checkMoments(moments)
   if (chart.heights !== undefined) requireList(chart.heights, 'heights')
   const [first, last] = [moments[0], moments.at(-1)]
   if (first === undefined || last === undefined || moments.length < 2)
     throw new InputError('moments', 'there are fewer than two', 'give the profiles of a day')
-  if (moments.some(({ profile }) => profile.length === 0))
-    throw new InputError('profile', 'is empty', 'give what there was at each height')
   const heights = heightsOf(chart, first)
   const hours = moments.map(({ time }) => time / 3600)
   const lines = (read: (layer: ContainerLayer) => number): PanelSeries[] =>
@@ -97,6 +91,16 @@ export function chartWaterByHeight(chart: WaterByHeightChart): string {
     width,
     height: heightFor(width, salted ? HEIGHT_WITH_EC : CHART_HEIGHT),
   })
+}
+
+function checkMoments(moments: readonly ProfileAtTime[]): void {
+  requireRows(moments, 'moments')
+  for (const [i, { time, profile }] of moments.entries()) {
+    const argument = `moments[${i}].profile`
+    requireRows(profile, argument)
+    if (profile.length === 0) throw new InputError(argument, 'is empty', 'give what there was at each height')
+    numberIn(time, READING_TIME, `moments[${i}].time`)
+  }
 }
 
 function valueAt(profile: readonly ContainerLayer[], height: number, read: (layer: ContainerLayer) => number): number {

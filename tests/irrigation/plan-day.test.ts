@@ -321,14 +321,11 @@ describe('valves that share a pump', () => {
   it('refuse a zone that is too large alone', () => {
     expectInputError(
       () =>
-        staggerZones(
-          [{ zone: 'shots\\[0\\].flow', time: instant(0), runTime: minutes(1), flow: litresPerHour(2000) }],
-          {
-            maxFlow: litresPerHour(1000),
-            minRest: seconds(0),
-          },
-        ),
-      'big',
+        staggerZones([{ zone: 'big', time: instant(0), runTime: minutes(1), flow: litresPerHour(2000) }], {
+          maxFlow: litresPerHour(1000),
+          minRest: seconds(0),
+        }),
+      'shots\\[0\\].flow',
     )
   })
 })

@@ -1,8 +1,7 @@
 import type { Duration } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject, requireRows } from '../../quantity/guard.js'
 import { MAX_STEP, MIN_DRY_DOWN, SETTLE_TIME } from '../domains.js'
-import { equalLengths } from '../equal-lengths.js'
-import { splitRecord } from '../shots/split-record.js'
+import { stretchesOf } from '../shots/split-record.js'
 import type { KnownShots } from '../shots/watch-shots.js'
 import type { FollowedStep, WaterContentSeries } from '../terms.js'
 import { type DryDownLine, fitDryDown } from './dry-down.js'
@@ -79,8 +78,7 @@ export function dryStretches(input: FindDryDownsInput): DryStretch[] {
   }
   let s = 0
   let p = 0
-  equalLengths(time, waterContent, 'waterContent')
-  for (const segment of splitRecord({ time, value: waterContent, maxStep })) {
+  for (const segment of stretchesOf(time, waterContent, maxStep, 'waterContent')) {
     let first = -1
     let last = -1
     let readings = 0

@@ -2,9 +2,8 @@ import { medianInPlace } from '../../numerics/select.js'
 import type { Duration, WaterContent, WaterContentChange } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject, requireRows, wholeNumberIn } from '../../quantity/guard.js'
 import { MAX_STEP, MIN_STEP, READINGS_ON_EACH_SIDE } from '../domains.js'
-import { equalLengths } from '../equal-lengths.js'
 import type { ReadingTime, WaterContentSeries } from '../terms.js'
-import { splitRecord } from './split-record.js'
+import { stretchesOf } from './split-record.js'
 import type { FoundShot } from './watch-shots.js'
 
 /** A series in which steps are looked for. */
@@ -55,8 +54,7 @@ export function findSteps(input: FindStepsInput): FoundStep[] {
   requireRows(shots, 'shots')
   const steps: FoundStep[] = []
   let s = 0
-  equalLengths(time, waterContent, 'waterContent')
-  for (const { first, last } of splitRecord({ time, value: waterContent, maxStep })) {
+  for (const { first, last } of stretchesOf(time, waterContent, maxStep, 'waterContent')) {
     const rows: number[] = []
     for (let i = first; i <= last; i++) if (!Number.isNaN(waterContent[i])) rows.push(i)
     let from = 0

@@ -39,9 +39,18 @@ export interface RecordSegment {
  */
 export function splitRecord(input: SplitRecordInput): RecordSegment[] {
   requireObject(input, 'input')
-  const { time, value, maxStep } = input
+  return stretchesOf(input.time, input.value, input.maxStep, 'value')
+}
+
+/** The same, for readings that the caller knows by another name. */
+export function stretchesOf(
+  time: ArrayLike<number>,
+  value: ArrayLike<number>,
+  maxStep: Duration,
+  argument: string,
+): RecordSegment[] {
   const max = numberIn(maxStep, MAX_STEP, 'maxStep')
-  equalLengths(time, value, 'value')
+  equalLengths(time, value, argument)
   const segments: RecordSegment[] = []
   let first = -1
   let last = -1
