@@ -43,7 +43,7 @@ export function findEntries(wanted: CatalogueQuery): readonly CatalogueEntry[] {
     .filter((entry) => sourceWords.length === 0 || entry.sources.some((source) => citesAll(source, sourceWords)))
     .map((entry) => ({ entry, weight: weightOf(entry, words) }))
     .filter(({ weight }) => weight > 0)
-    .sort((a, b) => b.weight - a.weight)
+    .sort((a, b) => b.weight - a.weight || (a.entry.name < b.entry.name ? -1 : 1))
     .map(({ entry }) => entry)
 }
 
