@@ -16,19 +16,19 @@ const bare = (e: number) => ((4.3e-6 * e - 5.5e-4) * e + 2.92e-2) * e - 5.3e-2
 
 /** The formula alone: no check of the readings, no gaps, no counts. */
 function formulaLoop(readings: Float64Array, output: Float64Array): number {
-  for (let i = 0; i < readings.length; i++) output[i] = bare(readings[i] as number)
-  return output[readings.length - 1] as number
+  for (let i = 0; i < readings.length; i++) output[i] = bare(readings[i]!)
+  return output[readings.length - 1]!
 }
 
 /** What one would write by hand around the public function; the first bad reading ends it. */
 function handLoop(readings: Float64Array, output: Float64Array): number {
   for (let i = 0; i < readings.length; i++) output[i] = waterContentTopp1980(readings[i] as Permittivity)
-  return output[readings.length - 1] as number
+  return output[readings.length - 1]!
 }
 
 function batch(readings: Float64Array, output: Float64Array): number {
   convertInto({ readings, output, convert: waterContentTopp1980 })
-  return output[readings.length - 1] as number
+  return output[readings.length - 1]!
 }
 
 export function run(quick: boolean): void {

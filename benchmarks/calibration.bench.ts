@@ -21,8 +21,8 @@ const samples = [
 
 /** What one would write by hand for a line, with neither checks nor counts. */
 function lineLoop({ coefficients: [c0 = 0, c1 = 0] }: ProbeCalibration, readings: Float64Array, output: Float64Array) {
-  for (let i = 0; i < readings.length; i++) output[i] = c0 + c1 * (readings[i] as number)
-  return output[readings.length - 1] as number
+  for (let i = 0; i < readings.length; i++) output[i] = c0 + c1 * readings[i]!
+  return output[readings.length - 1]!
 }
 
 export function run(quick: boolean): void {
@@ -32,7 +32,7 @@ export function run(quick: boolean): void {
   const line = fitCalibration({ samples, form: 'line' })
   const series = (calibration: ProbeCalibration) => () => {
     applyCalibrationToSeries({ calibration, readings, output })
-    return output[rows - 1] as number
+    return output[rows - 1]!
   }
   report(
     `A line over ${rows} readings into a reused array`,
@@ -42,9 +42,8 @@ export function run(quick: boolean): void {
       {
         name: 'applyCalibration one by one',
         run: () => {
-          for (let i = 0; i < rows; i++)
-            output[i] = applyCalibration(line, rawReading(readings[i] as number)).waterContent
-          return output[rows - 1] as number
+          for (let i = 0; i < rows; i++) output[i] = applyCalibration(line, rawReading(readings[i]!)).waterContent
+          return output[rows - 1]!
         },
       },
     ]),

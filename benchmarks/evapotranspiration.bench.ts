@@ -26,8 +26,8 @@ export function run(quick: boolean): void {
     const plain = [Float64Array.from(series.short), Float64Array.from(series.tall)]
     hourlySeriesAsce2005(series)
     for (let i = 0; i < HOURS; i++) {
-      const off = Math.abs((series.short[i] as number) - (plain[0]?.[i] as number))
-      if (!(off + Math.abs((series.tall[i] as number) - (plain[1]?.[i] as number)) < 1e-9))
+      const off = Math.abs(series.short[i]! - plain[0]![i]!)
+      if (!(off + Math.abs(series.tall[i]! - plain[1]![i]!) < 1e-9))
         throw new Error(`the two loops differ in hour ${i}`)
     }
   }
@@ -37,7 +37,7 @@ function total(stations: readonly HourlySeriesAsce[], work: (series: HourlySerie
   let sum = 0
   for (const series of stations) {
     work(series)
-    sum += (series.short[HOURS - 1] as number) + (series.tall[4000] as number)
+    sum += series.short[HOURS - 1]! + series.tall[4000]!
   }
   return sum
 }
@@ -92,20 +92,20 @@ function bare({ site, start, temperature, vapourPressure, solar, wind, short, ta
       sunset = Math.acos(Math.min(1, Math.max(-1, -Math.tan(phi) * Math.tan(declination))))
     }
     const omega = (Math.PI / 12) * (second / 3600 + correction - 12)
-    const rs = solar[i] as number
+    const rs = solar[i]!
     if (sines + cosines * Math.cos(omega) >= Math.sin(0.3)) {
       const from = Math.max(-sunset, omega - Math.PI / 24)
       const to = Math.min(sunset, omega + Math.PI / 24)
       const ra = scale * ((to - from) * sines + cosines * (Math.sin(to) - Math.sin(from)))
       clouds = 1.35 * Math.min(1, Math.max(0.3, rs / (clear * ra))) - 0.35
     }
-    const t = temperature[i] as number
-    const ea = vapourPressure[i] as number
+    const t = temperature[i]!
+    const ea = vapourPressure[i]!
     const es = 0.6108 * Math.exp((17.27 * t) / (t + 237.3))
     const slope = ((2503 / 0.6108) * es) / ((t + 237.3) * (t + 237.3))
     const k2 = (t + 273.16) * (t + 273.16)
     const rn = 0.77 * rs - 2.042e-10 * k2 * k2 * (0.34 - 0.14 * Math.sqrt(ea)) * clouds
-    const u2 = (wind[i] as number) * windFactor
+    const u2 = wind[i]! * windFactor
     const dry = (gamma * u2 * (es - ea)) / (t + 273)
     const day = rn > 0
     short[i] = (0.408 * slope * rn * (day ? 0.9 : 0.5) + 37 * dry) / (slope + gamma * (1 + (day ? 0.24 : 0.96) * u2))

@@ -91,7 +91,7 @@ export function run(quick: boolean): void {
       tally.set(name, of)
       if (!told.known) continue
       const { min, max } = told.interval
-      const exactly = (truth as unknown as Record<string, number>)[name] as number
+      const exactly = (truth as unknown as Record<string, number>)[name]!
       of.told++
       if (min <= exactly && exactly <= max) of.held++
       of.widths.push((max - min) / 2 / value)

@@ -54,7 +54,7 @@ function day(flow: ReturnType<typeof bag>) {
 /** Suction at the bottom with which the day begins: that of 0.6 m³/m³ at rest. */
 function bottomAtStart(): number {
   const flow = bag(401, 1e-6)
-  return -(flow.startFrom(waterContent(0.6)).pressureHeads[0] as number)
+  return -flow.startFrom(waterContent(0.6)).pressureHeads[0]!
 }
 
 /** The same day by BDF with a sparse Jacobian, where python3 with scipy is there. */

@@ -95,9 +95,9 @@ export function run(quick: boolean): void {
   const scattered = { ...tests, rateOfChange: { ...tests.rateOfChange, deviations: { count: 3, over: hours(25) } } }
   const spread = watchReadings(scattered)
   const some = Array.from({ length: quick ? 5_256 : 52_560 }, (_, i) => ({
-    time: year.time[i] as number,
-    waterContent: year.value[i] as number,
-    value: year.value[i] as number,
+    time: year.time[i]!,
+    waterContent: year.value[i]!,
+    value: year.value[i]!,
   }))
   const streamed = compare(
     [

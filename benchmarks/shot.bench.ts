@@ -61,8 +61,8 @@ export async function run(quick: boolean, alone: boolean): Promise<void> {
   }))
   const turn = () =>
     compare([
-      { name: 'bare formula', run: () => total(calls, (i) => bare(bares[i & 1023] as BareShot)) },
-      { name: 'sizeShot', run: () => total(calls, (i) => sizeShot(shots[i & 1023] as SizeShotInput)) },
+      { name: 'bare formula', run: () => total(calls, (i) => bare(bares[i & 1023]!)) },
+      { name: 'sizeShot', run: () => total(calls, (i) => sizeShot(shots[i & 1023]!)) },
     ])
   // A machine that does other things troubles one turn, not all; what has become slower is slow in each.
   const ratios: number[] = []

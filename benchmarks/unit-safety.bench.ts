@@ -13,11 +13,11 @@ export function run(quick: boolean): void {
   report(
     `Topp 1980, ${n} calls`,
     compare([
-      { name: 'bare formula', run: () => repeat(n, (i) => bare(raw[i & 1023] as number)) },
-      { name: 'porewater', run: () => repeat(n, (i) => waterContentTopp1980(branded[i & 1023] as Permittivity)) },
+      { name: 'bare formula', run: () => repeat(n, (i) => bare(raw[i & 1023]!)) },
+      { name: 'porewater', run: () => repeat(n, (i) => waterContentTopp1980(branded[i & 1023]!)) },
       {
         name: 'porewater, with its constructor',
-        run: () => repeat(n, (i) => waterContentTopp1980(permittivity(raw[i & 1023] as number))),
+        run: () => repeat(n, (i) => waterContentTopp1980(permittivity(raw[i & 1023]!))),
       },
     ]),
   )

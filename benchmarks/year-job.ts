@@ -69,6 +69,6 @@ export function tableOf({ time, probes }: pw.ZoneRecord): string {
 /** Review of each day, with what it teaches of drying and use, and the proposal for the day after the last. */
 export function wholeYear(year: pw.ZoneRecord): number {
   const { days } = pw.reviewZone({ zone, record: year })
-  const proposal = pw.proposeDay({ zone, day: days[days.length - 1] as pw.ZoneDay })
+  const proposal = pw.proposeDay({ zone, day: days[days.length - 1]! })
   return days.length + (proposal.known ? proposal.value.shots.length : 0)
 }

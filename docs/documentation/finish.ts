@@ -74,7 +74,7 @@ export function headingsInOrder(page: string): string {
   return page.replace(/<(\/?)h([1-6])(?=[\s>])/g, (_, end: string, digit: string) => {
     if (end !== '') return `</h${now}`
     const level = Number(digit)
-    while (above.length > 0 && (above[above.length - 1] as number) >= level) above.pop()
+    while (above.length > 0 && above[above.length - 1]! >= level) above.pop()
     above.push(level)
     now = above.length
     return `<h${now}`

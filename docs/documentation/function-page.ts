@@ -90,5 +90,5 @@ export function defaultOf({ text, optional }: CatalogueField): string {
 }
 
 function lowerFirst(text: string): string {
-  return /^[A-Z][a-z]/.test(text) ? (text[0] as string).toLowerCase() + text.slice(1) : text
+  return /^[A-Z][a-z]/.test(text) ? text[0]!.toLowerCase() + text.slice(1) : text
 }

@@ -17,7 +17,7 @@ export function fences(withImports: (code: string) => string): (parser: Parser) 
     const { rules } = parser.renderer
     const fence = rules.fence as Rule
     rules.fence = (tokens, index, options, env, self) => {
-      const token = tokens[index] as Token
+      const token = tokens[index]!
       const kind = token.info.trim()
       if (kind === 'math')
         return `<p>${temml.renderToString(token.content.trim(), { displayMode: true, throwOnError: true })}</p>\n`

@@ -273,7 +273,7 @@ function drawCurve(): void {
   const alternative =
     known.length === 0
       ? 'No value on this axis.'
-      : `From ${short(known[0] as number)} to ${short(known[known.length - 1] as number)} ${equation.unit === '1' ? '' : equation.unit}; lowest ${short(Math.min(...known))}, highest ${short(Math.max(...known))}.`
+      : `From ${short(known[0]!)} to ${short(known[known.length - 1]!)} ${equation.unit === '1' ? '' : equation.unit}; lowest ${short(Math.min(...known))}, highest ${short(Math.max(...known))}.`
   const width = Math.max(320, Math.min(940, Math.round(byId('curve').clientWidth) || 640))
   byId('curve').innerHTML = drawPanels({
     title: `${equation.name} over ${input.label}`,
@@ -306,12 +306,7 @@ function drawCurve(): void {
   })
   const rows = Array.from({ length: 11 }, (_, i) => Math.round((count * i) / 10))
   const line = (i: number) =>
-    make(
-      'tr',
-      {},
-      make('td', {}, short(x[i] as number)),
-      make('td', {}, Number.isFinite(y[i]) ? short(y[i] as number) : 'refused'),
-    )
+    make('tr', {}, make('td', {}, short(x[i]!)), make('td', {}, Number.isFinite(y[i]) ? short(y[i]!) : 'refused'))
   byId('table').replaceChildren(
     make(
       'table',

@@ -36,7 +36,7 @@ const MEDIA: Record<string, readonly [ConductiveModel, HydraulicConductivity]> =
 
 /** Twelve shots from seven o'clock, one an hour; light, and with it use, rises and falls between six and twenty. */
 export function dayInMedium(name: string): WaterByHeightChart {
-  const [medium, saturatedConductivity] = MEDIA[name] as readonly [ConductiveModel, HydraulicConductivity]
+  const [medium, saturatedConductivity] = MEDIA[name]!
   const flow = containerFlowRichards1931({
     container: boxContainer({ length: centimetres(100), width: centimetres(20), height: centimetres(10) }),
     medium,

@@ -59,12 +59,12 @@ function expectation(after: string): string | undefined {
   const [first = '', ...more] = after.split('\n')
   const start = /^;?\s*\/\/ => (.*)$/.exec(first)
   if (start === null) return undefined
-  let expected = start[1] as string
+  let expected = start[1]!
   for (const line of more) {
     if (open(expected) <= 0) break
     const next = /^\s*\/\/(.*)$/.exec(line)
     if (next === null) break
-    expected += ` ${(next[1] as string).trim()}`
+    expected += ` ${(next[1]!).trim()}`
   }
   return expected.trim()
 }

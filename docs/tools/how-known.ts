@@ -78,7 +78,7 @@ export function howKnownPage(
 }
 
 /** The document that a published row comes from, without the place in it. */
-const documentOf = (row: Row) => row.source.split('; ')[0] as string
+const documentOf = (row: Row) => row.source.split('; ')[0]!
 
 /** Rows of the public tables: table, source, how many rows, and how they are known. */
 function sourcedRows(): readonly (readonly [string, string, number, string])[] {

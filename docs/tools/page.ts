@@ -26,10 +26,7 @@ export async function onePage(parts: {
     PACKAGE: asScript(parts.packageBuild),
     PAGE: asScript(bundled.outputFiles[0]?.text ?? ''),
   }
-  const page = readFileSync(parts.template, 'utf8').replace(
-    /\/\*([A-Z]+)\*\//g,
-    (_, name: string) => inside[name] as string,
-  )
+  const page = readFileSync(parts.template, 'utf8').replace(/\/\*([A-Z]+)\*\//g, (_, name: string) => inside[name]!)
   return withPolicy(page)
 }
 

@@ -132,7 +132,7 @@ function plan(): string {
         const next = day.shots[6]?.time ?? Number.NaN
         return i > 40 && i < 45
           ? Number.NaN
-          : (day.waterContent[i] as number) - (t > missed && t <= next ? 0.022 : 0) + 0.0006 * wobble(i)
+          : day.waterContent[i]! - (t > missed && t <= next ? 0.022 : 0) + 0.0006 * wobble(i)
       }),
     },
     // A valve that did not open at noon.

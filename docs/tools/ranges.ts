@@ -18,8 +18,8 @@ export function parseRange(words: string): DocumentedRange | undefined {
   const number = (text: string) => Number(text.replace('∞', 'Infinity'))
   return {
     kind: 'interval',
-    min: number(match[4] as string),
-    max: number(match[5] as string),
+    min: number(match[4]!),
+    max: number(match[5]!),
     minOpen: match[3] === '(',
     maxOpen: match[6] === ')',
     integers: match[2] !== undefined,

@@ -36,7 +36,7 @@ function lists(): FaultName[][] {
     .filter((fault) => asked.length === 0 || asked.some((word) => fault.includes(word)))
   if (!inPairs) return [...(asked.length === 0 ? [[]] : []), ...names.map((name) => [name])]
   // Each fault with some others, far from it in the list, so that probes meet clocks and valves.
-  return names.flatMap((name, i) => [17, 41].map((far) => [name, names[(i + far) % names.length] as FaultName]))
+  return names.flatMap((name, i) => [17, 41].map((far) => [name, names[(i + far) % names.length]!]))
 }
 
 const hours = (seconds: number) => (seconds / 3600).toFixed(1)

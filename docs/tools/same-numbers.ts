@@ -52,7 +52,7 @@ export function programOf(equations: readonly Equation[]): string {
 export function apart(equations: readonly Equation[], here: readonly number[], there: readonly number[]) {
   const ulps = equations.map(({ name }, i) => ({
     name,
-    ulps: ulpsBetween(here[i] as number, there[i] ?? Number.NaN),
+    ulps: ulpsBetween(here[i]!, there[i] ?? Number.NaN),
   }))
   return {
     notExact: ulps.filter(({ name, ulps }) => EXACT.includes(name) && ulps !== 0),

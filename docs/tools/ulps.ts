@@ -8,6 +8,6 @@ export function ulpsBetween(a: number, b: number): number {
 
 /** Doubles numbered from the lowest to the highest. */
 function placeOf(value: number): bigint {
-  const bits = new BigInt64Array(new Float64Array([value]).buffer)[0] as bigint
+  const bits = new BigInt64Array(new Float64Array([value]).buffer)[0]!
   return bits < 0n ? -(bits & 0x7fffffffffffffffn) : bits
 }

@@ -122,7 +122,7 @@ describe('a picture of panels', () => {
       .map(({ attributes }) => Number(attributes.y))
       .sort((a, b) => a - b)
     expect(heights).toHaveLength(5)
-    for (let i = 1; i < 5; i++) expect((heights[i] as number) - (heights[i - 1] as number)).toBeGreaterThanOrEqual(15)
+    for (let i = 1; i < 5; i++) expect(heights[i]! - heights[i - 1]!).toBeGreaterThanOrEqual(15)
     expect(heights[4]).toBeLessThanOrEqual(300 - 52)
   })
   it('refuses what cannot be a picture', () => {
@@ -193,5 +193,5 @@ describe('axes', () => {
 
 function plain(text: string): string {
   const named: Record<string, string> = { '&amp;': '&', '&lt;': '<', '&gt;': '>', '&quot;': '"', '&#39;': "'" }
-  return text.replace(/&(?:amp|lt|gt|quot|#39);/g, (entity) => named[entity] as string)
+  return text.replace(/&(?:amp|lt|gt|quot|#39);/g, (entity) => named[entity]!)
 }

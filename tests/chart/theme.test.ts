@@ -22,9 +22,9 @@ describe('the colours of the pictures', () => {
     ['dark', dark, '#14181c'],
   ])('stand out from a %s background: 4.5 to 1, as WCAG asks of text', (_, css, paper) => {
     expect(css).toContain(paper.replace('#ffffff', '#fff'))
-    const colours = [...css.matchAll(/\.[cf]\d\{(?:stroke|fill):(#[0-9a-f]+)/gi)].map((match) => match[1] as string)
+    const colours = [...css.matchAll(/\.[cf]\d\{(?:stroke|fill):(#[0-9a-f]+)/gi)].map((match) => match[1]!)
     expect(colours).toHaveLength(12)
-    const words = [...css.matchAll(/\.pw (?:text|\.quiet)\{fill:(#[0-9a-f]+)/gi)].map((match) => match[1] as string)
+    const words = [...css.matchAll(/\.pw (?:text|\.quiet)\{fill:(#[0-9a-f]+)/gi)].map((match) => match[1]!)
     expect(words).toHaveLength(2)
     for (const colour of [...colours, ...words]) expect(contrast(colour, paper), colour).toBeGreaterThanOrEqual(4.5)
   })

@@ -15,7 +15,7 @@ export function parseXml(text: string): XmlElement {
     const match = token.exec(text)
     if (match === null) throw new Error(`not XML at ${at}: ${text.slice(at, at + 60)}`)
     const [, closing, name, attributes = '', empty, words] = match
-    const parent = open[open.length - 1] as XmlElement
+    const parent = open[open.length - 1]!
     if (words !== undefined) {
       if (/&(?!(?:amp|lt|gt|quot|#39);)/.test(words)) throw new Error(`a bare & in ${words}`)
       parent.text += words

@@ -98,13 +98,13 @@ describe('the stories of lies', () => {
       return k < 12 || k === 14 || k === 18 ? 1 : 0
     }
     const { outputs } = diagnosesOf({ minutes: 2950, probes: THREE, shots, start: 0.7, reaches: comes })
-    const after = (shots[13] as number) + 2 + 11
+    const after = shots[13]! + 2 + 11
     expect(namedAt(outputs, 'no-water')).toBeLessThanOrEqual(after)
-    expect(namedAt(outputs, 'no-water')).toBeGreaterThan(shots[12] as number)
+    expect(namedAt(outputs, 'no-water')).toBeGreaterThan(shots[12]!)
   })
   it('a dead valve is told after the second missed shot, not 23 h later, with a small shot by hand where there is room', () => {
     const shots = hourly(60, 22)
-    const dead = shots[16] as number
+    const dead = shots[16]!
     const { outputs } = diagnosesOf({
       minutes: 2950,
       probes: THREE,
@@ -112,8 +112,8 @@ describe('the stories of lies', () => {
       reaches: (minute) => (minute >= dead ? 0 : 1),
     })
     const at = namedAt(outputs, 'no-water')
-    expect(at).toBeGreaterThan(shots[17] as number)
-    expect(at).toBeLessThanOrEqual((shots[17] as number) + 2 + 11)
+    expect(at).toBeGreaterThan(shots[17]!)
+    expect(at).toBeLessThanOrEqual(shots[17]! + 2 + 11)
     expect(codesOf(outputs[at])[0]).toBe('no-water')
     expect(outputs[at]?.causes[0]?.evidence[0]).toMatchObject({ code: 'missed-shots', value: 2 })
     expect(everTold(outputs.slice(0, dead))).toEqual([])
@@ -207,7 +207,7 @@ describe('other causes', () => {
       sends: (truth, minute, i) => {
         // The last shot leaves the two half as far apart as they were.
         const apart = minute < 1395 ? 1 : minute < 1450 ? 1 - (minute - 1395) / 110 : 0.5
-        return truth + apart * (places[minute < 1480 ? i : 1 - i] as number) + noise(minute, i)
+        return truth + apart * places[minute < 1480 ? i : 1 - i]! + noise(minute, i)
       },
     })
     expect(namedAt(outputs, 'probes-swapped')).toBeGreaterThan(1480)
@@ -221,7 +221,7 @@ describe('other causes', () => {
         probes: ['A', 'B'],
         shots: hourly(60, 22 * 3, 43),
         use: 0.00045,
-        sends: (truth, minute, i) => truth + (places[minute < from ? i : 1 - i] as number) + noise(minute, i),
+        sends: (truth, minute, i) => truth + places[minute < from ? i : 1 - i]! + noise(minute, i),
       }).outputs
     // Shots at 1479 and 1522: the probes are quiet from ten minutes after the one on.
     expect(namedAt(swapped(1508), 'probes-swapped')).toBeGreaterThanOrEqual(1508)
@@ -241,7 +241,7 @@ describe('other causes', () => {
       shots: hourly(60, 22 * 3, 43),
       use: 0.00045,
       sends: (truth: number, minute: number, i: number) =>
-        truth + (places[minute < from ? i : 1 - i] as number) + noise(minute, i),
+        truth + places[minute < from ? i : 1 - i]! + noise(minute, i),
     })
     const apart = scripted(script(1508)).map((input) => ({
       ...input,
@@ -400,7 +400,7 @@ describe('a diagnosis', () => {
   })
   it('tells each alarm whether its condition is there, gone, or unknown, and looks ahead', () => {
     const { outputs } = diagnosesOf(script)
-    const diagnosis = outputs[namedAt(outputs, 'no-water')] as Diagnosis
+    const diagnosis = outputs[namedAt(outputs, 'no-water')]!
     const alarms = alarmConditions({ diagnosis })
     const named = (name: string) => alarms.find((alarm) => alarm.name === name)
     expect(named('no-water')).toMatchObject({ condition: true, priority: 'high' })
@@ -543,7 +543,7 @@ describe('hostile input', () => {
     let state: unknown = zone.start
     let now = 1.78e9
     for (let k = 0; k < 6000; k++) {
-      now += [60, 60, 60, 60, 900, -86400, 0, 86400][Math.floor(roll() * 8)] as number
+      now += [60, 60, 60, 60, 900, -86400, 0, 86400][Math.floor(roll() * 8)]!
       const sane = roll() < 0.7
       const input = {
         now: sane ? now : roll() < 0.3 ? 1000 * now : pick(),
@@ -576,7 +576,7 @@ describe('hostile input', () => {
   })
   function damaged(state: Record<string, unknown>, roll: () => number, pick: () => unknown): unknown {
     const fields = Object.keys(state)
-    const field = fields[Math.floor(roll() * fields.length)] as string
+    const field = fields[Math.floor(roll() * fields.length)]!
     const inside = state[field]
     if (typeof inside === 'object' && inside !== null && roll() < 0.7)
       return { ...state, [field]: damaged(inside as Record<string, unknown>, roll, pick) }

@@ -43,7 +43,7 @@ export function scripted(script: Script): WatchZoneInput[] {
   return Array.from({ length: minutes }, (_, minute) => {
     const begun = shots.find((at) => minute >= at && minute < at + 2)
     const readings = probes.flatMap((probe, i) => {
-      const sent = script.sends?.(shown[i] as number, minute, i) ?? (shown[i] as number) + noise(minute, i)
+      const sent = script.sends?.(shown[i]!, minute, i) ?? shown[i]! + noise(minute, i)
       return sent === 'nothing' ? [] : [{ probe, waterContent: sent as WaterContent, time: 60 * minute }]
     })
     const input: WatchZoneInput = {
@@ -57,7 +57,7 @@ export function scripted(script: Script): WatchZoneInput[] {
     const came = begun === undefined ? 0 : 0.01
     truths.forEach((truth, i) => {
       truths[i] = Math.min(capacity, truth + came * (script.reaches?.(minute, i) ?? 1) - use)
-      shown[i] = (shown[i] as number) + ((truths[i] as number) - (shown[i] as number)) / 4
+      shown[i] = shown[i]! + (truths[i]! - shown[i]!) / 4
     })
     metered += 0.1 * (script.metered?.(minute) ?? 0)
     return input

@@ -85,7 +85,7 @@ describe('the balance of the surface layer', () => {
         // Added up here for a square metre of the wetted ground: what came in, less what left, is the change of what is stored.
         let stored = -startDepletion
         got.forEach((result, i) => {
-          const day = days[i] as (typeof days)[number]
+          const day = days[i]!
           const evaporated = result.evaporation / result.exposedWetted
           stored += day.rain + day.water - result.percolation - evaporated
           expect(Math.abs(-result.depletionAtEnd - stored)).toBeLessThan(1e-9)
@@ -178,7 +178,7 @@ describe('the balance of the root zone', () => {
         })
         let stored = -start * total
         got.forEach((result, i) => {
-          const day = days[i] as (typeof days)[number]
+          const day = days[i]!
           stored += day.rain + day.water + day.rise - result.percolation - result.cropET
           expect(Math.abs(-result.depletionAtEnd - stored)).toBeLessThan(1e-9)
           expect(result.depletionAtEnd).toBeLessThanOrEqual(total + 1e-9)

@@ -26,11 +26,10 @@ describe('a fit that slides', () => {
       const y = [...use.slice(day - 12, day)]
       const [mx, my] = [x, y].map((v) => v.reduce((a, b) => a + b, 0) / 12) as [number, number]
       const slope =
-        x.reduce((sum, v, i) => sum + (v - mx) * ((y[i] as number) - my), 0) /
-        x.reduce((sum, v) => sum + (v - mx) ** 2, 0)
-      const line = my + slope * ((sun[day] as number) - mx)
+        x.reduce((sum, v, i) => sum + (v - mx) * (y[i]! - my), 0) / x.reduce((sum, v) => sum + (v - mx) ** 2, 0)
+      const line = my + slope * (sun[day]! - mx)
       expect(forecasts[day]).toBeCloseTo(line, 9)
-      total += (line - (use[day] as number)) ** 2
+      total += (line - use[day]!) ** 2
     }
     expect(score.days).toBe(48)
     expect(score.error).toBeCloseTo(Math.sqrt(total / 48), 9)
@@ -62,7 +61,7 @@ describe('a fit that slides', () => {
     const got = forecastBySlidingFit({ use, causes: [{ name: 'sun', values: sun }], window: 8 })
     expect(got.skippedDays).toBe(6)
     expect(got.forecasts[20]).toBeNaN()
-    expect(got.forecasts[39]).toBeCloseTo(0.5 + 0.001 * (sun[39] as number), 9)
+    expect(got.forecasts[39]).toBeCloseTo(0.5 + 0.001 * sun[39]!, 9)
     expect(got.score.error).toBeLessThan(1e-9)
   })
   it('refuses a short record, causes that do not vary and half a day', () => {
@@ -85,7 +84,7 @@ describe('a level that follows', () => {
       const { forecasts } = forecastByFollowingLevel({ use, causes: [], pace })
       const constant = (Math.sqrt(pace * pace + 4 * pace) - pace) / 2
       for (let day = 150; day < 199; day++) {
-        const smoothed = (forecasts[day] as number) + constant * ((use[day] as number) - (forecasts[day] as number))
+        const smoothed = forecasts[day]! + constant * (use[day]! - forecasts[day]!)
         expect(forecasts[day + 1]).toBeCloseTo(smoothed, 9)
       }
     }
@@ -103,14 +102,14 @@ describe('a level that follows', () => {
       const [mx, my] = [sun, use].map((v) => v.slice(0, days).reduce((a, b) => a + b, 0) / days) as [number, number]
       let [xy, xx] = [0, 0]
       for (let i = 0; i < days; i++) {
-        xy += ((sun[i] as number) - mx) * ((use[i] as number) - my)
-        xx += ((sun[i] as number) - mx) ** 2
+        xy += (sun[i]! - mx) * (use[i]! - my)
+        xx += (sun[i]! - mx) ** 2
       }
       return [my - (xy / xx) * mx, xy / xx] as const
     }
     for (let day = 10; day < 60; day++) {
       const [base, slope] = line(day)
-      expect(forecasts[day]).toBeCloseTo(base + slope * (sun[day] as number), 5)
+      expect(forecasts[day]).toBeCloseTo(base + slope * sun[day]!, 5)
     }
     expect(coefficients[0]?.value).toBeCloseTo(line(60)[0], 6)
     expect(coefficients[1]?.value).toBeCloseTo(line(60)[1], 8)
@@ -170,7 +169,7 @@ describe('a level that follows', () => {
     })
     expect(skippedDays).toBe(10)
     expect([...forecasts.slice(40)].every((value) => value > 0)).toBe(true)
-    const width = (day: number) => (high[day] as number) - (low[day] as number)
+    const width = (day: number) => high[day]! - low[day]!
     for (let day = 42; day < 50; day++) expect(width(day)).toBeGreaterThan(width(40))
   })
   it('refuses short records and impossible options', () => {

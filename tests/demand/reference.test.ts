@@ -525,10 +525,10 @@ describe('a series of hours', () => {
         zoneLongitude: longitude(-105),
         day: dayOfYear(152 + Math.floor(i / 24)),
         middle: hours(((local % 86400) + 1800) / 3600),
-        temperature: celsius(series.temperature[i] as number),
-        vapourPressure: kilopascals(series.vapourPressure[i] as number),
-        solar: megajoulesPerSquareMetreHour(series.solar[i] as number),
-        wind: windAt(series.wind[i] as number, 3),
+        temperature: celsius(series.temperature[i]!),
+        vapourPressure: kilopascals(series.vapourPressure[i]!),
+        solar: megajoulesPerSquareMetreHour(series.solar[i]!),
+        wind: windAt(series.wind[i]!, 3),
         ...(before === undefined ? {} : { relativeShortwaveBeforeSunset: Math.min(before, 1.5) }),
       })
       expect(series.short[i]).toBeCloseTo(hour.short, 10)
@@ -536,7 +536,7 @@ describe('a series of hours', () => {
       if (
         hour.clearSky > 0 &&
         hour.assumedInputs.length === 0 &&
-        hour.relativeShortwave === (series.solar[i] as number) / hour.clearSky
+        hour.relativeShortwave === series.solar[i]! / hour.clearSky
       )
         before = hour.relativeShortwave
     }

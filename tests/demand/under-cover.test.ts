@@ -180,7 +180,7 @@ describe('learning from the record', () => {
   const radiationSum = Float64Array.from({ length: 30 }, (_, i) => 800 + 90 * ((i * 7) % 11))
   const deficitHours = Float64Array.from({ length: 30 }, (_, i) => 8 + ((i * 5) % 13))
   const noise = Float64Array.from({ length: 30 }, (_, i) => 0.1 * Math.sin(i * 2.3))
-  const use = radiationSum.map((s, i) => 0.0015 * s + 0.06 * (deficitHours[i] as number) + (noise[i] as number))
+  const use = radiationSum.map((s, i) => 0.0015 * s + 0.06 * deficitHours[i]! + noise[i]!)
   it('holds the true coefficients in 95 of 100 intervals', () => {
     let state = 12345
     const uniform = () => {
@@ -191,7 +191,7 @@ describe('learning from the record', () => {
     for (let round = 0; round < 1000; round++) {
       const noisy = radiationSum.map((s, i) => {
         const normal = Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform())
-        return 0.0015 * s + 0.06 * (deficitHours[i] as number) + 0.1 * normal
+        return 0.0015 * s + 0.06 * deficitHours[i]! + 0.1 * normal
       })
       const { perDeficitHour } = fitDailyUse({ use: noisy, radiationSum, deficitHours })
       if (perDeficitHour.low < 0.06 && perDeficitHour.high > 0.06) held++
@@ -209,7 +209,7 @@ describe('learning from the record', () => {
     const fit = fitDailyUse({ use, radiationSum, deficitHours })
     let [ss, sd, dd, su, du] = [0, 0, 0, 0, 0]
     for (let i = 0; i < 21; i++) {
-      const [s, d, u] = [radiationSum[i] as number, deficitHours[i] as number, use[i] as number]
+      const [s, d, u] = [radiationSum[i]!, deficitHours[i]!, use[i]!]
       ss += s * s
       sd += s * d
       dd += d * d
@@ -222,7 +222,7 @@ describe('learning from the record', () => {
   it('counts days with gaps and says when the record cannot tell', () => {
     const holes = use.map((u, i) => (i % 6 === 0 ? Number.NaN : u))
     expect(fitDailyUse({ use: holes, radiationSum, deficitHours }).skippedDays).toBe(5)
-    const together = radiationSum.map((s, i) => s / 100 + 0.01 * (noise[i] as number))
+    const together = radiationSum.map((s, i) => s / 100 + 0.01 * noise[i]!)
     const fit = fitDailyUse({ use, radiationSum, deficitHours: together })
     expect(fit.usable).toBe(false)
     expect(fit.findings.map((w) => w.code)).toContain('causes-move-together')

@@ -87,7 +87,7 @@ describe('the programs that the explorer shows', () => {
         { log: (one: number) => printed.push(one) },
         ...own.map((name) => (porewater as Record<string, unknown>)[name]),
       )
-      expect(ulpsBetween(printed[0] as number, expected(equation)), code).toBeLessThanOrEqual(16)
+      expect(ulpsBetween(printed[0]!, expected(equation)), code).toBeLessThanOrEqual(16)
     }
   })
   it('hold the inputs of the page', () => {
@@ -259,7 +259,7 @@ describe.skipIf(CHROMIUM === undefined)('the explorer in Chromium (skipped where
     expect(seen.map(({ name }) => name)).toEqual(equations.map(({ name }) => name))
     expect(seen.filter(({ refusal, curve }) => refusal !== '' || curve !== '')).toEqual([])
     // Powers and logarithms of another version of the engine may differ in the last digits; see same-results.test.ts.
-    const wrong = seen.filter(({ value }, i) => ulpsBetween(Number(value), expected(equations[i] as Equation)) > 16)
+    const wrong = seen.filter(({ value }, i) => ulpsBetween(Number(value), expected(equations[i]!)) > 16)
     expect(wrong).toEqual([])
   }, 120_000)
   it.each([

@@ -27,7 +27,7 @@ import {
 import { describe, expect, it } from 'vitest'
 import { randomNumbers } from '../../src/numerics/random.js'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
-import { type Case, cases, limits } from './method-of-lines-cases.js'
+import { cases, limits } from './method-of-lines-cases.js'
 
 /** A small slab of an invented medium that is given three shots. */
 const container = boxContainer({ length: centimetres(50), width: centimetres(15), height: centimetres(10) })
@@ -102,7 +102,7 @@ function noisy(seed: number, drainError: number, readingError: number): MediumRe
 describe('a medium fitted to what drained and what a probe read', () => {
   // The records come from method-of-lines.py, another discretisation by BDF of scipy, in which nothing is shared with this package.
   it.each([0, 1, 9, 15])('is the one that another solver drained: case %i', (index) => {
-    const given = cases[index] as Case
+    const given = cases[index]!
     const litresOf = (depth: number) => litres(depth / 10)
     const medium: MediumGuess = {
       residual: waterContent(given.residual),
@@ -152,7 +152,7 @@ describe('a medium fitted to what drained and what a probe read', () => {
     const volumes = record.drain?.volumes ?? []
     const known = volumes.flatMap((volume, k) => (volume === undefined ? [] : [k]))
     const series = [
-      ...known.map((k) => (volumes[k] as number) / 0.004),
+      ...known.map((k) => volumes[k]! / 0.004),
       ...(record.probe?.waterContents ?? []).map((reading) => (reading as number) / 0.004),
     ]
     const model = ([logAlpha = 0, logConductivity = 0]: number[]) => {
@@ -162,8 +162,8 @@ describe('a medium fitted to what drained and what a probe read', () => {
         saturatedConductivity: centimetresPerHour(Math.exp(logConductivity)),
       }
       const out = exact(medium, start)
-      const values = [...known.map((k) => (out.drained[k] as number) / 0.004), ...out.readings.map((r) => r / 0.004)]
-      return (x: number) => values[x] as number
+      const values = [...known.map((k) => out.drained[k]! / 0.004), ...out.readings.map((r) => r / 0.004)]
+      return (x: number) => values[x]!
     }
     const other = levenbergMarquardt({ x: series.map((_, i) => i), y: series }, model as never, {
       initialValues: [Math.log(0.07), Math.log(60)],
@@ -178,8 +178,8 @@ describe('a medium fitted to what drained and what a probe read', () => {
     }
     const own = [Math.log(told(fit, 'alpha').value), Math.log(fit.saturatedConductivity)]
     expect(squares(own)).toBeLessThanOrEqual(squares(other.parameterValues) * (1 + 1e-4))
-    expect(own[0]).toBeCloseTo(other.parameterValues[0] as number, 2)
-    expect(own[1]).toBeCloseTo(other.parameterValues[1] as number, 2)
+    expect(own[0]).toBeCloseTo(other.parameterValues[0]!, 2)
+    expect(own[1]).toBeCloseTo(other.parameterValues[1]!, 2)
   })
   it('has the mean difference as the offset of a probe, with the interval of a mean', () => {
     // The offset moves all readings alike: what is left is the mean of a sample, and Student's interval around it.
@@ -192,7 +192,7 @@ describe('a medium fitted to what drained and what a probe read', () => {
       guess: truth,
       fit: ['probeOffset'],
       ...rough,
-      probe: { ...probe, waterContents: readings.map((r, k) => waterContent(r + (differences[k] as number))) },
+      probe: { ...probe, waterContents: readings.map((r, k) => waterContent(r + differences[k]!)) },
     })
     const count = differences.length
     const mean = differences.reduce((a, b) => a + b, 0) / count
@@ -232,10 +232,10 @@ describe('a medium fitted to what drained and what a probe read', () => {
       })
     })
     for (const i of [0, 1]) {
-      const missed = scores.filter((pair) => Math.abs(pair[i] as number) > 1).length
+      const missed = scores.filter((pair) => Math.abs(pair[i]!) > 1).length
       // Of 20 intervals of 95 %, five or more miss three times in a thousand such tests (binomial); half of one is 2.1 standard errors.
       expect(missed).toBeLessThanOrEqual(4)
-      const square = scores.reduce((sum, pair) => sum + (2.1 * (pair[i] as number)) ** 2, 0) / scores.length
+      const square = scores.reduce((sum, pair) => sum + (2.1 * pair[i]!) ** 2, 0) / scores.length
       // Chi-squared of 20 over 20 lies between these but for two in a thousand (tables: 5.92 and 45.3).
       expect(square).toBeGreaterThan(0.29)
       expect(square).toBeLessThan(2.27)

@@ -90,7 +90,7 @@ describe('fitting the storage model', () => {
           expect(drainError).toBeLessThan(1e-4 * Math.max(...drain))
           const tolerance = 2e-4 * Math.max(...drain)
           const changes = (other: Numbers) =>
-            drainOf(other, record).some((volume, k) => Math.abs(volume - (drain[k] as number)) > tolerance)
+            drainOf(other, record).some((volume, k) => Math.abs(volume - drain[k]!) > tolerance)
           const moves: [ToldBy, number, number, number, Numbers, Numbers][] = [
             [
               told.containerCapacity,

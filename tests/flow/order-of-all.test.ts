@@ -62,7 +62,7 @@ type Name = keyof ReturnType<typeof outcome>['values']
 
 /** By which power of a ratio a value of one outcome is closer to the exact one than that of another. */
 function order(name: Name, ratio: number, [coarse, fine, exact]: readonly ReturnType<typeof outcome>[]): number {
-  const off = (of: typeof coarse) => Math.abs((of?.values[name] as number) - (exact?.values[name] as number))
+  const off = (of: typeof coarse) => Math.abs(of!.values[name]! - exact!.values[name]!)
   return Math.log(off(coarse) / off(fine)) / Math.log(ratio)
 }
 

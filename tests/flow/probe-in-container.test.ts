@@ -105,7 +105,7 @@ describe('what a probe sees of a container', () => {
       )
     })
     const spreadOf = (rows: readonly number[][], i: number) => {
-      const values = rows.map((row) => row[i] as number)
+      const values = rows.map((row) => row[i]!)
       const mean = values.reduce((a, b) => a + b, 0) / values.length
       return Math.sqrt(values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / values.length)
     }

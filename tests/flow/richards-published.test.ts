@@ -85,7 +85,7 @@ function infiltration(
 /** The rows of a topic share one column; it is simulated once. */
 function infiltrationRows(topic: string, nodes: number, modelOf: (given: Record<string, number>) => ConductiveModel) {
   let course: ReturnType<typeof infiltration> | undefined
-  const times = [...new Set(publishedRows('hydraulics', topic).map((row) => row.given.t?.[0] as number))].sort(
+  const times = [...new Set(publishedRows('hydraulics', topic).map((row) => Number(row.given.t?.[0])))].sort(
     (a, b) => a - b,
   )
   checkPublished('hydraulics', topic, (given) => {

@@ -130,7 +130,7 @@ describe('water in a container by the equation of Richards', () => {
     const [next, after] = flow.step(state, { duration: days(1), applied: NOTHING, demand: NOTHING })
     expect(after.drained).toBe(0)
     next.pressureHeads.forEach((head, i) => {
-      expect(head).toBeCloseTo(state.pressureHeads[i] as number, 9)
+      expect(head).toBeCloseTo(state.pressureHeads[i]!, 9)
     })
   })
   it('begins at rest with the water that it is told, also above container capacity', () => {
@@ -260,7 +260,7 @@ describe('water in a container by the equation of Richards', () => {
           demand: NOTHING,
         })[1].drained,
     )
-    for (let i = 1; i < drained.length; i++) expect(drained[i]).toBeGreaterThanOrEqual(drained[i - 1] as number)
+    for (let i = 1; i < drained.length; i++) expect(drained[i]).toBeGreaterThanOrEqual(drained[i - 1]!)
     expect(drained.at(-1)).toBeGreaterThan(0.1)
   })
   it('goes on the same from a state that was written down and read again', () => {
@@ -289,7 +289,7 @@ describe('water in a container by the equation of Richards', () => {
       state = next
     }
     expect(flow.waterContent(state)).toBeCloseTo(before, 9)
-    const bottom = state.pressureHeads[0] as number
+    const bottom = state.pressureHeads[0]!
     for (const { height, pressureHead } of flow.profile(state)) expect(pressureHead).toBeCloseTo(bottom - height, 3)
   })
   it('draws water up from a mat into a dry container', () => {
@@ -365,12 +365,12 @@ describe('times of drainage', () => {
   it('rise with the share, from nothing for no share', () => {
     const [none, ...rest] = times(120, [fraction(0), ...shares])
     expect(none).toBe(0)
-    for (let i = 1; i < rest.length; i++) expect(rest[i]).toBeGreaterThan(rest[i - 1] as number)
+    for (let i = 1; i < rest.length; i++) expect(rest[i]).toBeGreaterThan(rest[i - 1]!)
   })
   it('are as much shorter as the medium conducts better', () => {
     const [slow, fast] = [times(60), times(180)]
     slow.forEach((time, i) => {
-      expect(time / (fast[i] as number)).toBeCloseTo(3, 6)
+      expect(time / fast[i]!).toBeCloseTo(3, 6)
     })
   })
   it('are those of the same drainage followed step by step', () => {

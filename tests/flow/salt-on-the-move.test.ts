@@ -227,8 +227,8 @@ print(json.dumps(out))`
     const rows = JSON.parse(ran.stdout) as [number, number][]
     cases.forEach(([depth, time], i) => {
       const at = front(depth as number, time as number)
-      expect(share(soluteFrontOgataBanks1961(at))).toBeCloseTo(rows[i]?.[0] as number, 10)
-      expect(share(soluteFrontVanGenuchtenAlves1982(at))).toBeCloseTo(rows[i]?.[1] as number, 10)
+      expect(share(soluteFrontOgataBanks1961(at))).toBeCloseTo(rows[i]![0]!, 10)
+      expect(share(soluteFrontVanGenuchtenAlves1982(at))).toBeCloseTo(rows[i]![1]!, 10)
     })
   })
   it('begin with the old water and end with the new, the flowing water ahead of that in the pores', () => {

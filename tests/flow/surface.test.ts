@@ -52,8 +52,7 @@ describe('a surface that dries', () => {
     const last = hourly.findIndex((volume) => volume < asked * 0.999)
     expect(last).toBeGreaterThan(5)
     for (const volume of hourly.slice(0, last)) expect(volume).toBeCloseTo(asked, 8)
-    for (let k = last + 1; k < hourly.length; k++)
-      expect(hourly[k]).toBeLessThan((hourly[k - 1] as number) * (1 + 1e-6))
+    for (let k = last + 1; k < hourly.length; k++) expect(hourly[k]).toBeLessThan(hourly[k - 1]! * (1 + 1e-6))
     expect(hourly.at(-1)).toBeLessThan(asked / 4)
   })
   it('gives in the falling stage as much as the root of time, while the drying has not come to the bottom', () => {

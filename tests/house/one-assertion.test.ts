@@ -34,6 +34,12 @@ describe('an entry of a list', () => {
     expect(kinds.size).toBeGreaterThan(80)
     expect(sourceFiles().flatMap(({ path, code }) => assertedByType(path, code))).toEqual([])
   })
+  it('is `x[i]!` in tests, tools and benchmarks too, where it is a number, a text or a truth', () => {
+    const files = ['tests', 'docs', 'benchmarks'].flatMap((folder) => sourceFiles(folder))
+    const asserted = files.flatMap(({ path, code }) => assertedByType(path, code))
+    expect(files.length).toBeGreaterThan(400)
+    expect(asserted.filter((one) => / as (number|string|boolean)$/.test(one))).toEqual([])
+  })
   it('is found where a fault is put in', () => {
     expect(assertedByType('x.ts', 'const a = (list[0] as number) + 1')).toHaveLength(1)
     expect(assertedByType('x.ts', 'const a = list[0]!, b = list[0] as Length')).toEqual([])

@@ -8,9 +8,7 @@ const tracked = execFileSync('git', ['ls-files'], { cwd: root, encoding: 'utf8' 
 
 describe('the house', () => {
   it('has at its top only what is listed here', () => {
-    const top = [...new Set(tracked.map((path) => path.split('/')[0] as string))].filter(
-      (name) => !name.startsWith('.'),
-    )
+    const top = [...new Set(tracked.map((path) => path.split('/')[0]!))].filter((name) => !name.startsWith('.'))
     expect(top.sort()).toEqual(
       [
         'CHANGELOG.md',

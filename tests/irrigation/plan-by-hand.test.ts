@@ -73,7 +73,7 @@ describe('a day worked by hand', () => {
     expect(plan.shots[0]?.perEmitter).toBeCloseTo(0.6, 9)
     expect(plan.time).toEqual(Array.from({ length: 24 }, (_, i) => (i + 1) * 3600))
     const content = [56, 55, 60, 59, 58, 57, 56, 55, 60, 59, 58, 57, 56, 55, 60, 59, 58, 57, 60, 59, 58, 57, 56, 55]
-    plan.waterContent.forEach((got, i) => void expect(got).toBeCloseTo((content[i] as number) / 100, 9))
+    plan.waterContent.forEach((got, i) => void expect(got).toBeCloseTo(content[i]! / 100, 9))
     expect(plan.applied).toBeCloseTo(2.2, 9)
     expect(plan.taken).toBeCloseTo(2.4, 9)
     expect(plan.drained).toBeCloseTo(0, 9)
@@ -144,14 +144,14 @@ describe('a day worked by hand', () => {
     const plan = day({ drainFraction: percent(20) })
     expect(plan.shotDrainFraction).toBeCloseTo(0.2, 6)
     expect(plan.drainFraction).toBeCloseTo(0.2, 6)
-    plan.shots.forEach(({ volume }, i) => void expect(volume).toBeCloseTo([0.75, 0.75, 0.75, 0.5][i] as number, 6))
+    plan.shots.forEach(({ volume }, i) => void expect(volume).toBeCloseTo([0.75, 0.75, 0.75, 0.5][i]!, 6))
     expect(plan.findings).toEqual([])
   })
   it('counts the drain that is still on its way when the plan ends, however slow', () => {
     for (const lag of [1, 12, 24]) {
       const plan = day({ ...container({ drainLag: hours(lag) }), drainFraction: percent(20), lastShot: hour(23) })
       expect(plan.drainFraction).toBeCloseTo(0.2, 6)
-      expect(plan.drained).toBeCloseTo(plan.applied - plan.taken - 10 * ((plan.waterContent[23] as number) - 0.57), 9)
+      expect(plan.drained).toBeCloseTo(plan.applied - plan.taken - 10 * (plan.waterContent[23]! - 0.57), 9)
       expect(plan.drain.reduce((a, b) => a + b, 0)).toBeLessThan(plan.drained)
     }
   })

@@ -102,8 +102,8 @@ function broken(r: DayPlanRequest, plan: DayPlan): string[] {
     const risen = plan.shots.some((shot) => {
       const i = Math.round((shot.time - r.start) / r.step)
       return (
-        (plan.waterContent[i] as number) > r.fullPoint + 1e-6 &&
-        (plan.waterContent[i] as number) > (plan.waterContent[i - 1] ?? r.waterContent) + 1e-6
+        plan.waterContent[i]! > r.fullPoint + 1e-6 &&
+        plan.waterContent[i]! > (plan.waterContent[i - 1] ?? r.waterContent) + 1e-6
       )
     })
     if (risen) faults.push('lifted above the full point')
@@ -287,7 +287,7 @@ describe('valves that share a pump', () => {
               let from = Math.max(time, free.get(zone) ?? 0)
               const span = () => used.slice(from, from + shot.runTime + gap)
               while (span().some((flow) => flow + shot.flow > 6)) from++
-              for (let s = from; s < from + shot.runTime + gap; s++) used[s] = (used[s] as number) + shot.flow
+              for (let s = from; s < from + shot.runTime + gap; s++) used[s] = used[s]! + shot.flow
               free.set(zone, from + shot.runTime + gap)
               expected.push([from, zone, shot.runTime])
             }

@@ -113,7 +113,7 @@ describe('a plan that doubts', () => {
     // The store loses by midnight what the plants take until then, and by seven what they take in the morning's seven hours.
     const last = Math.round(((plan.shots.at(-1)?.time as number) - midnight) / 600)
     let use = 0
-    for (let i = last + 1; i < 144 + 42; i++) use += bagDay.demand[i % 144] as number
+    for (let i = last + 1; i < 144 + 42; i++) use += bagDay.demand[i % 144]!
     expect(plan.overnightDryDown).toBeCloseTo(use / 14, 6)
     expect(plan.overnightDryDown).toBeCloseTo(0.09, 2)
     const short = day({ demand: Array.from(bagDay.demand).slice(0, 120), overnightDryDown: waterContentChange(0.02) })
@@ -123,7 +123,7 @@ describe('a plan that doubts', () => {
     const dry = { ...bagDay.container, minWaterContent: waterContent(0.59) }
     expectInputError(() => day({ container: dry }), 'minWaterContent')
     for (const time of ['start', 'firstShot', 'lastShot'] as const)
-      expectDomainError(() => day({ [time]: (bagDay[time] as number) * 1000 }), { argument: time })
+      expectDomainError(() => day({ [time]: bagDay[time]! * 1000 }), { argument: time })
     const late = { by: 'clock', times: [at(8) * 1000] } as unknown as DayPlanRequest['trigger']
     expectDomainError(() => day({ trigger: late }))
   })
@@ -143,7 +143,7 @@ describe('a plan that doubts', () => {
 
 describe('a plan made again', () => {
   const plan = day()
-  const first = plan.shots[1] as DayPlan['shots'][number]
+  const first = plan.shots[1]!
   const replan = (soFar: Partial<DaySoFar> & Pick<DaySoFar, 'now'>) => replanDay(bagDay, plan, { given: [], ...soFar })
 
   it('does not give the 11:00 shot again at 11:04', () => {
@@ -151,7 +151,7 @@ describe('a plan made again', () => {
     const now = instant(first.time + 240)
     const again = replan({ now, given: begun })
     expect(again.shots.filter(({ time }) => time <= now)).toHaveLength(begun.length)
-    const next = laterThan(again, now)[0] as DayPlan['shots'][number]
+    const next = laterThan(again, now)[0]!
     expect(next.time).toBeGreaterThanOrEqual(first.time + first.runTime + bagDay.minRest)
     expect(again.shots.map(({ time }) => time)).toEqual(plan.shots.map(({ time }) => time))
     expect(again.applied).toBeCloseTo(plan.applied, 9)
@@ -162,7 +162,7 @@ describe('a plan made again', () => {
   it('waits for a shot that runs just now to end and for the valve to rest', () => {
     const given = [{ time: at(10, 58), volume: litres(0.9), runTime: minutes(15) }]
     const again = replan({ now: at(11, 4), given, waterContent: waterContent(0.55) })
-    expect((laterThan(again, at(11, 4))[0] as DayPlan['shots'][number]).time).toBeGreaterThanOrEqual(at(11, 28))
+    expect(laterThan(again, at(11, 4))[0]!.time).toBeGreaterThanOrEqual(at(11, 28))
   })
   it('refuses shots with times in milliseconds, outside the plan, or in the future', () => {
     const shot = (time: number) => [{ time: time as typeof bagDay.start, volume: litres(0.3) }]

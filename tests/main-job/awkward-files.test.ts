@@ -35,7 +35,7 @@ const rewritten = (column: string, of: (cell: string) => string, at = /^2026/) =
   const k = HEAD.split(',').indexOf(column)
   const lines = LINES.map((text) => {
     const cells = text.split(',')
-    if (at.test(text) && cells[k] !== '') cells[k] = of(cells[k] as string)
+    if (at.test(text) && cells[k] !== '') cells[k] = of(cells[k]!)
     return cells.join(',')
   })
   return `${[HEAD, ...lines].join('\n')}\n`

@@ -18,14 +18,14 @@ type Row = Readonly<Record<string, string>>
 function rowsOf(file: string): Row[] {
   const [head = '', ...lines] = readFileSync(join(root, file), 'utf8').trim().split('\n')
   const names = head.split(',')
-  return lines.map((line) => Object.fromEntries(line.split(',').map((cell, i) => [names[i] as string, cell])))
+  return lines.map((line) => Object.fromEntries(line.split(',').map((cell, i) => [names[i]!, cell])))
 }
 /** The report with its folded lines put together again. */
 function report(...args: string[]): string {
   return oneDay([...args, '--picture', join(folder, 'day.svg')]).replace(/\n {2,}(?! ?\d+\. )(?=\S)/g, ' ')
 }
 const sum = (list: readonly number[]) => list.reduce((a, b) => a + b, 0)
-const middle = (list: readonly number[]) => [...list].sort((a, b) => a - b)[list.length >> 1] as number
+const middle = (list: readonly number[]) => [...list].sort((a, b) => a - b)[list.length >> 1]!
 const mean = (list: readonly number[]) => sum(list) / list.length
 
 describe('the report on the invented bench', () => {

@@ -17,14 +17,14 @@ export function clockTimesFactor(lineEnd: (down: DryDown, now: number) => number
     return rates.map((_, b) => {
       let k = b
       while (rates[k] === undefined) k = (k + 47) % 48
-      return Math.max(rates[k] as number, slowest, 1e-9)
+      return Math.max(rates[k]!, slowest, 1e-9)
     })
   }
   const fallOf = (of: readonly number[], from: number, to: number) => {
     let fall = 0
     for (let t = from; t < to; ) {
       const end = Math.min(to, (Math.floor(t / 1800) + 1) * 1800)
-      fall += ((of[binOf(t)] as number) * (end - t)) / 1800
+      fall += (of[binOf(t)]! * (end - t)) / 1800
       t = end
     }
     return fall
@@ -34,12 +34,12 @@ export function clockTimesFactor(lineEnd: (down: DryDown, now: number) => number
     hours(down: DryDown, now: number, fall: number): number | undefined {
       const of = expected()
       if (of === undefined || usual === undefined) return undefined
-      const fallen = (down.waterContent[0] as number) - lineEnd(down, now)
+      const fallen = down.waterContent[0]! - lineEnd(down, now)
       const factor = Math.min(1.33, Math.max(0.75, (fallen + usual) / (fallOf(of, down.start, now) + usual)))
       let rest = fall / factor
       for (let t = now; t < now + 172800; ) {
         const end = (Math.floor(t / 1800) + 1) * 1800
-        const here = ((of[binOf(t)] as number) * (end - t)) / 1800
+        const here = (of[binOf(t)]! * (end - t)) / 1800
         if (here >= rest) return (t - now + ((end - t) * rest) / here) / 3600
         rest -= here
         t = end
@@ -53,11 +53,11 @@ export function clockTimesFactor(lineEnd: (down: DryDown, now: number) => number
         const b = binOf(t)
         const fall = lineEnd(down, t) - lineEnd(down, t + 1800)
         const known = rates[b]
-        seen[b] = (seen[b] as number) + 1
-        rates[b] = known === undefined ? fall : known + Math.max(0.5, 1 / (seen[b] as number)) * (fall - known)
+        seen[b] = seen[b]! + 1
+        rates[b] = known === undefined ? fall : known + Math.max(0.5, 1 / seen[b]!) * (fall - known)
       }
       if (down.end - down.start < 7200) return
-      const fall = (down.waterContent[0] as number) - (down.waterContent.at(-1) as number)
+      const fall = down.waterContent[0]! - (down.waterContent.at(-1) as number)
       usual = Math.max(0.002, usual === undefined ? fall : usual + 0.2 * (fall - usual))
     },
   }

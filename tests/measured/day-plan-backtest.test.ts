@@ -45,7 +45,7 @@ function days(compartment: number): Day[] {
     const course = courses.get(date) ?? new Array<number>(144).fill(0)
     // Five minutes of W/m² are 0.03 J/cm² a watt.
     course[Math.floor((h * 60 + m) / 10)] =
-      (course[Math.floor((h * 60 + m) / 10)] as number) + Math.max(0, Number(radiation)) * 0.03
+      course[Math.floor((h * 60 + m) / 10)]! + Math.max(0, Number(radiation)) * 0.03
     courses.set(date, course)
   }
   return table(`irrigation_drain_daily_compartment_${compartment}.csv`).flatMap(
@@ -127,9 +127,9 @@ describe.skipIf(data === undefined).each([2, 5])(
         )
       }
       const mean = wanted.reduce((sum, day) => sum + day.given / wanted.length, 0)
-      const persistent = run((i) => all[i - 1] as Day)
-      const knowing = run((i) => all[i] as Day)
-      const yesterday = error(wanted.map((day) => [(all[all.indexOf(day) - 1] as Day).given, day.given]))
+      const persistent = run((i) => all[i - 1]!)
+      const knowing = run((i) => all[i]!)
+      const yesterday = error(wanted.map((day) => [all[all.indexOf(day) - 1]!.given, day.given]))
       process.stdout.write(
         `compartment ${compartment}: ${wanted.length} days, ${mean.toFixed(2)} L/m² given a day; ${[
           ['light of the day before', persistent],

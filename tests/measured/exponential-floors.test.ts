@@ -28,7 +28,7 @@ function passed(courses: readonly Course[], moments: (course: Course) => readonl
       const later = course.content.slice(k)
       const middles = later.slice(together - 1).map((_, j) => {
         const few = later.slice(j, j + together).sort((a, b) => a - b)
-        return few[few.length >> 1] as number
+        return few[few.length >> 1]!
       })
       const lowest = Math.min(...middles)
       known++
@@ -49,7 +49,7 @@ function slabs(): Course[] {
         const good = Array.from({ length: last - first + 1 }, (_, i) => first + i).filter(
           (i) => !Number.isNaN(waterContent[i]),
         )
-        return { time: good.map((i) => time[i] as number), content: good.map((i) => waterContent[i] as number) }
+        return { time: good.map((i) => time[i]!), content: good.map((i) => waterContent[i]!) }
       })
     })
   })
@@ -67,7 +67,7 @@ function soils(): Course[] {
       const column = head.split(',').indexOf(`water_content_${depth}_m3_m3`)
       const courses: { time: number[]; content: number[] }[] = [{ time: [], content: [] }]
       for (const row of rows.map((line) => line.split(','))) {
-        const [day, level] = [Date.parse(row[0] as string) / 1000, row[column] ? Number(row[column]) : Number.NaN]
+        const [day, level] = [Date.parse(row[0]!) / 1000, row[column] ? Number(row[column]) : Number.NaN]
         const { time, content } = courses.at(-1) as { time: number[]; content: number[] }
         const goesOn = day - (time.at(-1) ?? day) <= 86400 && level - (content.at(-1) ?? level) <= 0.006
         if (!goesOn) courses.push({ time: [], content: [] })
@@ -87,9 +87,9 @@ describe.skipIf(!folder)('a known floor', () => {
       courses: slabs,
       together: 5,
       moments: ({ time }: Course) =>
-        Array.from({ length: 11 }, (_, j) =>
-          time.findIndex((t) => t > (time[0] as number) + 3600 * (3 + 2 * j)),
-        ).filter((k) => k >= 12 && time.length - k >= 24),
+        Array.from({ length: 11 }, (_, j) => time.findIndex((t) => t > time[0]! + 3600 * (3 + 2 * j))).filter(
+          (k) => k >= 12 && time.length - k >= 24,
+        ),
     },
     {
       name: 'soils, every day from the ninth',

@@ -73,7 +73,7 @@ describe.skipIf(!folder).each([
       each90: cover90,
       each50: cover50,
       width: widths[widths.length >> 1],
-      replicate: { median: limit[limit.length >> 1] as number, mean: mean(limit) },
+      replicate: { median: limit[limit.length >> 1]!, mean: mean(limit) },
     }
     process.stdout.write(`4 h, ${name}: ${JSON.stringify(found)}\n`)
     expect(found.ratio).toBeLessThanOrEqual(0.72)
@@ -142,7 +142,7 @@ describe.skipIf(!folder).each([
     ]
     found.forEach(({ own, simple }, k) => {
       simple.forEach((error, i) => {
-        const ratio = error / (table[k]?.[i] as number)
+        const ratio = error / table[k]![i]!
         if (months) expect(Math.abs(ratio - 1)).toBeLessThan(1 / 12)
         else if (rise !== quietLimits) expect(ratio).toBeGreaterThan(1.2)
       })

@@ -72,7 +72,7 @@ describe.skipIf(!folder)('own calibrations on real readings at 50 MHz', () => {
       const left: number[] = []
       for (const [name, samples] of soils()) {
         const sorted = [...samples].sort((a, b) => a.waterContent - b.waterContent)
-        const [dry, saturated] = [sorted[0] as WeightedSample, sorted.at(-1) as WeightedSample]
+        const [dry, saturated] = [sorted[0]!, sorted.at(-1) as WeightedSample]
         const calibration = calibrateTwoPoint({ dry, saturated, form })
         const errors = sorted
           .slice(1, -1)

@@ -50,7 +50,7 @@ function lightPeriods() {
   const { time } = utcFromLocal({ local, offsets })
   const byDay = new Map<number, { start: number; end: number }>()
   time.forEach((t, i) => {
-    if (Number.isNaN(t) || !((value[i] as number) > 5)) return
+    if (Number.isNaN(t) || !(value[i]! > 5)) return
     const day = Math.floor(t / 86400)
     const seen = byDay.get(day)
     byDay.set(day, { start: seen?.start ?? t, end: t + 1 })
@@ -128,14 +128,14 @@ describe.skipIf(!folder)('five-minute records of slabs', () => {
         })
         const stream = runReducer({
           reducer: watchShots(limits),
-          inputs: Array.from(clock, (t, i) => ({ time: t, waterContent: good[i] as number })),
+          inputs: Array.from(clock, (t, i) => ({ time: t, waterContent: good[i]! })),
         })
         expect(stream.outputs.flat().concat(watchShots(limits).finish(stream.state))).toEqual(shots)
         const watch = watchReadings(tests)
         const some = 3000
         const verdicts = runReducer({
           reducer: watch,
-          inputs: Array.from(local.subarray(0, some), (t, i) => ({ time: t, value: value[i] as number })),
+          inputs: Array.from(local.subarray(0, some), (t, i) => ({ time: t, value: value[i]! })),
         }).outputs.flat()
         expect(verdicts.map(({ flag }) => flag)).toEqual(Array.from(checked.flags.subarray(0, some - 1)))
         process.stdout.write(

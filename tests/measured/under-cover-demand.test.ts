@@ -51,7 +51,7 @@ interface Days {
 
 function onCalendar(days: ReadonlyMap<string, { use: number[]; sum: number; hours: number }>): Days {
   const dates = [...days.keys()].sort()
-  const first = Date.parse(dates[0] as string)
+  const first = Date.parse(dates[0]!)
   const length = (Date.parse(dates.at(-1) as string) - first) / 86400000 + 1
   const blank = () => new Float64Array(length).fill(Number.NaN)
   const [use, radiation, dryness] = [blank(), blank(), blank()]
@@ -124,7 +124,7 @@ function noiseOfMean(days: Days, kept: readonly number[]): number {
     const [now, before] = [days.replicates[day] as number[], days.replicates[day - 1] ?? []]
     if (now.length !== 3 || before.length !== 3) continue
     now.forEach((value, k) => {
-      squares += (value - meanOf(now) - ((before[k] as number) - meanOf(before))) ** 2
+      squares += (value - meanOf(now) - (before[k]! - meanOf(before))) ** 2
       count++
     })
   }
@@ -140,17 +140,16 @@ function report(name: string, days: Days) {
   const complete = [...use.keys()].filter((day) => !Number.isNaN(use[day]))
   const kept = complete.slice(level.trainedDays)
   const explainedBy = (forecast: (day: number) => number) => {
-    const middle = meanOf(kept.map((day) => use[day] as number))
-    const missed = kept.reduce((sum, day) => sum + (forecast(day) - (use[day] as number)) ** 2, 0)
-    return 1 - missed / kept.reduce((sum, day) => sum + ((use[day] as number) - middle) ** 2, 0)
+    const middle = meanOf(kept.map((day) => use[day]!))
+    const missed = kept.reduce((sum, day) => sum + (forecast(day) - use[day]!) ** 2, 0)
+    return 1 - missed / kept.reduce((sum, day) => sum + (use[day]! - middle) ** 2, 0)
   }
   const sliding = forecastBySlidingFit({ use, causes: [sun], window: 14 })
   const rule = (day: number) =>
-    waterUseFromRadiationSum({ radiationSum: joulesPerSquareCentimetre(radiation[day] as number), usePerJoule: 1.7 })
-      .use
+    waterUseFromRadiationSum({ radiationSum: joulesPerSquareCentimetre(radiation[day]!), usePerJoule: 1.7 }).use
   const fixed = fitDailyUse({ use, radiationSum: radiation, deficitHours: dryness })
-  const variance = kept.reduce((sum, day) => sum + (use[day] as number) ** 2, 0) / kept.length
-  const mean = meanOf(kept.map((day) => use[day] as number))
+  const variance = kept.reduce((sum, day) => sum + use[day]! ** 2, 0) / kept.length
+  const mean = meanOf(kept.map((day) => use[day]!))
   const noise = noiseOfMean(days, kept)
   const found = {
     complete: complete.length,
@@ -158,11 +157,11 @@ function report(name: string, days: Days) {
     mean,
     spread: Math.sqrt(variance - mean ** 2),
     rule: explainedBy(rule),
-    ruleError: Math.sqrt(meanOf(kept.map((day) => (rule(day) - (use[day] as number)) ** 2))),
+    ruleError: Math.sqrt(meanOf(kept.map((day) => (rule(day) - use[day]!) ** 2))),
     fixedError: fixed.testError,
     fixed: fixed.testExplained,
     fixedUsable: fixed.usable,
-    sliding: explainedBy((day) => sliding.forecasts[day] as number),
+    sliding: explainedBy((day) => sliding.forecasts[day]!),
     level: level.score.explained,
     levelError: level.score.error,
     levelBias: level.score.bias,

@@ -2,7 +2,6 @@ import { readFileSync } from 'node:fs'
 import {
   type DayOfUse,
   estimateNoise,
-  type FoundShot,
   fallAhead,
   findShots,
   forecastDailyUse,
@@ -65,20 +64,18 @@ function dryDownsOf(time: Float64Array, content: Float64Array, limits: ShotLimit
   let last = -Infinity
   let s = 0
   const close = () => {
-    if (current.time.length > 6)
-      found.push({ ...current, start: current.time[0] as number, end: current.time.at(-1) as number })
+    if (current.time.length > 6) found.push({ ...current, start: current.time[0]!, end: current.time.at(-1) as number })
     current = { time: [], waterContent: [] }
   }
   time.forEach((t, i) => {
-    const x = content[i] as number
+    const x = content[i]!
     if (Number.isNaN(x)) return
     if (!(t > last) || t - last > limits.maxStep) {
       close()
       from = t + SETTLE
     }
     last = t
-    while (s < shots.length && (shots[s] as FoundShot).peakIndex < i)
-      from = Math.max(from, (shots[s++] as FoundShot).peak + SETTLE)
+    while (s < shots.length && shots[s]!.peakIndex < i) from = Math.max(from, shots[s++]!.peak + SETTLE)
     const shot = shots[s]
     if (shot !== undefined && i > shot.startIndex) {
       close()
@@ -96,8 +93,8 @@ function dryDownsOf(time: Float64Array, content: Float64Array, limits: ShotLimit
 function lineEnd(down: DryDown, now: number, back = 1800): number {
   const at = down.time.flatMap((t, i) => (t <= now && t >= now - back ? [i] : []))
   const { slope, mean, meanTime } = line(
-    at.map((i) => down.time[i] as number),
-    at.map((i) => down.waterContent[i] as number),
+    at.map((i) => down.time[i]!),
+    at.map((i) => down.waterContent[i]!),
   )
   return at.length < 3 ? mean : mean + slope * (now - meanTime)
 }
@@ -106,7 +103,7 @@ function line(t: readonly number[], x: readonly number[]) {
   const mean = x.reduce((a, b) => a + b, 0) / x.length
   const meanTime = t.reduce((a, b) => a + b, 0) / t.length
   const tt = t.reduce((sum, one) => sum + (one - meanTime) ** 2, 0)
-  const tx = t.reduce((sum, one, i) => sum + (one - meanTime) * ((x[i] as number) - mean), 0)
+  const tx = t.reduce((sum, one, i) => sum + (one - meanTime) * (x[i]! - mean), 0)
   return { slope: tt > 0 ? tx / tt : 0, mean, meanTime }
 }
 
@@ -148,8 +145,8 @@ export function walkLevel(time: Float64Array, content: Float64Array, from: numbe
   let state: LevelState = forecaster.start
   let i = 0
   const stateAt = (now: number) => {
-    for (; i < time.length && (time[i] as number) <= now; i++)
-      state = forecaster.step(state, { time: time[i] as number, waterContent: content[i] as number })[0]
+    for (; i < time.length && time[i]! <= now; i++)
+      state = forecaster.step(state, { time: time[i]!, waterContent: content[i]! })[0]
     return state
   }
   const times: TimeForecast[] = []
@@ -179,8 +176,7 @@ export function walkLevel(time: Float64Array, content: Float64Array, from: numbe
             const ahead = fallAhead({ state: stateAt(now), ahead: hours(1) })
             if (!ahead.known) return
             const lastHour =
-              (now - 3600 <= down.start ? (down.waterContent[0] as number) : lineEnd(down, now - 3600)) -
-              lineEnd(down, now)
+              (now - 3600 <= down.start ? down.waterContent[0]! : lineEnd(down, now - 3600)) - lineEnd(down, now)
             hoursAhead.push({ real, foreseen: ahead.fall, lastHour, sameHour: before, band90: ahead.band90 })
           },
         ])
@@ -197,7 +193,7 @@ export function walkLevel(time: Float64Array, content: Float64Array, from: numbe
 function climbOf({ waterContent }: DryDown): number {
   let [lowest, most] = [Infinity, 0]
   for (let i = 1; i + 1 < waterContent.length; i++) {
-    const middle = waterContent.slice(i - 1, i + 2).sort((a, b) => a - b)[1] as number
+    const middle = waterContent.slice(i - 1, i + 2).sort((a, b) => a - b)[1]!
     lowest = Math.min(lowest, middle)
     most = Math.max(most, middle - lowest)
   }
@@ -239,8 +235,8 @@ function timesFrom(
   }
   const fall = now - down.start === 10800 && down.end - now >= 14400 ? level - lineEnd(down, now + 14400) : 0
   const drops = [1, 2, 3, 5].flatMap((points) => {
-    const k = down.time.findIndex((t, j) => t > now && (down.waterContent[j] as number) <= level - points / 100 + 1e-9)
-    return ask('drop', points / 100, k < 0 ? Number.NaN : ((down.time[k] as number) - now) / 3600)
+    const k = down.time.findIndex((t, j) => t > now && down.waterContent[j]! <= level - points / 100 + 1e-9)
+    return ask('drop', points / 100, k < 0 ? Number.NaN : (down.time[k]! - now) / 3600)
   })
   return fall > 0.002 ? [...ask('4 h', fall, 4), ...drops] : drops
 }
@@ -264,7 +260,7 @@ export function replicateMisses(
     [1, 0],
   ] as const) {
     const ratios: number[] = []
-    for (const down of downs[own] as DryDown[]) {
+    for (const down of downs[own]!) {
       const now = down.start + 10800
       const then = now + 14400
       const beside = downs[other]?.find(({ start, end }) => start <= now && end >= then)
@@ -277,10 +273,9 @@ export function replicateMisses(
       const wanted = fall * (last[last.length >> 1] ?? 1)
       ratios.push(Math.min(5, Math.max(0.2, fell / fall)))
       if (last.length < 3 || down.start < from || down.start >= to) continue
-      const k = beside.time.findIndex((t, j) => t > now && (beside.waterContent[j] as number) <= level - wanted)
+      const k = beside.time.findIndex((t, j) => t > now && beside.waterContent[j]! <= level - wanted)
       // Where the next shot came first, the fall of the 4 h goes on.
-      const hours =
-        k < 0 ? Math.min(48, (4 * wanted) / Math.max(1e-4, fell)) : ((beside.time[k] as number) - now) / 3600
+      const hours = k < 0 ? Math.min(48, (4 * wanted) / Math.max(1e-4, fell)) : (beside.time[k]! - now) / 3600
       misses.push(Math.abs(hours - 4))
     }
   }
@@ -299,7 +294,7 @@ export function coverOf(forecasts: readonly TimeForecast[], band: 'band50' | 'ba
 export function errorsOf(pairs: readonly (readonly [got: number, real: number])[]) {
   const sizes = pairs.map(([got, real]) => Math.abs(got - real)).sort((a, b) => a - b)
   const mean = sizes.reduce((sum, one) => sum + one, 0) / sizes.length
-  return { count: sizes.length, median: sizes[sizes.length >> 1] as number, mean }
+  return { count: sizes.length, median: sizes[sizes.length >> 1]!, mean }
 }
 
 /** Days of use with the radiation of each. */
@@ -356,7 +351,7 @@ export function useRecords(folder: string): UseSeries[] {
       const from = Date.parse(`${date}T00:00Z`) / 1000
       return (5.5 * 1.95 * (midnightChange(time, probes[0]!, from) + midnightChange(time, probes[1]!, from))) / 2
     })
-    return { name: `${name} with storage`, use: use.map((one, k) => one - (change[k] as number)), radiation }
+    return { name: `${name} with storage`, use: use.map((one, k) => one - change[k]!), radiation }
   }
   const tomatoes = house('01_greenhouse_tomato_slab_5min', [2, 5], '2020-01-01', '2020-05-26')
   const lysimeters = `${folder}/03_greenhouse_tomato_lysimeter_daily`
@@ -364,7 +359,7 @@ export function useRecords(folder: string): UseSeries[] {
   const rows = table(`${lysimeters}/lysimeter_daily_high_and_low_ec.csv`)
   return [
     ...tomatoes,
-    ...tomatoes.map((one, k) => stored(one, [2, 5][k] as number)),
+    ...tomatoes.map((one, k) => stored(one, [2, 5][k]!)),
     ...house('02_greenhouse_cucumber_daily_and_climate', [3, 4], '2018-08-14', '2018-12-07'),
     ...['high_ec', 'low_ec'].flatMap((treatment) =>
       ['1', '2', '3'].map((replicate): UseSeries => {
@@ -396,7 +391,7 @@ export function walkUse({ use, radiation }: UseSeries, expected: (radiation: num
   const past: number[] = []
   let [days, missed, yesterday, week, in50, in90, width, sum] = [0, 0, 0, 0, 0, 0, 0, 0]
   use.forEach((real, day) => {
-    const light = radiation[day] as number
+    const light = radiation[day]!
     const wished = expected(light)
     const found = waterUseOfNextDay({ state, expectedRadiation: wished })
     const asked = Number.isNaN(wished) === Number.isNaN(expected(1))

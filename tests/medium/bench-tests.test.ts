@@ -118,7 +118,7 @@ describe('error budgets', () => {
       }),
     )
     for (const name of ['airSpace', 'containerCapacity', 'totalPorosity'] as const) {
-      const values = drawn.map((shares) => shares[name] as number)
+      const values = drawn.map((shares) => Number(shares[name]))
       const mean = values.reduce((a, b) => a + b) / values.length
       const scatter = Math.sqrt(values.reduce((a, b) => a + (b - mean) ** 2, 0) / (values.length - 1))
       expect((budgets?.[name].standardUncertainty as number) / scatter, name).toBeGreaterThan(0.95)

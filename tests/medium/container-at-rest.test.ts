@@ -73,7 +73,7 @@ checkPublished('hydraulics', 'container.published', ({ pot_height }, row) => {
     const { topSuction } = waterAndAirAtRest({ container: box(10, 10, pot_height / 10), medium: peat })
     return { suction_top: inKilopascalsOfSuction(topSuction) }
   }
-  const printed = (name: string) => row.expected[name]?.[0] as number
+  const printed = (name: string) => Number(row.expected[name]?.[0])
   const [porosity, water] = [percent<Porosity>(printed('total_porosity')), percentWaterContent(printed('water'))]
   return {
     air_space: 100 * airFilledPorosity({ porosity, waterContent: water }),
@@ -222,8 +222,8 @@ describe('water by height', () => {
     expect([profile.height[0], profile.height[30]]).toEqual([0, 15])
     expect([profile.suction[0], profile.suction[30]]).toEqual([3, 18])
     for (let i = 0; i < 31; i++) {
-      expect(profile.waterContent[i]).toBe(peat.waterContent(centimetresOfSuction(profile.suction[i] as number)))
-      expect((profile.waterContent[i] as number) + (profile.airFilledPorosity[i] as number)).toBeCloseTo(0.95, 15)
+      expect(profile.waterContent[i]).toBe(peat.waterContent(centimetresOfSuction(profile.suction[i]!)))
+      expect(profile.waterContent[i]! + profile.airFilledPorosity[i]!).toBeCloseTo(0.95, 15)
     }
     expectDomainError(() => waterProfile({ container, medium: peat, points: 1 }), { quantity: 'points' })
     expectDomainError(() => waterProfile({ container, medium: peat, points: 2.5 }), { quantity: /points/ })
@@ -235,7 +235,7 @@ describe('capacity by height', () => {
     const heights = [5, 10, 20].map(centimetres)
     const rows = capacityByHeight({ medium: peat, heights })
     rows.forEach((row, i) => {
-      const container = box(3, 4, heights[i] as number)
+      const container = box(3, 4, heights[i]!)
       expect(row.containerCapacity).toBeCloseTo(containerCapacity({ container, medium: peat }), 13)
       expect(row.containerCapacity + row.airFilledPorosity).toBeCloseTo(0.93, 14)
     })

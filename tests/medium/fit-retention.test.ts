@@ -72,7 +72,7 @@ describe('fitRetention', () => {
       expect(fit.model.kind).toBe(kind)
       expect(fit.rmse).toBeLessThan(1e-7)
       for (const { name, value } of fit.parameters) {
-        expect(value / (model.parameters[name] as number), name).toBeCloseTo(1, 3)
+        expect(value / model.parameters[name]!, name).toBeCloseTo(1, 3)
       }
     },
   )
@@ -168,7 +168,7 @@ describe('fitRetention', () => {
     expect(fit.saturatedConductivity).toBeCloseTo(24, 3)
     expect(fit.model.parameters.poreConnection).toBeCloseTo(-0.7, 4)
     expect(fit.rmseLogConductivity).toBeLessThan(1e-6)
-    const campbell = media[3] as RetentionModel
+    const campbell = media[3]!
     const second = fitRetention({
       form: formCampbell1974,
       points: drawn(campbell).map((p) => ({

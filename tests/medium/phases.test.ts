@@ -75,8 +75,8 @@ describe('coir dust of five sources (Evans, Konduru and Stamps 1996, HortScience
         expect(phases.air * 100).toBeCloseTo(pore, 9)
         return (phases.air + phases.solid) * 100
       })
-      expect(found[0]).toBeCloseTo(row.expected.sum_low_high?.[0] as number, 9)
-      expect(found[1]).toBeCloseTo(row.expected.sum_high_low?.[0] as number, 9)
+      expect(found[0]).toBeCloseTo(Number(row.expected.sum_low_high?.[0]), 9)
+      expect(found[1]).toBeCloseTo(Number(row.expected.sum_high_low?.[0]), 9)
     }
   })
 })

@@ -21,7 +21,7 @@ describe('least squares', () => {
     count: x.length,
     residuals: (p: readonly number[], out: Float64Array) => {
       x.forEach((t, i) => {
-        out[i] = curve(p)(t) - (y[i] as number)
+        out[i] = curve(p)(t) - y[i]!
       })
     },
   }
@@ -31,8 +31,8 @@ describe('least squares', () => {
       [250, 0.0005],
     ]) {
       const { parameters, sumOfSquares } = nonlinearLeastSquares({ ...problem, start })
-      expect((parameters[0] as number) / 238.94212918).toBeCloseTo(1, 6)
-      expect((parameters[1] as number) / 5.5015643181e-4).toBeCloseTo(1, 6)
+      expect(parameters[0]! / 238.94212918).toBeCloseTo(1, 6)
+      expect(parameters[1]! / 5.5015643181e-4).toBeCloseTo(1, 6)
       expect(sumOfSquares / 0.12455138894).toBeCloseTo(1, 8)
     }
   })
@@ -44,7 +44,7 @@ describe('least squares', () => {
       gradientDifference: 1e-7,
     })
     const ours = nonlinearLeastSquares({ ...problem, start: [500, 0.0001] })
-    expect((other.parameterValues[0] as number) / (ours.parameters[0] as number)).toBeCloseTo(1, 3)
+    expect(other.parameterValues[0]! / ours.parameters[0]!).toBeCloseTo(1, 3)
     // Whatever the other finds, ours is at least as good.
     const residuals = new Float64Array(x.length)
     problem.residuals(other.parameterValues, residuals)
@@ -108,12 +108,12 @@ describe('Cholesky', () => {
         const expected = inverse(new Matrix(positive)).to2DArray()
         choleskyInverse(factor.lower).forEach((row, i) => {
           row.forEach((entry, j) => {
-            expect(entry).toBeCloseTo(expected[i]?.[j] as number, 9)
+            expect(entry).toBeCloseTo(expected[i]![j]!, 9)
           })
         })
         const solved = choleskySolve(factor.lower, [1, 0, 0, 0])
         solved.forEach((entry, i) => {
-          expect(entry).toBeCloseTo(expected[i]?.[0] as number, 9)
+          expect(entry).toBeCloseTo(expected[i]![0]!, 9)
         })
       }),
     )
@@ -141,7 +141,7 @@ describe('least squares of a model that is itself rounded', () => {
     count: times.length,
     residuals: ([height = 0, rate = 0]: readonly number[], out: Float64Array) => {
       times.forEach((time, i) => {
-        out[i] = cut(height * Math.exp(-rate * time)) - (truth[0] as number) * Math.exp(-(truth[1] as number) * time)
+        out[i] = cut(height * Math.exp(-rate * time)) - truth[0]! * Math.exp(-truth[1]! * time)
       })
     },
   })
@@ -149,11 +149,11 @@ describe('least squares of a model that is itself rounded', () => {
   it('comes to the minimum by moves that are longer than the rounding', () => {
     const { parameters } = nonlinearLeastSquares({ ...problem(rounded), moves: [0.05, 0.05], settled: 1e-6 })
     parameters.forEach((value, j) => {
-      expect(value).toBeCloseTo(truth[j] as number, 2)
+      expect(value).toBeCloseTo(truth[j]!, 2)
     })
     // Without them the slopes are those of the steps, or none.
     const blind = nonlinearLeastSquares(problem(rounded)).parameters
-    expect(Math.abs((blind[1] as number) - 0.7)).toBeGreaterThan(0.05)
+    expect(Math.abs(blind[1]! - 0.7)).toBeGreaterThan(0.05)
   })
   it('stays away from where the model has no answer', () => {
     const exact = problem((value) => value)
@@ -161,7 +161,7 @@ describe('least squares of a model that is itself rounded', () => {
       ...exact,
       start: [2.2, 0.6],
       residuals: (place, out) => {
-        if ((place[1] as number) > 0.7) out.fill(Number.NaN)
+        if (place[1]! > 0.7) out.fill(Number.NaN)
         else exact.residuals(place, out)
       },
     })

@@ -18,7 +18,7 @@ describe('random numbers', () => {
   it('spread evenly over [0, 1)', () => {
     const { uniform } = randomNumbers(1)
     const bins = new Array<number>(100).fill(0)
-    for (let i = 0; i < 100000; i++) (bins[Math.floor(100 * uniform())] as number)++
+    for (let i = 0; i < 100000; i++) bins[Math.floor(100 * uniform())]!++
     const chiSquared = bins.reduce((total, n) => total + (n - 1000) ** 2 / 1000, 0)
     // The 0.01 % and 99.99 % points of chi-squared with 99 degrees of freedom are 55.0 and 160.1 (scipy 1.17.1).
     expect(chiSquared).toBeGreaterThan(55)

@@ -73,7 +73,7 @@ it('"go to definition" ends in the source of a function, a constructor, a kind a
     const wanted = ['shotVolume(', 'litres(10', 'percent(20', 'Volume =', 'rise:', 'planDay', 'fitCalibration']
     const places = wanted.map((word) => {
       const line = lines.map((text) => text.includes(word)).lastIndexOf(true)
-      return [line + 1, (lines[line] as string).lastIndexOf(word) + 1] as const
+      return [line + 1, lines[line]!.lastIndexOf(word) + 1] as const
     })
     const found = await definitions(join(folder, 'a.ts'), places)
     const told = found.map(({ file, start }) => {

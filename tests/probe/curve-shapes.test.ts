@@ -23,7 +23,7 @@ const sample = (reading: number, theta: number, weight = 1) => ({
   weight,
 })
 const fitted = (x: number[], y: number[], form: CalibrationForm, weights?: number[]) =>
-  fitCalibration({ samples: x.map((r, i) => sample(r, y[i] as number, weights?.[i] ?? 1)), form })
+  fitCalibration({ samples: x.map((r, i) => sample(r, y[i]!, weights?.[i] ?? 1)), form })
 const at = (calibration: ProbeCalibration, reading: number) => applyCalibration(calibration, rawReading(reading))
 const codes = (calibration: ProbeCalibration, reading: number) =>
   at(calibration, reading).findings.map(({ code }) => code)
@@ -239,7 +239,7 @@ describe('a series with readings out of the ordinary', () => {
       const x = [100, 200, 300, 400, 500, 600]
       const y = [0.02, 0.02, 0.2, 0.5, 0.7, 0.7]
       const calibration = fitCalibration({
-        samples: x.map((r, i) => sample(r, y[i] as number)),
+        samples: x.map((r, i) => sample(r, y[i]!)),
         form,
         porosity: fraction(0.71) as never,
       })

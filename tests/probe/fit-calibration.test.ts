@@ -21,7 +21,7 @@ const sample = (reading: number, theta: number, weight?: number) => ({
   ...(weight === undefined ? {} : { weight }),
 })
 const fitted = (x: number[], y: number[], form: CalibrationForm) =>
-  fitCalibration({ samples: x.map((r, i) => sample(r, y[i] as number)), form })
+  fitCalibration({ samples: x.map((r, i) => sample(r, y[i]!)), form })
 
 checkPublished('dielectric', 'calib.linear_fit', ({ x, y }) => {
   // Water contents end at 1, so the numbers of the NIST set go in by the thousand and come back so.
@@ -71,7 +71,7 @@ describe('a fitted calibration', () => {
           Y.filter((_, k) => k !== i),
           form,
         )
-        return (applyCalibration(others, rawReading(reading)).waterContent - (Y[i] as number)) ** 2
+        return (applyCalibration(others, rawReading(reading)).waterContent - Y[i]!) ** 2
       })
       const loo = Math.sqrt(squares.reduce((a, b) => a + b) / X.length)
       expect(Math.abs((whole.statistics?.leaveOneOutRmse ?? 0) / loo - 1), form).toBeLessThan(1e-9)
@@ -80,11 +80,11 @@ describe('a fitted calibration', () => {
   it('counts a sample of weight 2 as the same sample twice', () => {
     const twice = fitCalibration({ samples: [...X, 500].map((r, i) => sample(r, Y[i] ?? 0.27)), form: 'quadratic' })
     const heavy = fitCalibration({
-      samples: X.map((r, i) => sample(r, Y[i] as number, i === 2 ? 2 : 1)),
+      samples: X.map((r, i) => sample(r, Y[i]!, i === 2 ? 2 : 1)),
       form: 'quadratic',
     })
     heavy.coefficients.forEach((c, k) => {
-      expect(Math.abs(c - (twice.coefficients[k] as number))).toBeLessThan(1e-9 * Math.abs(c))
+      expect(Math.abs(c - twice.coefficients[k]!)).toBeLessThan(1e-9 * Math.abs(c))
     })
   })
   it('does not depend on the unit of the weights or the order of the samples', () => {
@@ -93,9 +93,9 @@ describe('a fitted calibration', () => {
         fc.double({ min: 1e-3, max: 1e3, noNaN: true }),
         fc.constantFrom('line', 'quadratic', 'cubic'),
         (w, form) => {
-          const a = fitCalibration({ samples: X.map((r, i) => sample(r, Y[i] as number)), form: form as 'line' })
+          const a = fitCalibration({ samples: X.map((r, i) => sample(r, Y[i]!)), form: form as 'line' })
           const b = fitCalibration({
-            samples: X.map((r, i) => sample(r, Y[i] as number, w)).reverse(),
+            samples: X.map((r, i) => sample(r, Y[i]!, w)).reverse(),
             form: form as 'line',
           })
           expect(Math.abs((a.statistics?.residualSd ?? 0) - (b.statistics?.residualSd ?? 1))).toBeLessThan(1e-12)
@@ -152,7 +152,7 @@ describe('a fitted calibration', () => {
   it('passes through its samples as a monotone cubic, with the slopes of scipy.interpolate.PchipInterpolator', () => {
     const calibration = fitted(X, Y, 'monotone-cubic')
     X.forEach((r, i) => {
-      expect(Math.abs(applyCalibration(calibration, rawReading(r)).waterContent - (Y[i] as number))).toBeLessThan(1e-15)
+      expect(Math.abs(applyCalibration(calibration, rawReading(r)).waterContent - Y[i]!)).toBeLessThan(1e-15)
     })
     // scipy 1.17.1
     const places = [330, 380, 450, 600, 700, 900, 1000]
@@ -161,9 +161,7 @@ describe('a fitted calibration', () => {
       0.7072457885499525, 0.8447384101829879,
     ]
     places.forEach((r, i) => {
-      expect(Math.abs(applyCalibration(calibration, rawReading(r)).waterContent - (theirs[i] as number))).toBeLessThan(
-        1e-14,
-      )
+      expect(Math.abs(applyCalibration(calibration, rawReading(r)).waterContent - theirs[i]!)).toBeLessThan(1e-14)
     })
     expect(calibration.knots[0]?.slope).toBeCloseTo(0.00022222222222222226, 15)
     expect(calibration.knots.at(-1)?.slope).toBeCloseTo(0.0015396448254745869, 15)
@@ -181,7 +179,7 @@ describe('a fitted calibration', () => {
     ])
     expect(applyCalibration(calibration, rawReading(0)).findings.map(({ code }) => code)).toContain('below-zero')
     const full = fitCalibration({
-      samples: X.map((r, i) => sample(r, Y[i] as number)),
+      samples: X.map((r, i) => sample(r, Y[i]!)),
       form: 'line',
       porosity: fraction(0.9),
     })
@@ -203,11 +201,10 @@ describe('a fitted calibration', () => {
     expectInputError(() => fitted([1, 2, 3, 4, 5], [0.1, 0.2, 0.3, 0.29, 0.5], 'monotone-cubic'), 'samples')
     expectInputError(() => fitted(X, Y, 'exponential' as 'line'), 'form')
     expectInputError(
-      () =>
-        fitCalibration({ samples: X.map((r, i) => sample(r, Y[i] as number)), form: 'line', porosity: fraction(0.8) }),
+      () => fitCalibration({ samples: X.map((r, i) => sample(r, Y[i]!)), form: 'line', porosity: fraction(0.8) }),
       /samples\[5\]/,
     )
-    expectDomainError(() => fitCalibration({ samples: X.map((r, i) => sample(r, Y[i] as number, 0)), form: 'line' }), {
+    expectDomainError(() => fitCalibration({ samples: X.map((r, i) => sample(r, Y[i]!, 0)), form: 'line' }), {
       quantity: 'weight of a sample',
     })
   })
@@ -219,7 +216,7 @@ describe('the uncertainty of a fitted calibration', () => {
     // corrections are shifted and scaled to fit between 0 and 1. Printed there: u(y1) 0.0029, u(y2) 0.00067, b(30 °C) = -0.1494 with u 0.0041.
     const t = [21.521, 22.012, 22.512, 23.003, 23.507, 23.999, 24.513, 25.002, 25.503, 26.01, 26.511]
     const b = [-0.171, -0.169, -0.166, -0.159, -0.164, -0.165, -0.156, -0.157, -0.159, -0.161, -0.16]
-    const samples = t.map((value, i) => sample(value - 20, 0.5 + (b[i] as number)))
+    const samples = t.map((value, i) => sample(value - 20, 0.5 + b[i]!))
     const calibration = fitCalibration({ samples, form: 'line' })
     const [y1 = 0, y2 = 0] = calibration.coefficients
     expect(y1 - 0.5).toBeCloseTo(-0.1712, 4)

@@ -77,7 +77,7 @@ describe('the mean of a zone', () => {
     fc.assert(
       fc.property(probes, (list) => {
         const values = list.map(([theta]) => theta).sort((a, b) => a - b)
-        const middle = ((values[(values.length - 1) >> 1] as number) + (values[values.length >> 1] as number)) / 2
+        const middle = (values[(values.length - 1) >> 1]! + values[values.length >> 1]!) / 2
         expect(zoneMean({ probes: list.map(([theta], i) => probe(`${i}`, theta)) }).median).toBeCloseTo(middle, 14)
       }),
     )

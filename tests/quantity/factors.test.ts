@@ -89,7 +89,7 @@ const definitions: [name: string, expected: number, definition: string][] = [
 
 describe('unit constructors', () => {
   it.each(definitions)('%s(1) is %s: %s', (name, expected) => {
-    expect((units[name] as Unit)(1) / expected).toBeCloseTo(1, 15)
+    expect(units[name]!(1) / expected).toBeCloseTo(1, 15)
   })
   it('place the fixed points of the temperature scales (NIST SP 811, B.8)', () => {
     expect(porewater.fahrenheit(32)).toBe(0)
@@ -112,7 +112,7 @@ describe('unit constructors', () => {
   it.each(pairs)('%s is undone by its reader', (name) => {
     fc.assert(
       fc.property(fc.double({ min: 1e-6, max: 1, noNaN: true }), (value) => {
-        const back = (readerOf(name) as Unit)((units[name] as Unit)(value))
+        const back = (readerOf(name) as Unit)(units[name]!(value))
         // An offset scale loses digits near its zero; a factor loses one or two units in the last place.
         expect(Math.abs(back - value)).toBeLessThan(/celsius|fahrenheit|kelvin|pF/.test(name) ? 2e-13 : 1e-15 * value)
       }),
@@ -120,7 +120,7 @@ describe('unit constructors', () => {
   })
   it.each(pairs)('%s refuses NaN and infinity', (name) => {
     for (const value of [Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]) {
-      expect(() => (units[name] as Unit)(value)).toThrow(expect.objectContaining({ code: 'outside-domain', value }))
+      expect(() => units[name]!(value)).toThrow(expect.objectContaining({ code: 'outside-domain', value }))
     }
   })
   it('keep their meaning in a list', () => {

@@ -208,7 +208,7 @@ describe('what else betrays a probe', () => {
     const chance = flags.filter((flag) => flag === 3).length
     expect(chance).toBeGreaterThan(4)
     expect(chance).toBeLessThan(28)
-    value.fill(value[9999] as number, 10000, 10010)
+    value.fill(value[9999]!, 10000, 10010)
     expect(flatLineTest({ ...flat, value })[10008]).toBe(4)
     const coarse = Array.from({ length: 300 }, (_, i) => Math.round(60 - i / 30) / 100)
     // 30 equal readings are the course of this record; six times as long is not.

@@ -170,13 +170,10 @@ describe('a change of slope', () => {
     if (!found.known) return
     const squaresAt = (k: number) => {
       const columns = [time.map(() => 1), time.map((_, i) => i), time.map((_, i) => Math.max(0, i - k))]
-      const a = columns.map((u) => columns.map((v) => u.reduce((sum, x, i) => sum + x * (v[i] as number), 0)))
-      const b = columns.map((u) => u.reduce((sum, x, i) => sum + x * (content[i] as number), 0))
+      const a = columns.map((u) => columns.map((v) => u.reduce((sum, x, i) => sum + x * v[i]!, 0)))
+      const b = columns.map((u) => u.reduce((sum, x, i) => sum + x * content[i]!, 0))
       const x = solve(a, b)
-      return content.reduce(
-        (sum, y, i) => sum + (y - columns.reduce((s, u, j) => s + (u[i] as number) * (x[j] as number), 0)) ** 2,
-        0,
-      )
+      return content.reduce((sum, y, i) => sum + (y - columns.reduce((s, u, j) => s + u[i]! * x[j]!, 0)) ** 2, 0)
     }
     const candidates = Array.from({ length: 96 }, (_, i) => i + 12)
     const best = candidates.reduce((a, b) => (squaresAt(b) < squaresAt(a) ? b : a))
@@ -207,17 +204,17 @@ describe('a change of slope', () => {
 })
 
 function solve(a: number[][], b: number[]): number[] {
-  const rows = a.map((row, i) => [...row, b[i] as number])
+  const rows = a.map((row, i) => [...row, b[i]!])
   for (let k = 0; k < 3; k++) {
-    const pivot = rows[k] as number[]
+    const pivot = rows[k]!
     for (let i = 0; i < 3; i++) {
       if (i === k) continue
-      const row = rows[i] as number[]
-      const factor = (row[k] as number) / (pivot[k] as number)
-      rows[i] = row.map((x, j) => x - factor * (pivot[j] as number))
+      const row = rows[i]!
+      const factor = row[k]! / pivot[k]!
+      rows[i] = row.map((x, j) => x - factor * pivot[j]!)
     }
   }
-  return rows.map((row, i) => (row[3] as number) / (row[i] as number))
+  return rows.map((row, i) => row[3]! / row[i]!)
 }
 
 describe('use', () => {

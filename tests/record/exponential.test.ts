@@ -32,7 +32,7 @@ describe('a dry-down that slows down', () => {
           expect(fit.timeConstant / constant).toBeCloseTo(1, 4)
           expect(fit.asymptote).toBeCloseTo(floor, 4)
           expect(fit.first).toBeCloseTo(floor + fall, 6)
-          expect(fit.last).toBeCloseTo(content[59] as number, 6)
+          expect(fit.last).toBeCloseTo(content[59]!, 6)
         },
       ),
     )

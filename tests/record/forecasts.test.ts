@@ -80,7 +80,7 @@ describe('lamps whose hours move', () => {
         ;(since < 2 ? fresh : since >= 4 ? late : []).push(Math.abs(found.time - 300 * left) / 3600)
       })
     }
-    const middle = (list: number[]) => list.sort((a, b) => a - b)[list.length >> 1] as number
+    const middle = (list: number[]) => list.sort((a, b) => a - b)[list.length >> 1]!
     expect(asked).toBeGreaterThan(100)
     expect(inside / asked).toBeGreaterThan(0.85)
     expect(middle(fresh)).toBeLessThan(0.3)

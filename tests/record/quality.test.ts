@@ -236,9 +236,9 @@ describe('the step test of meteorological services', () => {
           const mean = hour.reduce((a, b) => a + b) / 4
           const deviation = Math.sqrt(hour.reduce((sum, x) => sum + (x - mean) ** 2, 0) / 3)
           const step = wmoStepConsistency({
-            before: value[i - 1] as number,
-            value: value[i] as number,
-            after: value[i + 1] as number,
+            before: value[i - 1]!,
+            value: value[i]!,
+            after: value[i + 1]!,
             deviation,
           })
           if (Math.abs(step.distance - step.limit) > 1e-9) expect(flags[i]).toBe(step.consistent ? 1 : 3)

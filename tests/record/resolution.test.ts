@@ -63,7 +63,7 @@ describe('noise of rounded readings', () => {
       const flagged = flatLineTest({ ...limits, value }).filter((flag) => flag === 3 || flag === 4).length
       expect(flagged / count).toBeLessThan(0.01)
       const from = count >> 1
-      const frozen = value.map((x, i) => (i >= from ? (value[from] as number) : x))
+      const frozen = value.map((x, i) => (i >= from ? value[from]! : x))
       const limitsThen = flatLineLimits({ noise: estimateNoise({ value: frozen }) })
       if (!limitsThen.known) throw new Error(limitsThen.reason)
       expect(flatLineTest({ ...limitsThen, value: frozen }).at(-1)).toBe(4)
@@ -130,7 +130,7 @@ describe('rate of change by standard deviations', () => {
       const past = value.slice(0, i)
       const mean = past.reduce((sum, one) => sum + one / i, 0)
       const deviation = Math.sqrt(past.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (i - 1))
-      expect(flags[i]).toBe(Math.abs(x - (value[i - 1] as number)) > 3 * deviation ? 3 : 1)
+      expect(flags[i]).toBe(Math.abs(x - value[i - 1]!) > 3 * deviation ? 3 : 1)
     })
     expect(flags[60]).toBe(3)
   })

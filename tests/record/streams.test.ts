@@ -59,7 +59,7 @@ describe('readings that come in one by one', () => {
     fc.assert(
       fc.property(records, fc.nat(), ({ time, value }, cut) => {
         const watch = watchShots(limits)
-        const inputs = time.map((t, i) => ({ time: t, waterContent: value[i] as number }))
+        const inputs = time.map((t, i) => ({ time: t, waterContent: value[i]! }))
         const at = cut % (inputs.length + 1)
         const first = runReducer({ reducer: watch, inputs: inputs.slice(0, at) })
         const rest = runReducer({ reducer: watch, inputs: inputs.slice(at), state: json(first.state) })
@@ -74,7 +74,7 @@ describe('readings that come in one by one', () => {
     fc.assert(
       fc.property(records, fc.nat(), ({ time, value }, cut) => {
         const watch = watchReadings(tests)
-        const inputs = time.map((t, i) => ({ time: t, value: value[i] as number }))
+        const inputs = time.map((t, i) => ({ time: t, value: value[i]! }))
         const at = cut % (inputs.length + 1)
         const first = runReducer({ reducer: watch, inputs: inputs.slice(0, at) })
         const rest = runReducer({ reducer: watch, inputs: inputs.slice(at), state: json(first.state) })
@@ -83,7 +83,7 @@ describe('readings that come in one by one', () => {
         expect(verdicts.map((verdict) => verdict.flag)).toEqual(Array.from(whole.flags))
         expect(verdicts.map((verdict) => verdict.index)).toEqual(time.map((_, i) => i))
         for (const name of Object.keys(whole.tests))
-          expect(verdicts.map((verdict) => verdict.tests[name])).toEqual(Array.from(whole.tests[name] as Uint8Array))
+          expect(verdicts.map((verdict) => verdict.tests[name])).toEqual(Array.from(whole.tests[name]!))
       }),
       { numRuns: 200 },
     )
@@ -178,9 +178,9 @@ describe('stretches of a record', () => {
           for (let i = first; i <= last; i++) {
             if (Number.isNaN(value[i])) continue
             count++
-            const step = (time[i] as number) - before
+            const step = time[i]! - before
             if (count > 1) expect(step > 0 && step <= 720).toBe(true)
-            before = time[i] as number
+            before = time[i]!
           }
           expect(count).toBe(readings)
           good += count

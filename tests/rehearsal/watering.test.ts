@@ -14,7 +14,7 @@ const scenes = (['stone-wool', 'coir-dust', 'sphagnum-peat-moss', 'pine-bark'] a
 const names = rehearsalFaults().map(({ fault }) => fault)
 
 function inside(faults: readonly FaultName[], turn: number, pollEvery = 60) {
-  const scene = scenes[turn % 4] as (typeof scenes)[number]
+  const scene = scenes[turn % 4]!
   const [row] = rehearseMany({
     controllerFor: rehearsedWatering,
     scenes: [scene],
@@ -36,9 +36,7 @@ describe('controlWatering in rehearsal stays inside every limit, nobody repairin
     inside([name], i)
   })
   it.each(
-    names
-      .filter((_, i) => i % 6 === 0)
-      .map((name, i) => [name, names[(i * 11 + 29) % names.length] as FaultName, i] as const),
+    names.filter((_, i) => i % 6 === 0).map((name, i) => [name, names[(i * 11 + 29) % names.length]!, i] as const),
   )('%s with %s', (one, other, i) => {
     inside([one, other], i)
   })

@@ -187,7 +187,7 @@ describe('known answers', () => {
   it('what a full container gets, drains: with a linear reservoir 63 % within one lag', () => {
     const zone = plainZone({ waterContent: waterContent(0.7), dailyUse: litres(1e-9) })
     const outcome = rehearse({ zone, limits, controller: byTheClock([8], 60), days: 1, seed: 1 })
-    const at = (seconds: number) => outcome.course?.drained[(8 * 3600 + seconds) / 60] as number
+    const at = (seconds: number) => outcome.course!.drained[(8 * 3600 + seconds) / 60]!
     // 0.1 L came in the first minute; after one more lag of 600 s all but exp(-1) of what was left has drained.
     const left = 0.1 - at(60)
     expect(at(660)).toBeCloseTo(0.1 - left * Math.exp(-1), 6)
@@ -196,7 +196,7 @@ describe('known answers', () => {
   it('a probe follows a step with its lag', () => {
     const zone = plainZone({ waterContent: waterContent(0.4), dailyUse: litres(1e-9), probeLag: seconds(600) })
     const outcome = rehearse({ zone, limits, controller: byTheClock([1], 60), days: 1, seed: 1 })
-    const read = (minute: number) => outcome.course?.readings[0]?.[60 + minute] as number
+    const read = (minute: number) => outcome.course!.readings[0]![60 + minute]!
     expect(read(0)).toBeCloseTo(0.4, 9)
     // Within a step of a minute the rise is taken as a step at its start.
     expect(read(10)).toBeCloseTo(0.4 + 0.01 * (1 - Math.exp(-1)), 6)

@@ -221,7 +221,7 @@ describe.each(NAMES)('a %s document', (name) => {
     }
   })
   it('refuses unknown keys by name, or keeps them', () => {
-    const more = { ...(WHOLE[name] as object), colour: 'green' }
+    const more = { ...WHOLE[name]!, colour: 'green' }
     expect(problemsOf(() => readDocument(name, more))).toMatchObject([{ path: 'colour', value: '"green"' }])
     expect(readDocument(name, more, { unknownKeys: 'keep' })).toMatchObject({ colour: 'green' })
     expect(
@@ -251,7 +251,7 @@ describe.each(NAMES)('a %s document', (name) => {
     const schema = documentJsonSchema(name)
     expect(schema).toMatchObject({ $schema: 'https://json-schema.org/draft/2020-12/schema', title: name })
     const object = jsonObject(name, WHOLE[name] as Record<string, unknown>)
-    expect(Object.keys(object.properties)).toEqual(expect.arrayContaining(Object.keys(WHOLE[name] as object)))
+    expect(Object.keys(object.properties)).toEqual(expect.arrayContaining(Object.keys(WHOLE[name]!)))
     expect(object.additionalProperties).toBe(false)
   })
   it('is refused for what is no object', () => {
@@ -366,7 +366,7 @@ describe('what a document becomes', () => {
     expect(readDocument('calibration', writeDocument('calibration', calibration))).toEqual(calibration)
     const samples = [300, 500, 700, 900, 1100, 1200].map((reading, i) => ({
       reading: rawReading(reading),
-      waterContent: waterContent([0.05, 0.2, 0.38, 0.52, 0.7, 0.75][i] as number),
+      waterContent: waterContent([0.05, 0.2, 0.38, 0.52, 0.7, 0.75][i]!),
     }))
     for (const form of ['line', 'square-root', 'power', 'quadratic', 'cubic', 'monotone-cubic'] as const) {
       const more = form === 'power' ? { exponent: 0.7 } : {}
@@ -439,7 +439,7 @@ describe('numbers and text with a unit', () => {
     expect(problemsOf(() => readDocument('limits', { ...limits, minRunTime: 901 }))).toMatchObject([
       { path: 'minRunTime' },
     ])
-    const request = WHOLE['plan-request'] as object
+    const request = WHOLE['plan-request']!
     expect(problemsOf(() => readDocument('plan-request', { ...request, fullPoint: 0.7 }))).toMatchObject([
       { path: 'fullPoint' },
     ])
@@ -553,7 +553,7 @@ describe('parseDocument', () => {
         }),
         (name, data) => {
           problemsOf(() => readDocument(name, data))
-          const key = Object.keys(WHOLE[name] as object)
+          const key = Object.keys(WHOLE[name]!)
           problemsOf(() =>
             readDocument(name, Object.fromEntries(key.map((one) => [one, one === 'version' ? 1 : { a: data }]))),
           )

@@ -58,6 +58,6 @@ describe('records of readings', () => {
     recordsFromReadings(readings)
     expect(readings.map((one) => one.time)).toEqual([2, 1])
     expect(recordsFromReadings([])).toEqual([])
-    expect(() => recordsFromReadings([{ ...(readings[0] as TidyReading), value: 2 }])).toThrow(DocumentError)
+    expect(() => recordsFromReadings([{ ...readings[0]!, value: 2 }])).toThrow(DocumentError)
   })
 })

@@ -111,7 +111,7 @@ describe('a tidy table', () => {
     // 1 cm of water is 98.0665 Pa: NIST Special Publication 811 (2008), Appendix B.8.
     const expected = [0.55, 3000 / 98.0665, 640, 20]
     readings.forEach((one, i) => {
-      expect(one.value).toBeCloseTo(expected[i] as number, 10)
+      expect(one.value).toBeCloseTo(expected[i]!, 10)
     })
   })
   it('counts every bad row by its number and loses no good one', () => {

@@ -12,17 +12,17 @@ export function waterByPanels(container: Container, medium: RetentionModel, bott
   const f = (z: number) => medium.waterContent((bottomSuction + z) as SuctionHead) * container.area(z as Length)
   let total = 0
   for (let e = 1; e < ends.length; e++) {
-    const from = ends[e - 1] as number
-    const width = (ends[e] as number) - from
+    const from = ends[e - 1]!
+    const width = ends[e]! - from
     for (let i = 0; i < panels; i++) {
       const low = from + width * (i / panels) ** 4
       const high = from + width * ((i + 1) / panels) ** 4
       const half = (high - low) / 2
       const middle = (high + low) / 2
-      let sum = (weights[0] as number) * f(middle)
+      let sum = weights[0]! * f(middle)
       for (const k of [1, 2]) {
-        const offset = half * (nodes[k] as number)
-        sum += (weights[k] as number) * (f(middle - offset) + f(middle + offset))
+        const offset = half * nodes[k]!
+        sum += weights[k]! * (f(middle - offset) + f(middle + offset))
       }
       total += sum * half
     }

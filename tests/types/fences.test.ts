@@ -62,7 +62,7 @@ function moduleOf(path: string, names: ReturnType<typeof publicExports>): string
   const code = fencesOf(readFileSync(`${root}${path}`, 'utf8')).replace(/import \{[\s\S]*?\} from '[^']+'/g, (words) =>
     words.replace(/[^\n]/g, ' '),
   )
-  const own = new Set([...code.matchAll(/\b(?:const|let|function)\s+(\w+)/g)].map((match) => match[1] as string))
+  const own = new Set([...code.matchAll(/\b(?:const|let|function)\s+(\w+)/g)].map((match) => match[1]!))
   for (const [, list = '', fields = ''] of code.matchAll(/const (?:\[([^\]]+)\]|\{([^}]+)\})/g)) {
     for (const part of `${list},${fields}`.split(',')) own.add((part.split(':').at(-1) as string).trim())
   }

@@ -132,7 +132,7 @@ describe('a day that was kept and changed', () => {
       [spring, 23],
       [autumn, 25],
     ] as const) {
-      const shift = seam - 4 * 86400 - (record.time[0] as number)
+      const shift = seam - 4 * 86400 - record.time[0]!
       const moved = (time: ArrayLike<number>) => Array.from(time, (one) => one + shift)
       const { watering, climate } = record
       const days = reviewZone({

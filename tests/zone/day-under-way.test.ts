@@ -125,7 +125,7 @@ describe('a day that is under way', () => {
     // The logger was off from noon to the next day.
     const off = (now: number) => now > at(12) - 86400 && now < TODAY
     const kept = Array.from(record.time, (now, i) => (off(now) ? -1 : i)).filter((i) => i >= 0)
-    const pick = (list: ArrayLike<number | null>) => kept.map((i) => list[i] as number)
+    const pick = (list: ArrayLike<number | null>) => kept.map((i) => list[i]!)
     const holed = {
       ...record,
       time: pick(record.time),

@@ -23,7 +23,7 @@ const of = (day: ZoneDay | undefined, code: string) => (day?.findings ?? []).fil
 const said = (finding: ZoneFinding | undefined) => explainZoneFinding(finding as ZoneFinding, zone.place.clock).message
 
 function changed(record: ZoneRecord, probe: 'A' | 'B', change: (x: number, time: number) => number): ZoneRecord {
-  const column = Array.from(record.probes[probe]!, (x, i) => change(x as number, record.time[i] as number))
+  const column = Array.from(record.probes[probe]!, (x, i) => change(x as number, record.time[i]!))
   return { ...record, probes: { ...record.probes, [probe]: column } }
 }
 
@@ -241,7 +241,7 @@ describe('salt that the probe takes for water', () => {
 
 describe('radiation that is expected', () => {
   // The use follows the light of the day, which changes from day to day.
-  const dim = (d: number) => [1, 0.4, 0.8, 0.5, 1.2, 0.3, 0.9][d % 7] as number
+  const dim = (d: number) => [1, 0.4, 0.8, 0.5, 1.2, 0.3, 0.9][d % 7]!
   const record = (): ZoneRecord => {
     const plain = benchRecord({ days: 15 })
     const climate = {
@@ -249,7 +249,7 @@ describe('radiation that is expected', () => {
       irradiance: Array.from(plain.climate!.irradiance!, (x, i) => (x as number) * dim(Math.floor(i / 288))),
     }
     const share = Array.from(plain.watering!.time, (time) => dim(Math.floor((time - MIDNIGHT) / 86400)))
-    const drained = Array.from(plain.watering!.drained!, (x, i) => (x as number) + 0.1 * (1 - (share[i] as number)))
+    const drained = Array.from(plain.watering!.drained!, (x, i) => (x as number) + 0.1 * (1 - share[i]!))
     return { ...plain, climate, watering: { ...plain.watering!, drained } }
   }
   const means = Array.from({ length: 16 }, (_, d) => {
@@ -264,7 +264,7 @@ describe('radiation that is expected', () => {
   it('makes the use of a bright day larger than that of a dark one, and is told in the plan', () => {
     const without = reviewZone({ zone, record: plain }).days.at(-1)!
     const day = whole.days.at(-1)!
-    expect(day.expectedRadiation).toBeCloseTo(means[15] as number, 9)
+    expect(day.expectedRadiation).toBeCloseTo(means[15]!, 9)
     if (!day.nextUse.known || !without.nextUse.known) throw new Error('not known')
     // Day 15 is brighter than the mean of the days.
     const dark = reviewZone({
@@ -275,7 +275,7 @@ describe('radiation that is expected', () => {
     const plan = proposeDay({ zone, day })
     expect(plan).toMatchObject({ known: true, value: { expectedRadiation: day.expectedRadiation } })
     const lines = reportZone({ zone, day, proposal: plan }).flatMap((section) => section.lines)
-    expect(lines.join('\n')).toContain(`and an expected radiation of ${(means[15] as number).toFixed(0)} W/m²`)
+    expect(lines.join('\n')).toContain(`and an expected radiation of ${(means[15]!).toFixed(0)} W/m²`)
   })
   it('is the same one by one and through JSON', () => {
     const follower = followZone(zone)

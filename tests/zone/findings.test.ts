@@ -123,7 +123,7 @@ describe('levels', () => {
     const dry = (list: readonly (number | null)[]) => list.filter((_, i) => record.watering!.time[i]! < second + 86400)
     const { time, given, drained } = record.watering!
     const from = Array.from(record.time).findIndex((one) => one >= second + 86400)
-    const last = record.probes.A![from - 1] as number
+    const last = record.probes.A![from - 1]!
     const fall = (x: number, now: number) => (now < second + 86400 ? x : last - (0.01 * (now - second - 86400)) / 86400)
     const stopped = {
       ...record,

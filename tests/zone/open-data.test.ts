@@ -35,7 +35,7 @@ describe('a year of Dublin Airport (Met Éireann, CC BY 4.0; see the attribution
     let [error, bias, n] = [0, 0, 0]
     for (let i = 0; i < time.length; i++) {
       const [low, high, wind, solar, published] = ['low', 'high', 'wind', 'solar', 'published'].map(
-        (name) => columns[name]?.[i] as number,
+        (name) => columns[name]![i]!,
       )
       if ([low, high, wind, solar, published].some((x) => Number.isNaN(x))) continue
       const et = dailyReferenceETFao56({
@@ -68,12 +68,10 @@ describe('a year of Manhattan, Kansas (U.S. Climate Reference Network)', () => {
     })
     expect(table).toMatchObject({ rows: 365, refused: 0, step: 86400, order: 'rising' })
     const text = new TextDecoder().decode(file('manhattan_kansas_2014.csv')).trim().split('\n')
-    const head = (text[0] as string).split(',')
+    const head = text[0]!.split(',')
     for (const name of names) {
-      const cells = text.slice(1).map((line) => line.split(',')[head.indexOf(name)] as string)
-      expect(Array.from(table.columns[name] as Float64Array)).toEqual(
-        cells.map((cell) => (cell === '' ? Number.NaN : Number(cell))),
-      )
+      const cells = text.slice(1).map((line) => line.split(',')[head.indexOf(name)]!)
+      expect(Array.from(table.columns[name]!)).toEqual(cells.map((cell) => (cell === '' ? Number.NaN : Number(cell))))
     }
   })
 })

@@ -51,7 +51,7 @@ describe('a record at once, reading by reading, and through JSON', () => {
     for (const hole of [null, Number.NaN]) {
       const broken = holed(record, 11, hole)
       const time = Array.from(broken.time)
-      time[700] = time[600] as number
+      time[700] = time[600]!
       const late = { ...broken, time }
       const { state, outputs } = runReducer({ reducer: follower, inputs: entriesOfRecord(late) })
       const review = reviewZone({ zone, record: JSON.parse(text(late)) })
@@ -244,9 +244,7 @@ describe('an independent sum', () => {
     const day = reviewZone({ zone, record }).days[1]!
     const { watering, probes, time } = record
     const of = (column: ArrayLike<number | null>) =>
-      Array.from(column).filter(
-        (_, i) => (watering!.time[i] as number) >= day.from && (watering!.time[i] as number) < day.to,
-      ) as number[]
+      Array.from(column).filter((_, i) => watering!.time[i]! >= day.from && watering!.time[i]! < day.to) as number[]
     const sum = (list: number[]) => list.reduce((a, b) => a + b, 0)
     expect(known(day.balance.given)).toBeCloseTo(sum(of(watering!.given)), 9)
     expect(known(day.balance.drained)).toBeCloseTo(sum(of(watering!.drained!)), 9)
@@ -259,9 +257,7 @@ describe('an independent sum', () => {
     expect(night.to).toBe(MIDNIGHT + 86400 + 8 * 3600)
     const fall = (0.21 * (2.25 + 2) + 0.03 * 10) / 14
     expect(night.fall).toBeCloseTo(fall, 2)
-    const a = Array.from(probes.A!).filter(
-      (_, i) => (time[i] as number) >= day.from && (time[i] as number) < day.to,
-    ) as number[]
+    const a = Array.from(probes.A!).filter((_, i) => time[i]! >= day.from && time[i]! < day.to) as number[]
     expect(known(day.probes[0]!.range)).toEqual({ min: Math.min(...a), max: Math.max(...a) })
   })
 })

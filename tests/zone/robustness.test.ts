@@ -88,7 +88,7 @@ describe('a reading from the future', () => {
   it('a logger that was off for a day and more is believed again', () => {
     const off = (time: number) => time < MIDNIGHT + 100_000 || time > MIDNIGHT + 190_000
     const at = Array.from(record.time, (time, i) => (off(time) ? i : -1)).filter((i) => i >= 0)
-    const pick = (list: ArrayLike<number | null>) => at.map((i) => list[i] as number)
+    const pick = (list: ArrayLike<number | null>) => at.map((i) => list[i]!)
     const cut = {
       ...record,
       time: pick(record.time),
@@ -106,7 +106,7 @@ describe('a reading from the future', () => {
         fc.nat(2500),
         (wrong, cut) => {
           const time = Array.from(record.time)
-          for (const [at, by] of wrong) time[at] = (time[at] as number) + by
+          for (const [at, by] of wrong) time[at] = time[at]! + by
           const entries = entriesOfRecord({ ...record, time })
           const follower = followZone(zone)
           const first = runReducer({ reducer: follower, inputs: entries.slice(0, cut) })
@@ -232,7 +232,7 @@ describe('probes that come and go, and odd names', () => {
   it('days without readings are passed over, and the days around them stand', () => {
     const at = Array.from(record.time, (time, i) => (time < MIDNIGHT + 86400 || time >= MIDNIGHT + 172800 ? i : -1))
     const keep = at.filter((i) => i >= 0)
-    const pick = (list: ArrayLike<number | null>) => keep.map((i) => list[i] as number)
+    const pick = (list: ArrayLike<number | null>) => keep.map((i) => list[i]!)
     const { days } = reviewZone({
       zone,
       record: {

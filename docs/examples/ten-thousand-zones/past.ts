@@ -126,12 +126,12 @@ export async function sumInBareLoop(connection: DuckDBConnection, file: string):
       (column) => (chunk.getColumnVector(column) as unknown as { items: ArrayLike<number> }).items,
     ) as [ArrayLike<number>, ArrayLike<number>, ArrayLike<number>]
     for (let i = 0; i < chunk.rowCount; i++) {
-      const e = readings[i] as number
+      const e = readings[i]!
       const w = -5.3e-2 + e * (2.92e-2 + e * (-5.5e-4 + e * 4.3e-6))
-      const key = (zones[i] as number) * 100 + (dayNumbers[i] as number)
+      const key = zones[i]! * 100 + dayNumbers[i]!
       let own = days.get(key)
       if (own === undefined) {
-        own = { zone: zones[i] as number, day: dayNumbers[i] as number, rows: 0, used: 0, sum: 0 }
+        own = { zone: zones[i]!, day: dayNumbers[i]!, rows: 0, used: 0, sum: 0 }
         days.set(key, own)
       }
       own.rows++

@@ -23,7 +23,7 @@ export function parse(path: string, code: string): ts.SourceFile {
   return ts.createSourceFile(path, code, ts.ScriptTarget.ES2022, true)
 }
 
-export const folderOf = (path: string): string => path.split('/')[1] as string
+export const folderOf = (path: string): string => path.split('/')[1]!
 
 /** What a file imports or exports again from files beside it: `src/...` paths, with the names that it takes. */
 export function importsOf(path: string, code: string): { readonly from: string; readonly names: readonly string[] }[] {

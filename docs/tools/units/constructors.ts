@@ -68,7 +68,7 @@ function domainName(name: string): string {
 function words(family: Family): { long: string; short: string } {
   const { noun } = family.row
   const long = noun ?? (family.kinds[0]?.about ?? '').split(/[;:]|\.$| \(/)[0] ?? ''
-  return { long, short: long.split(',')[0] as string }
+  return { long, short: long.split(',')[0]! }
 }
 
 /** Type of what is made, and of what is read. */

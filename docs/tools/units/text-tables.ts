@@ -1,4 +1,4 @@
-import type { KindRow, UnitRow } from '../../../src/quantity/unit-row.js'
+import type { UnitRow } from '../../../src/quantity/unit-row.js'
 import { codeOf, usualHint, wordsOf } from '../../../src/text/text-kind.js'
 import { conversionOf, worked } from './conversion.js'
 import { importLine } from './lines.js'
@@ -53,7 +53,7 @@ export function textTableFile(families: readonly Family[]): string {
   }
   const lines = [...rows].map(([code, names]) => {
     const [quantity = '', ...rest] = code.split('|')
-    return [names.join(' '), wordsOf(names[0] as string) === quantity ? '' : quantity, ...rest].join('|')
+    return [names.join(' '), wordsOf(names[0]!) === quantity ? '' : quantity, ...rest].join('|')
   })
   return [
     '/** Kinds that share their units, a line each: see `kindNamed`, which reads it. */',
@@ -100,7 +100,7 @@ function textKinds(families: readonly Family[]): TextKindRow[] {
     .filter((family) => family.row.noText === undefined)
     .flatMap((family) =>
       made(family).map(({ name }, i) => {
-        const units = textUnits(family, made(family)[i] as KindRow)
+        const units = textUnits(family, made(family)[i]!)
         const { unit, bare, compound } = family.row
         const kept = units[0]?.symbol === unit ? '' : unit
         return { name, family, units, kept, marks: `${bare ? 'b' : ''}${compound ? 'c' : ''}` }

@@ -16,8 +16,8 @@ function jumpOf(points: readonly Point[]): Jump | undefined {
   for (let n = 10; n <= points.length; n++) {
     const [before, after] = [valuesOf(points.slice(n - 10, n - 5)), valuesOf(points.slice(n - 5, n))]
     const by = median(after) - median(before)
-    const leap = (after[0] as number) - (before[4] as number)
-    if (by < -JUMP && leap < by / 2) return { t: (points[n - 1] as Point).t, by }
+    const leap = after[0]! - before[4]!
+    if (by < -JUMP && leap < by / 2) return { t: points[n - 1]!.t, by }
   }
   return undefined
 }
@@ -38,7 +38,7 @@ export function causesOf(today: readonly Row[], probes: readonly Probe[], setup:
   const columns = probes.map(({ name }) => setup.readings.columns[name].column)
   const silence = silenceOf(
     today.map((row) => ({
-      t: wall(row[setup.readings.time] as string),
+      t: wall(row[setup.readings.time]!),
       any: columns.some((column) => row[column] !== ''),
     })),
   )

@@ -37,10 +37,10 @@ function tablesOf({ setup: file, readings, date }: Example) {
   const climate = (name: string): Point[] =>
     climateRows.flatMap((row) => {
       const cell = row[weather.columns[name].column]
-      return cell ? [{ t: wall(row[weather.time] as string), x: Number(cell) }] : []
+      return cell ? [{ t: wall(row[weather.time]!), x: Number(cell) }] : []
     })
   const log = rowsOf(folder + setup.watering.file).map((row) => ({
-    t: wall(row[setup.watering.time] as string),
+    t: wall(row[setup.watering.time]!),
     number: (name: string) => Number(row[setup.watering.columns[name]?.column] || Number.NaN),
   }))
   const leftOut = {
@@ -64,7 +64,7 @@ function levelsOf(setup: Setup, probes: readonly Probe[]) {
     refills: probes.map((probe) => probe.full.level - allowed),
     full,
     refill: full - allowed,
-    now: full + mean(lasts.map((last, p) => last - (probes[p] as Probe).full.level)),
+    now: full + mean(lasts.map((last, p) => last - probes[p]!.full.level)),
   }
 }
 
@@ -138,7 +138,7 @@ function planFor(
 function forecastsOf({ setup: { zone } }: Tables, probes: readonly Probe[], refills: readonly number[]) {
   return probes.map(({ points }, p) => {
     const all = points.map(({ t, x }) => ({ t: universal(zone, t), x }))
-    return timeToLevel(all, zone.limits.minRise, refills[p] as number)
+    return timeToLevel(all, zone.limits.minRise, refills[p]!)
   })
 }
 
@@ -151,7 +151,7 @@ export function dayAgain(example: Example) {
   const levels = levelsOf(setup, probes)
   const water = waterOf(tables, probes)
   const today = rows.filter((row) => {
-    const t = wall(row[setup.readings.time] as string)
+    const t = wall(row[setup.readings.time]!)
     return t >= day && t < day + DAY
   })
   const root = today.flatMap((row) => {

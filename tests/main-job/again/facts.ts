@@ -30,7 +30,7 @@ export function probeOf(name: string, setup: Setup, rows: readonly Row[], day: n
   const { samples } = described
   const { minRise } = setup.zone.limits
   const raw = rows.flatMap((row) => {
-    const t = wall(row[setup.readings.time] as string)
+    const t = wall(row[setup.readings.time]!)
     const cell = row[setup.readings.columns[name].column]
     return t < day + DAY ? [{ t, raw: cell ? Number(cell) : Number.NaN }] : []
   })
@@ -109,7 +109,7 @@ interface Place {
 
 /** Whether a row stands in the hour that a change to summer time leaves out. */
 export function inHourLeftOut({ place }: Place, row: Row, column: string): boolean {
-  const t = wall(row[column] as string)
+  const t = wall(row[column]!)
   return place.clock.some(({ from, ahead }, k) => {
     const old = place.clock[k - 1]
     return old !== undefined && t >= wall(from) + 3600 * amount(old.ahead) && t < wall(from) + 3600 * amount(ahead)

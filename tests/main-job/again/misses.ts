@@ -8,7 +8,7 @@ function ranked(list: readonly number[], p: number): number {
   const all = sorted(list)
   const n = all.length
   const rank = (n + 1) * p - 1
-  const at = (k: number) => all[k] as number
+  const at = (k: number) => all[k]!
   if (rank < 0) return at(0) + (rank * (at(2) - at(0))) / 2
   if (rank > n - 1) return at(n - 1) + ((rank - n + 1) * (at(n - 1) - at(n - 3))) / 2
   const low = Math.min(n - 2, Math.floor(rank))

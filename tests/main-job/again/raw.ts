@@ -19,7 +19,7 @@ export function rowsOf(file: string): Row[] {
     .trim()
     .split('\n')
   const names = head.split(',')
-  return lines.map((line) => Object.fromEntries(line.split(',').map((cell, i) => [names[i] as string, cell])))
+  return lines.map((line) => Object.fromEntries(line.split(',').map((cell, i) => [names[i]!, cell])))
 }
 
 // biome-ignore lint/suspicious/noExplicitAny: a set-up is read as it stands, without the schema of the package.
@@ -43,7 +43,7 @@ export function quantile(list: readonly number[], share: number): number {
   const all = sorted(list)
   const place = share * (all.length - 1)
   const low = Math.floor(place)
-  return (all[low] as number) + (place - low) * ((all[Math.ceil(place)] as number) - (all[low] as number))
+  return all[low]! + (place - low) * (all[Math.ceil(place)]! - all[low]!)
 }
 export const median = (list: readonly number[]) => quantile(list, 0.5)
 export const valuesOf = (points: readonly Point[]) => points.map(({ x }) => x)

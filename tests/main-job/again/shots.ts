@@ -22,10 +22,10 @@ export function risesOf(points: readonly Point[], minRise: number): { readonly s
   const [shots, not]: [Shot[], Shot[]] = [[], []]
   let begin = 0
   for (let i = 1; i < points.length; i++) {
-    const here = points[i] as Point
-    if (here.t - (points[i - 1] as Point).t > LONGEST_STEP) begin = i
+    const here = points[i]!
+    if (here.t - points[i - 1]!.t > LONGEST_STEP) begin = i
     let from = i
-    while (from > begin && here.t - (points[from - 1] as Point).t <= 1800) from--
+    while (from > begin && here.t - points[from - 1]!.t <= 1800) from--
     const feet = points.slice(from, i)
     const low = Math.min(...valuesOf(feet))
     if (!(here.x - low > minRise - 1e-9)) continue
@@ -34,13 +34,13 @@ export function risesOf(points: readonly Point[], minRise: number): { readonly s
     let above = 1
     let k = i + 1
     for (; k < points.length; k++) {
-      const next = points[k] as Point
-      if (next.t - (points[k - 1] as Point).t > LONGEST_STEP) break
+      const next = points[k]!
+      if (next.t - points[k - 1]!.t > LONGEST_STEP) break
       if (next.x - start.x > minRise / 2) above++
       if (next.x > peak.x && next.t - start.t <= 1800) peak = next
       else if (next.t - peak.t > 600 || peak.x - next.x > minRise / 2 + 1e-9) break
     }
-    ;(above > 1 ? shots : not).push({ start, peak, unseen: points[i - 1] as Point, over: points[k] })
+    ;(above > 1 ? shots : not).push({ start, peak, unseen: points[i - 1]!, over: points[k] })
     begin = k
     i = k
   }
@@ -83,7 +83,7 @@ export function longestPause(shots: readonly Shot[], openings: readonly number[]
 export function nightOf(points: readonly Point[], shots: readonly Shot[], [from, to]: readonly [number, number]) {
   const own = shots.filter(({ start }) => start.t < to).map(({ peak }) => peak.t + SETTLE)
   const there = points.filter(({ t }) => t >= Math.max(from, ...own) && t <= to)
-  const [first, last] = [there[0] as Point, there.at(-1) as Point]
+  const [first, last] = [there[0]!, there.at(-1) as Point]
   const [evening, morning] = [median(valuesOf(there.slice(0, 3))), median(valuesOf(there.slice(-3)))]
   const fall = evening - morning
   return { from: first.t, to: last.t, fall, perHour: fall / ((last.t - first.t) / 3600), morning }

@@ -26,7 +26,7 @@ function dryDowns(all: readonly Point[], minRise: number): DryDown[] {
   const open = ({ t }: Point) => not.some(({ unseen, over }) => t > unseen.t && t < (over?.t ?? Infinity))
   const found: DryDown[] = []
   let points: Point[] = []
-  let [settled, next] = [(all[0] as Point).t + SETTLE, 0]
+  let [settled, next] = [all[0]!.t + SETTLE, 0]
   const close = (seenTo: Point) => {
     if (points.length > 0) found.push({ points, seenTo: seenTo.t })
     points = []
@@ -51,7 +51,7 @@ function dryDowns(all: readonly Point[], minRise: number): DryDown[] {
 
 /** Levels at full and half hours, each on the line through half an hour of readings that ends a quarter of an hour later. */
 function levelsOf({ points, seenTo }: DryDown): { first: number; levels: number[] } {
-  const first = Math.ceil((points[0] as Point).t / HALF_HOUR) * HALF_HOUR
+  const first = Math.ceil(points[0]!.t / HALF_HOUR) * HALF_HOUR
   const end = (points.at(-1) as Point).t
   const levels: number[] = []
   for (let t = first; t <= end; t += HALF_HOUR) {
@@ -75,7 +75,7 @@ export function timeToLevel(all: readonly Point[], minRise: number, level: numbe
   let [usual, nights] = [0, 0]
   const two = [...NORMAL.map((one) => -0.12 * one), ...NORMAL.map((one) => 0.12 * one)]
   const rings = [0, 1, 2, 3].map(() => new Misses(two, true))
-  const ringFor = (ahead: number) => rings[ahead < 5400 ? 0 : ahead < 10800 ? 1 : ahead < 21600 ? 2 : 3] as Misses
+  const ringFor = (ahead: number) => rings[ahead < 5400 ? 0 : ahead < 10800 ? 1 : ahead < 21600 ? 2 : 3]!
   const expected = () => {
     const known = falls.filter((one) => one !== undefined)
     // Half of the mean is the least, or the mean of the 13 around where that is smaller, but not below a tenth of the mean.
@@ -83,17 +83,17 @@ export function timeToLevel(all: readonly Point[], minRise: number, level: numbe
     const whole = falls.map((_, b) => {
       let k = b
       while (falls[k] === undefined) k = (k + 47) % 48
-      return falls[k] as number
+      return falls[k]!
     })
     const thrice = [...whole, ...whole, ...whole]
     const filled = whole.map((one, b) => Math.max(one, all / 10, Math.min(all / 2, mean(thrice.slice(b + 42, b + 55)))))
-    return filled.map((one, b) => one / 2 + ((filled[(b + 1) % 48] as number) + (filled[(b + 47) % 48] as number)) / 4)
+    return filled.map((one, b) => one / 2 + (filled[(b + 1) % 48]! + filled[(b + 47) % 48]!) / 4)
   }
   const fallBetween = (rates: readonly number[], from: number, to: number) => {
     let fall = 0
     for (let t = from; t < to; ) {
       const end = Math.min(to, (Math.floor(t / HALF_HOUR) + 1) * HALF_HOUR)
-      fall += ((rates[bin(t)] as number) * (end - t)) / HALF_HOUR
+      fall += (rates[bin(t)]! * (end - t)) / HALF_HOUR
       t = end
     }
     return fall
@@ -110,13 +110,13 @@ export function timeToLevel(all: readonly Point[], minRise: number, level: numbe
   const tonight = downs.pop() as DryDown
   for (const down of downs) {
     const { first, levels } = levelsOf(down)
-    const start = down.points[0] as Point
+    const start = down.points[0]!
     if (levels.length < 2) continue
     const at = (t: number) => {
       const place = (t - first) / HALF_HOUR
       const k = Math.min(Math.floor(place), levels.length - 2)
       if (k < 0 || place > levels.length - 1) return undefined
-      return (levels[k] as number) + (place - k) * ((levels[k + 1] as number) - (levels[k] as number))
+      return levels[k]! + (place - k) * (levels[k + 1]! - levels[k]!)
     }
     if (nights >= 3) {
       const rates = expected()
@@ -135,7 +135,7 @@ export function timeToLevel(all: readonly Point[], minRise: number, level: numbe
     }
     for (let k = 0; k + 1 < levels.length; k++) {
       const b = bin(first + k * HALF_HOUR)
-      const fall = (levels[k] as number) - (levels[k + 1] as number)
+      const fall = levels[k]! - levels[k + 1]!
       const old = falls[b]
       falls[b] = old === undefined ? fall : old + 0.6 * (fall - old)
     }
@@ -149,12 +149,12 @@ export function timeToLevel(all: readonly Point[], minRise: number, level: numbe
   const last = (tonight.points.at(-1) as Point).t
   const now = nowOf(tonight, last)
   const rates = expected()
-  const factor = factorAt(rates, tonight.points[0] as Point, last, now)
+  const factor = factorAt(rates, tonight.points[0]!, last, now)
   const until = (fall: number) => {
     // Readings come at full minutes, and so do half hours end: within a minute the rate is one.
     let [left, t] = [fall, last]
     for (; t < last + 2 * DAY; t += 60) {
-      const here = (factor * (rates[bin(t)] as number) * 60) / HALF_HOUR
+      const here = (factor * rates[bin(t)]! * 60) / HALF_HOUR
       if (here >= left) return t - last + (60 * left) / here
       left -= here
     }

@@ -18,10 +18,10 @@ export function useOfNextDay(uses: readonly number[], light: readonly number[]) 
   const mixed = () => {
     const best = Math.min(...members.map(({ loss }) => loss))
     const weights = members.map(({ loss }) => Math.exp((-4 * (loss - best)) / usualLoss))
-    return sum(members.map(({ level }, k) => level * (weights[k] as number))) / sum(weights)
+    return sum(members.map(({ level }, k) => level * weights[k]!)) / sum(weights)
   }
   uses.forEach((use, d) => {
-    const [now, before] = [light[d] as number, usualLight]
+    const [now, before] = [light[d]!, usualLight]
     usualLight = d === 0 ? now : usualLight + Math.max(0.03, 1 / (d + 1)) * (now - usualLight)
     if (d === 0) {
       for (const one of members) one.level = use
@@ -34,7 +34,7 @@ export function useOfNextDay(uses: readonly number[], light: readonly number[]) 
       d === 1 ? Math.max(middle, 0.0004) : Math.max(0.0001, usualLoss * (1 + 0.1 * Math.sign(middle - usualLoss)))
     misses.add(Math.abs(use / forecast - 1))
     members.forEach((one, k) => {
-      one.loss += 0.07 * (Math.min(squares[k] as number, 16 * usualLoss) - one.loss)
+      one.loss += 0.07 * (Math.min(squares[k]!, 16 * usualLoss) - one.loss)
       const factor = Math.max(0.2, (now / before) ** one.power)
       const off = Math.max(-3 * one.spread, Math.min(3 * one.spread, use / (factor * one.level) - 1))
       one.level *= 1 + Math.max(one.gain, 1 / (d + 1)) * off
