@@ -127,6 +127,10 @@ describe('hours of a station', () => {
     expect(about(61, 10, 6, 120)).toHaveLength(1)
     expect(about(-61, 0, 0, 0)).toHaveLength(1)
   })
+  it('are refused, not missing, where two readings are without end', () => {
+    expect(row(20, 1, Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY)).toMatchObject({ missing: 0, refused: 1 })
+    expect(row(20, 1, Number.NaN, 2)).toMatchObject({ missing: 1, refused: 0 })
+  })
   it('are brighter than a clear sky from 1.15 times its light and 0.03 MJ/m² on, as a single hour says', () => {
     const single = hourlyReferenceETAsce2005({
       latitude: 40,

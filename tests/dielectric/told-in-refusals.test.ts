@@ -1,5 +1,6 @@
 import {
   permittivityDobson1985,
+  permittivitySchaap1997,
   permittivityWangSchmugge1980,
   waterContentJacobsenSchjonningSoil1993,
   waterContentMalickiPorosity1996,
@@ -98,6 +99,14 @@ describe('a reading that leaves no possible water content', () => {
     // Half air of 1 and half rock of 5.5.
     expect(told.min).toBeCloseTo(3.25, 9)
     expect(told.max).toBeCloseTo(full.permittivity, 9)
+  })
+})
+
+describe('a water content that no permittivity shows', () => {
+  it('is refused with those that one does, by Schaap: (0.05 √ε - 0.01) at 1 and at 90', () => {
+    const told = toldBy(permittivitySchaap1997, { waterContent: 0.6, slope: 0.05, offset: 0.01, exponent: 1 })
+    expect(told.min).toBeCloseTo(0.04, 9)
+    expect(told.max).toBeCloseTo(0.05 * Math.sqrt(90) - 0.01, 9)
   })
 })
 

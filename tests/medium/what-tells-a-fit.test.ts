@@ -3,6 +3,7 @@ import {
   fitRetention,
   formCampbell1974,
   formVanGenuchten1980,
+  haverkamp1977,
   type SuctionHead,
   vanGenuchten1980,
 } from 'porewater'
@@ -36,8 +37,38 @@ describe('a fit', () => {
     })
     const found = fitted({ form: formCampbell1974, points: measured })
     expect(found.saturatedConductivity).toBeCloseTo(7, 4)
-    expect(found.parameters.map(({ name }) => name)).not.toContain('poreConnection')
     expect(found.rmse).toBeLessThan(1e-6)
+    expect(found.parameters.find(({ name }) => name === 'saturatedConductivity')).toMatchObject({ unit: 'cm/h' })
+  })
+  it('says which of its numbers ended at their limit, and nothing of one that was fixed', () => {
+    // Drained no further than to 5 cm, the points show no residual, and a residual of zero is the least there is.
+    const wet = [0.5, 1, 2, 3, 4, 5].map((s) => ({ suction: s, waterContent: 0.9 - 0.02 * s ** 1.4 }))
+    const found = fitted({ form: formVanGenuchten1980, points: wet })
+    const free = found.parameters.filter(({ standardError, fixed }) => standardError === undefined && !fixed)
+    expect(free.length).toBeGreaterThan(0)
+    const told = found.findings.filter(({ code }) => code === 'at-limit')
+    expect(told).toEqual(
+      free.map(({ name, value, unit }) => ({ code: 'at-limit', level: 'note', about: name, value, unit })),
+    )
+    const fixed = fitted({ form: formVanGenuchten1980, points, saturated: 0.9, residual: 0.1 })
+    expect(fixed.findings.filter(({ code }) => code === 'at-limit')).toEqual([])
+  })
+  it('is refused where the water content does not fall, or only at one suction above zero', () => {
+    const form = formVanGenuchten1980
+    const level = points.map(({ suction }) => ({ suction, waterContent: 0.4 }))
+    const single = [0, 0, 0, 0, 9].map((suction, i) => ({ suction, waterContent: 0.9 - 0.1 * i }))
+    for (const list of [level, single])
+      expect(() => fitted({ form, points: list })).toThrow('they do not show how the water content falls with suction')
+  })
+})
+
+describe('a power law of Haverkamp and others (1977)', () => {
+  const numbers = { residual: 0.075, saturated: 0.287, alpha: 1.611e6, beta: 3.96, conductivityA: 1.175e6 }
+  it.each([
+    ['alpha', 'cm^β'],
+    ['conductivityA', 'cm^γ'],
+  ])('names the unit of a coefficient that it refuses: %s in %s', (name, unit) => {
+    expect(() => haverkamp1977({ ...numbers, conductivityGamma: 4.74, [name]: -1 } as never)).toThrow(unit)
   })
 })
 

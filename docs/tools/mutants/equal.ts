@@ -52,4 +52,32 @@ export const EQUAL_CHANGES: readonly EqualChange[] = [
     becomes: 'i <= nodes',
     why: 'a typed array has no place behind its end: what is written there vanishes',
   },
+  {
+    path: 'src/schema/table-times.ts',
+    line: "if (zone === 'Z' || zone === 'UTC') return 0",
+    was: "zone === 'Z'",
+    becomes: 'false',
+    why: 'of Z no digits are left, and no hours are zero too',
+  },
+  {
+    path: 'src/schema/csv-cells.ts',
+    line: 'if (known.size < MAX_KNOWN) known.set(field, value)',
+    was: 'known.size < MAX_KNOWN',
+    becomes: 'known.size >= MAX_KNOWN',
+    why: 'what is not kept is read again, to the same number',
+  },
+  {
+    path: 'src/medium/curves/van-genuchten-form.ts',
+    line: 'return x > 0 ? x + Math.log1p(Math.exp(-x)) : Math.log1p(Math.exp(x))',
+    was: 'x > 0',
+    becomes: 'x >= 0',
+    why: 'at zero both forms are the logarithm of two',
+  },
+  {
+    path: 'src/demand/crop/coefficient-curve.ts',
+    line: 'if (day < full) return (initial + ((day - rise) / (full - rise)) * (middle - initial)) as CropCoefficient',
+    was: 'day < full',
+    becomes: 'day <= full',
+    why: 'on that day the line has come to the middle',
+  },
 ]

@@ -64,7 +64,6 @@ export function kosugi1996(parameters: KosugiParameters): ConductiveModel {
         : 0) as WaterCapacity,
     suction: (waterContent) => {
       const lack = (saturated - numberIn(waterContent, held)) / range
-      if (lack === 0) return 0 as SuctionHead
       const y =
         lack < 0.5 ? -normalTailInverse(Math.log(lack)) : normalTailInverse(Math.log((waterContent - residual) / range))
       return reachable(Math.exp(logMedian + sigma * y), waterContent, held)

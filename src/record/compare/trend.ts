@@ -5,7 +5,7 @@ export interface Trend {
   readonly count: number
 }
 
-/** Least squares over the points that are there. */
+/** Least squares over the points that are there; no number where they are fewer than three or all of one time. */
 export function trendOf(days: ArrayLike<number>, values: ArrayLike<number>): Trend {
   let [count, meanT, meanX, tt, tx, xx] = [0, 0, 0, 0, 0, 0]
   for (let i = 0; i < values.length; i++) {
@@ -21,7 +21,7 @@ export function trendOf(days: ArrayLike<number>, values: ArrayLike<number>): Tre
     tx += t0 * (x - meanX)
     xx += x0 * (x - meanX)
   }
-  if (count < 3 || !(tt > 0)) return { slope: Number.NaN, error: Number.NaN, count }
+  if (count < 3) return { slope: Number.NaN, error: Number.NaN, count }
   const slope = tx / tt
   return { slope, error: Math.sqrt(Math.max(0, xx - slope * tx) / (count - 2) / tt), count }
 }

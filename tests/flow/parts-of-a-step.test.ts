@@ -1,0 +1,103 @@
+import {
+  boxContainer,
+  containerFlowRichards1931,
+  type RichardsSurroundings,
+  uptakeFeddes1978,
+  vanGenuchten1980,
+  wettingCurveKoolParker1987,
+} from 'porewater'
+import { describe, expect, it } from 'vitest'
+import { columnEquations } from '../../src/flow/column/equations.js'
+import { columnHistory, forget } from '../../src/flow/column/history.js'
+import { goOn } from '../../src/flow/column/step-ends.js'
+import { stepWork } from '../../src/flow/column/step-work.js'
+import { richardsColumn } from '../../src/flow/richards-column.js'
+import { conductivityByImages } from '../../src/flow/srivastava-yeh-early.js'
+
+// Brands say nothing about values; plain numbers keep the cases readable.
+const box = boxContainer({ length: 20, width: 10, height: 10 } as never)
+const curve = { residual: 0.08, saturated: 0.88, alpha: 0.09, n: 1.7 }
+const medium = vanGenuchten1980(curve as never)
+const layer = { container: box, medium, saturatedConductivity: 40 }
+
+describe('a surface that is held at a suction', () => {
+  const flow = (around: object) =>
+    containerFlowRichards1931({ ...layer, nodes: 11, ...around } as never as Parameters<
+      typeof containerFlowRichards1931
+    >[0])
+  const around = { base: 'closed', surface: 2 } as object as RichardsSurroundings
+  const still = { duration: 3600, applied: 0, demand: 0 } as never
+  it('lets in what the column then holds more', () => {
+    const held = flow(around)
+    const dry = held.startAt((z) => (60 - z) as never)
+    const litresIn = ({ water }: typeof dry) => water.reduce((sum, one) => sum + one, 0)
+    let state = dry
+    let entered = 0
+    for (let k = 0; k < 30; k++) {
+      const [next, outcome] = held.step(state, k === 0 ? still : ({ ...(still as object), duration: 86_400 } as never))
+      state = next
+      entered += outcome.entered
+      expect(entered).toBeCloseTo(litresIn(state) - litresIn(dry), 9)
+      expect(state.pressureHeads.at(-1)).toBe(-2)
+    }
+    expect(entered).toBeGreaterThan(0.1)
+    // At rest: 10 cm below a suction of 2 cm there is a pressure of 8 cm, and the medium holds what its curve says.
+    expect(state.pressureHeads[0]).toBeCloseTo(8, 3)
+    let rest = 0
+    for (let k = 0; k < 1000; k++) rest += 0.002 * medium.waterContent(Math.max(0, 0.01 * (k + 0.5) - 8) as never)
+    expect(litresIn(state)).toBeCloseTo(rest, 2)
+  })
+  it('takes no shots, and loses nothing to the air by another way', () => {
+    const held = flow(around)
+    const start = held.startAt((z) => (60 - z) as never)
+    for (const more of [{ applied: 0.1 }, { evaporation: 0.1 }])
+      expect(() => held.step(start, { ...(still as object), ...more } as never)).toThrow(
+        'cannot be given to a surface that keeps a suction',
+      )
+  })
+})
+
+describe('a step that is taken over', () => {
+  it('turns the points of a medium that drained where it wets again', () => {
+    const layers = [{ ...layer, wetting: wettingCurveKoolParker1987(curve as never) }]
+    const { grid, media, ends } = richardsColumn(layers as never, { nodes: 5 } as never)
+    const history = columnHistory(grid, media, 1e-3)!
+    forget(history, false)
+    const equations = columnEquations(grid, media, ends, 'averaged', history)
+    const work = stepWork(equations, 1e-3)
+    const passed = { entered: 0, drained: 0, taken: 0, runOff: 0, evaporated: 0, steps: 0 }
+    const go = (suction: number) => goOn(work, new Float64Array(grid.nodes).fill(suction), 1, passed, undefined)
+    go(50)
+    expect([...history.turn.subarray(0, grid.nodes)]).toEqual([50, 50, 50, 50, 50])
+    expect([...history.wets.subarray(0, grid.nodes)]).toEqual([0, 0, 0, 0, 0])
+    go(20)
+    expect([...history.turn.subarray(0, grid.nodes)]).toEqual([20, 20, 20, 20, 20])
+    expect([...history.wets.subarray(0, grid.nodes)]).toEqual([1, 1, 1, 1, 1])
+    expect(passed.steps).toBe(2)
+  })
+})
+
+describe('images of a change of flux', () => {
+  const error = (height: number, time: number) =>
+    conductivityByImages({ height, bottom: 1, before: 0.1, since: 0.5 }, height / 2, time).error
+  it('have a bound where an echo that is doubled fades by more than a half on its way, and else none', () => {
+    // Two heights on within time: by 3 h²/t, here 2.03, where the way is longer than the time.
+    expect(error(1.3, 2.5)).toBeLessThan(Number.POSITIVE_INFINITY)
+    // Where the time is longer than two heights, by the height itself: below 2 ln 2.
+    expect(error(1, 2.1)).toBe(Number.POSITIVE_INFINITY)
+    expect(error(1.5, 9)).toBeLessThan(Number.POSITIVE_INFINITY)
+    expect(error(1, 1)).toBeLessThan(error(1, 1.9))
+  })
+})
+
+describe('limits of uptake', () => {
+  const limits = { h1: 1, h2: 10, h3HighDemand: 20, h3LowDemand: 40, h4: 90, highDemand: 5, lowDemand: 1 }
+  it.each([{ h1: 11 }, { h2: 21 }, { h3HighDemand: 41 }, { h3LowDemand: 90 }])(
+    'are refused where one stands above the next: %o',
+    (more) => {
+      const at = (given: object) => () => uptakeFeddes1978({ suction: 5, demand: 3, limits: given } as never)
+      expect(at(limits)).not.toThrow()
+      expect(at({ ...limits, ...more })).toThrow('the suctions are not in order')
+    },
+  )
+})
