@@ -149,7 +149,7 @@ function wanted(
     min + (SHORT_BY * limits.shot) / limits.substrate < limits.upper &&
     (isRoom || isUneven) &&
     !isInVain(spell, limits)
-  const dry = zone.level === null ? false : min <= limits.lower || isAsked
+  const dry = zone.level === null ? before.dry : min <= limits.lower || isAsked
   return {
     ...balance,
     dry,

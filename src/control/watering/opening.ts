@@ -160,8 +160,9 @@ export function mustClose(state: WateringState, zone: ZoneLevel, limits: Limits)
   if (valve.lasts > maxRunFor(clock, limits)) return 'clock-leapt'
   // Nothing but a decision closes such a valve, and without a clock nobody knows when the next one comes.
   if (!limits.closesByItself && clockMode(clock) !== 'runs') return 'clock-leapt'
-  if (valve.why === 'dry' && zone.level === null) return 'no-reading'
-  if (valve.why === 'dry' && !state.zone.dry) return 'wet-enough'
+  // A shot that was begun on a good reading is as good as one by time: cut short by each lost message, shots come to nothing.
+  if (valve.why === 'dry' && zone.level === null && !limits.timed) return 'no-reading'
+  if (valve.why === 'dry' && zone.level !== null && !state.zone.dry) return 'wet-enough'
   if (givenInDay(state.water) > limits.perDay * (1 + 1e-9)) return 'day-used-up'
   return hoursAllow(limits.hours, limits.ahead, clock, 0) ? null : 'outside-hours'
 }
