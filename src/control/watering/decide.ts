@@ -7,7 +7,7 @@ import { givenInDay, givenInLongDay } from './given-water.js'
 import type { WateringInput } from './input.js'
 import { type Looked, look } from './look.js'
 import { closeValve, openValve } from './move-valve.js'
-import { forbidden, mayOpen, mustClose } from './opening.js'
+import { forbidden, mayOpen, mustClose, no } from './opening.js'
 import { isSound, salvaged } from './restore-state.js'
 import { startState } from './start.js'
 import type { WateringState, WateringValve } from './state.js'
@@ -29,10 +29,15 @@ export function decide(limits: Limits, stored: unknown, sent: WateringInput): St
   if (isOpen && end === null) return answer(limits, state, state.valve.why, seen)
   const closed = isOpen ? closeValve(limits, state) : state
   if (against !== null) return answer(limits, closed, against, seen)
-  const choice = end === null || end === 'shot-given' ? mayOpen(closed, zone, limits) : { open: false, reason: end }
+  const choice = end === null || end === 'shot-given' ? mayOpen(closed, zone, limits) : no(end)
   // A refill looks whether its last shot drained before it gives the next, however seldom decisions come.
   if (choice.open && !(choice.reason === 'refill' && isOpen))
-    return answer(limits, openValve(limits, closed, views, choice.reason as WateringValve['why']), choice.reason, seen)
+    return answer(
+      limits,
+      openValve(limits, closed, views, choice.reason as WateringValve['why'], choice.run),
+      choice.reason,
+      seen,
+    )
   return answer(limits, closed, end ?? choice.reason, seen)
 }
 

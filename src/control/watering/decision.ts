@@ -6,7 +6,10 @@ export interface WateringDecision {
   readonly open: boolean
   /** Close after this time, whether or not another decision comes. Unit: s. */
   readonly closeAfter: Duration
-  /** Number of the opening: an actuator that gives each number once is safe from messages that come twice or late. Unit: 1. */
+  /**
+   * Number of the opening: an actuator that gives each number once is safe from messages that come twice or late. It rises with the clock, so that none
+   * comes again after a state that was lost. Unit: 1.
+   */
   readonly opening: number
   /** What decided. */
   readonly reason: WateringReason

@@ -18,9 +18,10 @@ export function readFeedback(
   const drained = counters.latched.includes('drain-too-large') ? undefined : input.drained
   if (metered === undefined && drained === undefined && reported === undefined) return counters
   const max = 5 * limits.litresPerSecond * (to - from + SETTLE)
-  // After a time of which nothing is known, what ran in it was no leak: an old state knows of no shot since.
-  const flow = gap > 0 ? 0 : increase(counters.metered, metered, max)
   const isClosed = valve.opened === null && from >= valve.closed + SETTLE
+  // After a time of which nothing is known, what ran in it was no leak: an old state knows of no shot since. Nor did an opening give more than its own.
+  const own = isClosed ? 0 : limits.litresPerSecond * valve.lasts
+  const flow = Math.min(increase(counters.metered, metered, max), gap > 0 ? own : Infinity)
   const isStuck = isClosed && reported === 'open'
   const leaked = !isClosed ? 0 : metered === undefined && isStuck ? limits.litresPerSecond * (to - from) : flow
   const sum = counters.leaked + leaked

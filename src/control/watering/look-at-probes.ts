@@ -16,7 +16,11 @@ export function lookAtProbes(
   const views: ProbeView[] = []
   let shown: number | null = null
   const { delivery, meteredSince, leaked, ordered } = counters
-  const meter = { isBacked: delivery.agreed >= 4, sawNone: meteredSince + leaked < 0.2 * ordered }
+  const meter = {
+    isBacked: delivery.agreed >= 4,
+    sawNone: meteredSince + leaked < 0.2 * ordered,
+    isPart: ordered < 0.6 * limits.shot,
+  }
   for (let i = 0; i < limits.probes.length; i++) {
     const { name, offset } = limits.probes[i]!
     let probe = probes[i]!

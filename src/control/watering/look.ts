@@ -22,7 +22,7 @@ import { sinceLeap, unbiased } from './set-by-full-zone.js'
 import { isInVain, passSpell } from './spell.js'
 import type { WateringClock, WateringState, WateringZone } from './state.js'
 import { passTally } from './tally.js'
-import { gapBefore, missedWater, passUneven, pausedUntil } from './unknown-time.js'
+import { gapBefore, isBack, missedWater, passUneven, pausedUntil } from './unknown-time.js'
 import { type ZoneLevel, zoneLevel } from './zone-level.js'
 
 /** No shot is given for less than this share of its rise below the upper limit: most of it would stand above. Own judgement. */
@@ -56,8 +56,10 @@ export function look(limits: Limits, before: WateringState, input: Partial<Water
   const known = takeWater(ran.water, surplus, valve.closed)
   const late = lateWater(fed, { ...valve, counted: valve.counted - surplus }, givenInDay(known), limits)
   const measured = zoneLevel(unbiased(views, state.fill, ticked.elapsed), state.fill.apart, state.zone.disputed, limits)
-  const told = valve.opened === null && ticked.elapsed >= valve.closed + limits.lag ? measured.level : null
-  const clock = heardPlants(ticked, fellSince(state.zone.told, told, lasted, limits), limits)
+  const told =
+    valve.opened === null && ticked.elapsed >= valve.closed + limits.lag ? (measured.level ?? measured.mean) : null
+  const fell = fellSince(state.zone.told, told, lasted, limits)
+  const clock = heardPlants(ticked, fell ?? 0, limits)
   const isDay = clock.base !== null && inHours(limits.hours, clock.base + clock.elapsed + limits.ahead, 0, 0)
   const usual = isDay ? lasted * limits.use : 0
   const balance = passBalance(
@@ -77,7 +79,7 @@ export function look(limits: Limits, before: WateringState, input: Partial<Water
     valve: { ...valve, counted: late.counted },
     water,
     spare: water,
-    tally: passTally(state.tally, lasted, ticked),
+    tally: passTally(state.tally, lasted, ticked, fell === null ? null : { fell, usual }, limits),
     probes,
     zone: { ...wanted(limits, state, zone, balance, usual), given: balance.given + (hand ?? 0), told },
     fill: isLeap(state.clock, clock)
@@ -106,7 +108,8 @@ function passed(limits: Limits, state: WateringState, input: Partial<WateringInp
   const clock = { ...ticked, uneven: passUneven(state, ticked, limits) }
   const missed = missedWater(state, clock, limits)
   const { valve, again } = stalled(state.valve, clock, limits)
-  const gap = gapBefore(state.clock, clock)
+  const back = isBack(state.clock, clock)
+  const gap = back ? 0 : gapBefore(state.clock, clock)
   const counters = readFeedback(
     state.counters,
     input,
@@ -116,7 +119,7 @@ function passed(limits: Limits, state: WateringState, input: Partial<WateringInp
   )
   const more = again * limits.litresPerSecond
   const ring = passTime(state.water, clock.elapsed)
-  const water = addWater(afterGap(ring, { gap, missed }, clock, limits), more)
+  const water = addWater(afterGap(ring, { gap, missed, back }, clock, limits), more)
   const ran = { ...state, clock, valve: { ...valve, counted: valve.counted + more }, water, spare: water, counters }
   // However seldom decisions come, what follows an opening is judged from its end.
   const isOver = limits.closesByItself && valve.opened !== null && clock.elapsed - valve.opened >= valve.lasts
@@ -146,7 +149,7 @@ function wanted(
     min + (SHORT_BY * limits.shot) / limits.substrate < limits.upper &&
     (isRoom || isUneven) &&
     !isInVain(spell, limits)
-  const dry = zone.level === null ? false : min <= limits.lower || isAsked
+  const dry = zone.level === null ? before.dry : min <= limits.lower || isAsked
   return {
     ...balance,
     dry,
@@ -162,11 +165,16 @@ function isLeap(before: WateringClock, now: WateringClock): boolean {
   return before.base !== null && now.base !== null && Math.abs(now.base - before.base) > 3600
 }
 
-/** What plants drank since the decision before; nothing where the level leapt. Unit: L. */
-function fellSince(before: number | null, now: number | null, lasted: number, { use, substrate }: Limits): number {
-  if (before === null || now === null) return 0
+/** What plants drank since the decision before; null where nothing tells or the level leapt. Unit: L. */
+function fellSince(
+  before: number | null,
+  now: number | null,
+  lasted: number,
+  { use, substrate }: Limits,
+): number | null {
+  if (before === null || now === null) return null
   const fell = (before - now) * substrate
-  return Math.abs(fell) > 4 * use * lasted + 0.01 * substrate ? 0 : fell
+  return Math.abs(fell) > 4 * use * lasted + 0.01 * substrate ? null : fell
 }
 
 /** A level that the balance or the meter speaks against is not believed. */

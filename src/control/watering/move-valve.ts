@@ -1,6 +1,6 @@
 import type { Limits } from './checked-settings.js'
 import { clockMode } from './clock.js'
-import { countedVolume, judgeDelivery, runFor } from './delivery.js'
+import { countedVolume, judgeDelivery } from './delivery.js'
 import { judgeDrain, judgeFlow, judgeShare } from './feedback.js'
 import { judgePassing } from './full-zone.js'
 import { addWater, takeWater } from './given-water.js'
@@ -14,19 +14,19 @@ export function openValve(
   state: WateringState,
   views: readonly ProbeView[],
   why: WateringValve['why'],
+  run: number,
 ): WateringState {
   const { clock, valve } = state
   // Of a zone that is filled until it drains, probes and drain show less than came.
   const delivery = valve.why === 'refill' ? state.counters.delivery : judgeDelivery(state.counters, limits)
-  const run = runFor(state.counters.delivery, clock, limits)
   const shot = run * limits.litresPerSecond
   return {
     ...state,
     // Counted at once and in full: an order that was sent may have been carried out.
     ...volumes(addWater(state.water, shot)),
-    valve: { ...valve, opened: clock.elapsed, lasts: run, counted: shot, why, openings: valve.openings + 1 },
+    valve: { opened: clock.elapsed, lasts: run, counted: shot, why, closed: valve.closed, openings: nextNumber(state) },
     probes: state.probes.map((probe, i) => beforeShot(probe, views[i]!, limits)),
-    zone: { ...state.zone, given: state.zone.given + shot, spell: state.zone.spell + shot },
+    zone: { ...state.zone, told: null, given: state.zone.given + shot, spell: state.zone.spell + shot },
     fill: { ...filled(judgePassing(state, limits), shot), before: views.map(({ seen }) => seen) },
     counters: {
       ...judgeShare(judgeDrain(state.counters, valve.why === 'dry' ? valve.counted : 0, limits), delivery),
@@ -37,6 +37,11 @@ export function openValve(
       leaked: 0,
     },
   }
+}
+
+/** Later than any number before, also of a state that was lost: an actuator that gives each number once would take a count from one on for old orders. */
+function nextNumber({ clock, valve }: WateringState): number {
+  return Math.max(valve.openings + 1, Math.floor((clock.base ?? 0) + clock.elapsed))
 }
 
 /** Closes the valve and counts what it gave: as long as it was open, or as much as the meter says if that is more. */

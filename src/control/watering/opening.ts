@@ -3,7 +3,7 @@ import { clockMode } from './clock.js'
 import { allowanceShare, arrivingShare, isAgreed, maxRunFor, runFor } from './delivery.js'
 import type { WateringReason } from './finding.js'
 import { isStillFull } from './full-zone.js'
-import { givenInDay, givenInLongDay } from './given-water.js'
+import { givenInDay, givenInLongDay, SLOT } from './given-water.js'
 import { hoursAllow } from './hours.js'
 import { roomAtPace } from './pace.js'
 import { isProven } from './refill.js'
@@ -16,7 +16,14 @@ import type { ZoneLevel } from './zone-level.js'
 export interface Choice {
   readonly open: boolean
   readonly reason: WateringReason
+  /** How long it may stay open. Unit: s. */
+  readonly run: number
 }
+
+/** No smaller part of a shot is given where there is no room for a whole one: lines fill and drain at each opening. Own judgement. */
+const PART = 0.25
+/** A state that has been kept for so long is not lost every hour. Unit: s. */
+const NEW = 7200
 
 /** What speaks against any water at all, or null. */
 export function forbidden(
@@ -56,13 +63,15 @@ export function mayOpen(state: WateringState, zone: ZoneLevel, limits: Limits): 
   const { clock, valve, water } = state
   const wish = wishFor(state, zone, limits)
   if (!wish.open) return wish
-  const run = openFor(limits, runFor(state.counters.delivery, clock, limits), clock.pace)
+  const run = openFor(limits, wish.run, clock.pace)
   if (!limits.closesByItself && !(clock.paces >= 3 && run <= limits.maxRun)) return no('decisions-too-seldom')
   if (!hoursAllow(limits.hours, limits.ahead, clock, run)) return no('outside-hours')
   const volume = run * limits.litresPerSecond
   const given = givenInDay(water)
   if (given + volume > limits.perDay * (1 + 1e-9)) return no('day-used-up')
-  if (volume > roomAtPace(water, clock.elapsed, clock.base, limits) + 1e-9)
+  const room = roomAtPace(water, clock.elapsed, clock.base, limits)
+  const isWhole = volume <= room + 1e-9
+  if (!isWhole && !(isUrgent(state, zone, limits) && room >= PART * volume))
     return no(clock.elapsed < 86400 ? 'starting' : 'pace-limit')
   // The clock may gain on the true one, and nobody can tell.
   if (givenInLongDay(water) + volume > 1.04 * limits.perDay) return no('day-used-up')
@@ -73,7 +82,16 @@ export function mayOpen(state: WateringState, zone: ZoneLevel, limits: Limits): 
   if (isInDoubt && given + volume > backUpOf(state, zone, limits) * (1 + 1e-9)) return no('back-up-used-up')
   return valve.openings === 0 && clock.elapsed - valve.closed < Math.max(limits.rest, limits.lag)
     ? no('starting')
-    : wish
+    : { ...wish, run: isWhole ? wish.run : room / limits.litresPerSecond }
+}
+
+/**
+ * Whether a part of a shot is better than to wait for room for a whole one, which may be forgotten again before it is there: for some time after a start or
+ * a gap, where the zone is dry, or nothing tells what it is and this is the first.
+ */
+function isUrgent({ clock, valve, water }: WateringState, { level }: ZoneLevel, limits: Limits): boolean {
+  const isNew = clock.elapsed - water.paced * SLOT < NEW
+  return limits.closesByItself && isNew && (level === null ? valve.openings === 0 : level <= limits.lower)
 }
 
 /** Whether a probe showed at least half of what the last opening should have given, or probes and meter have long said the same. */
@@ -99,12 +117,13 @@ function wishFor(state: WateringState, zone: ZoneLevel, limits: Limits): Choice 
   if (!isOrdered && !isUnknown && !isRefill && !state.zone.dry) return no('wet-enough')
   if (since < limits.rest) return no(valve.openings === 0 ? 'starting' : 'resting')
   if (!isOrdered && !isRefill && isStillFull(state, zone, limits)) return no('wet-enough')
-  if (isOrdered) return since < limits.lag ? no('resting') : { open: true, reason: 'override-water' }
+  const run = runFor(state.counters.delivery, clock, limits)
+  if (isOrdered) return since < limits.lag ? no('resting') : { open: true, reason: 'override-water', run }
   if (isUnknown && !limits.timed) return no('no-reading')
-  if (isRefill) return since < limits.lag ? no('resting') : { open: true, reason: 'refill' }
-  if (isUnknown) return backUp(state, zone, since, limits)
+  if (isRefill) return since < limits.lag ? no('resting') : { open: true, reason: 'refill', run }
+  if (isUnknown) return backUp(state, zone, since, run, limits)
   if (zone.measured < valve.closed + limits.lag) return no('waiting-for-probe')
-  return { open: true, reason: 'dry' }
+  return { open: true, reason: 'dry', run }
 }
 
 /** A shot by time: the usual use spread over the allowed hours, from the later of the last shot and the last good wet reading. */
@@ -112,20 +131,21 @@ function backUp(
   { clock, valve, zone, counters }: WateringState,
   level: ZoneLevel,
   since: number,
+  run: number,
   limits: Limits,
 ): Choice {
   if (since < limits.lag) return no('resting')
   // A reading that is old but newer than the last shot, and dry, need not wait: it has only become drier since.
-  if (level.dry !== null && level.dry >= valve.closed + limits.lag) return { open: true, reason: 'back-up-shot' }
-  const run = runFor(counters.delivery, clock, limits)
+  if (level.dry !== null && level.dry >= valve.closed + limits.lag) return { open: true, reason: 'back-up-shot', run }
   const every = (limits.allowed * run * limits.litresPerSecond * arrivingShare(counters.delivery)) / limits.backUp
   const waited = clock.elapsed - Math.max(valve.closed - run, zone.lastWet)
   // Decisions come at their own pace: half of it early is as good as half of it late.
-  return waited >= every - clock.pace / 2 ? { open: true, reason: 'back-up-shot' } : no('back-up-not-due')
+  return waited >= every - clock.pace / 2 ? { open: true, reason: 'back-up-shot', run } : no('back-up-not-due')
 }
 
-function no(reason: WateringReason): Choice {
-  return { open: false, reason }
+/** Nothing is opened, for a reason. */
+export function no(reason: WateringReason): Choice {
+  return { open: false, reason, run: 0 }
 }
 
 /** Whether an opening that is under way must end, and why. */
@@ -140,8 +160,9 @@ export function mustClose(state: WateringState, zone: ZoneLevel, limits: Limits)
   if (valve.lasts > maxRunFor(clock, limits)) return 'clock-leapt'
   // Nothing but a decision closes such a valve, and without a clock nobody knows when the next one comes.
   if (!limits.closesByItself && clockMode(clock) !== 'runs') return 'clock-leapt'
-  if (valve.why === 'dry' && zone.level === null) return 'no-reading'
-  if (valve.why === 'dry' && !state.zone.dry) return 'wet-enough'
+  // A shot that was begun on a good reading is as good as one by time: cut short by each lost message, shots come to nothing.
+  if (valve.why === 'dry' && zone.level === null && !limits.timed) return 'no-reading'
+  if (valve.why === 'dry' && zone.level !== null && !state.zone.dry) return 'wet-enough'
   if (givenInDay(state.water) > limits.perDay * (1 + 1e-9)) return 'day-used-up'
   return hoursAllow(limits.hours, limits.ahead, clock, 0) ? null : 'outside-hours'
 }

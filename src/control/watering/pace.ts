@@ -45,18 +45,20 @@ function pacePerSlot({ perDay, allowed }: Limits): number {
 
 /**
  * The volumes after a time of which nothing is known: a state may be an old one, and what was decided since then forgotten. The room for water
- * is then less by all that may have been given in that time, and by what single decisions that are `missed` may have given.
+ * is then less by all that may have been given in that time, and by what single decisions that are `missed` may have given. A clock that comes `back`
+ * from a leap to the time that was counted tells that there was no such time.
  */
 export function afterGap(
   water: WateringVolumes,
-  { gap, missed }: { readonly gap: number; readonly missed: number },
-  clock: WateringClock,
+  { gap, missed, back }: { readonly gap: number; readonly missed: number; readonly back: boolean },
+  { elapsed, base }: WateringClock,
   limits: Limits,
 ): WateringVolumes {
-  if (gap <= 0 && missed <= 0) return water
-  const { elapsed, base } = clock
+  if (!back && gap <= 0 && missed <= 0) return water
+  const room = roomAtPace(water, elapsed, base, limits)
   const forgotten = Math.max(missed, (gap / Math.max(1, limits.run + limits.rest)) * limits.shot)
-  return withRoom(water, Math.max(0, roomAtPace(water, elapsed, base, limits) - forgotten), elapsed, limits)
+  const left = back ? room + water.taken : Math.max(0, room - forgotten)
+  return { ...withRoom(water, left, elapsed, limits), taken: Math.max(0, room - left) }
 }
 
 /** The volumes with another room at a moment. */

@@ -57,8 +57,9 @@ export function takeReading(
   const before = medianOf(probe, offset, closed + limits.lag)
   const values = withNewest(value, probe.values)
   const times = withNewest(measured, probe.times)
-  const plausible =
-    before === null ? 0 : FALL + (3 * limits.use * Math.max(0, measured - probe.measured)) / limits.substrate
+  // While decisions become rarer, trusted time lags behind the time of readings.
+  const passed = Math.max(0, measured - probe.measured, Math.min(3600, time - (probe.time ?? time)))
+  const plausible = before === null ? 0 : FALL + (3 * limits.use * passed) / limits.substrate
   let fellFrom = probe.fellFrom
   if (fellFrom === null && before !== null && level < before - plausible) fellFrom = before
   else if (fellFrom !== null && level > fellFrom - FALL) fellFrom = null

@@ -6,6 +6,9 @@ import type { WateringClock } from './state.js'
  * judgement; where it runs too fast instead, the count of decisions still bounds the water of a day.
  */
 export const LONGS = 4
+/** A step of so many paces hides a decision. Half of one is early or late. */
+export const HIDES = 1.5
+export const NOT_LONGER = { longer: 0, longs: 0 } as const
 /** Steps are alike within this share of them: own judgement. */
 const ALIKE = 0.25
 /** No zone is decided on less often. Own judgement. Unit: s. */
@@ -14,7 +17,7 @@ const RAREST = 3600
 /** Counts steps that are too long for the pace, and alike. */
 export function passLonger(clock: WateringClock, step: number): Pick<WateringClock, 'longer' | 'longs'> {
   const { longer, longs, paces } = clock
-  if (!knowsPace({ paces }) || step <= 0 || step > RAREST) return { longer: 0, longs: 0 }
+  if (!knowsPace({ paces }) || step <= 0 || step > RAREST) return NOT_LONGER
   if (longs === 0 || Math.abs(step - longer) > ALIKE * longer) return { longer: step, longs: 1 }
   return { longer, longs: longs + 1 }
 }

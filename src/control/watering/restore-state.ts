@@ -67,7 +67,7 @@ export function salvaged(state: unknown, fresh: WateringState): WateringState {
   const slot = SLOTS - 1
   const litres = fresh.water.litres.map((_, i) => whole.litres[(whole.slot + i - slot + SLOTS) % SLOTS]!)
   // How old it is nobody knows: room for water begins at nothing, as after a state that is lost.
-  const water = { slot, litres, paced: slot, room: 0 }
+  const water = { slot, litres, paced: slot, room: 0, taken: 0 }
   const day = 900 * slot
   return {
     ...fresh,
@@ -110,7 +110,7 @@ function isVolumesOfDay(water: unknown): water is WateringState['water'] {
 
 function isSame(a: WateringState['water'], b: WateringState['water']): boolean {
   for (let i = 0; i < SLOTS; i++) if (a.litres[i] !== b.litres[i]) return false
-  return a.slot === b.slot && a.paced === b.paced && a.room === b.room
+  return a.slot === b.slot && a.paced === b.paced && a.room === b.room && a.taken === b.taken
 }
 
 function isObject<T>(value: unknown): value is Loose<T> {
@@ -181,16 +181,18 @@ function isVolumes(litres: unknown): boolean {
   return true
 }
 
-function roomSound({ slot, paced, room }: Loose<WateringState['water']>): boolean {
-  return isCount(paced, slot as number) && inRange(room, -AGES, AGES)
+function roomSound({ slot, paced, room, taken }: Loose<WateringState['water']>): boolean {
+  return isCount(paced, slot as number) && inRange(room, -AGES, AGES) && inRange(taken, 0, AGES)
 }
 
-function tallySound({ at, pace, decisions, purse, litres }: Loose<WateringTally>): boolean {
+function tallySound({ at, pace, decisions, purse, drank, due, litres }: Loose<WateringTally>): boolean {
   return (
     inRange(at, 0, AGES) &&
     inRange(pace, 0, AGES) &&
     isCount(decisions, 4096) &&
     inRange(purse, 0, PURSE) &&
+    inRange(drank, -AGES, AGES) &&
+    inRange(due, 0, AGES) &&
     Array.isArray(litres) &&
     litres.length === TALLY_HOURS &&
     each(litres, (volume) => inRange(volume, 0, AGES))

@@ -4,6 +4,9 @@ import type { WateringProbe } from './state.js'
 
 /** A rise of a smaller share of what the shot should bring is none: two or three times the scatter of a median where a shot brings 0.02 m³/m³. */
 const SHARE = 0.2
+/** So many shots that plants may have drunk meanwhile hide one, at their use of a day in so much daylight. Own judgement. Unit: 1, s. */
+const HIDES = 0.75
+const DAYLIGHT = 43200
 /** A fall is told over at least this time, in which noise does not hide it, and over not much more than the longer one, in which light changes. Own judgement. Unit: s. */
 const SHORT = 600
 const LONG = 7200
@@ -49,7 +52,7 @@ export function judgeRise(
   probe: WateringProbe,
   view: ProbeView,
   closed: number,
-  meter: { readonly isBacked: boolean; readonly sawNone: boolean },
+  meter: { readonly isBacked: boolean; readonly sawNone: boolean; readonly isPart: boolean },
   limits: Limits,
 ): WateringProbe {
   const { before } = probe
@@ -57,10 +60,15 @@ export function judgeRise(
   const judged = { ...probe, before: null, anchor: view.seen, anchorAt: view.measured }
   // A full container drains what it is given.
   if (before >= limits.upper) return judged
+  // A small part of a shot is lost in the scatter.
+  if (meter.isPart) return judged
+  const passed = Math.max(0, view.measured - probe.beforeAt)
+  const used = probe.fall * passed
+  const saw = view.seen - before + used >= (SHARE * limits.shot) / limits.substrate
+  // Where decisions come seldom, plants may have drunk the shot before the next one.
+  if (!saw && (passed * limits.usual) / DAYLIGHT > HIDES * limits.shot) return judged
   // A probe that has agreed with the meter need not see water that the meter did not see either.
   if (meter.isBacked && meter.sawNone) return judged
-  const used = probe.fall * Math.max(0, view.measured - probe.beforeAt)
-  const saw = view.seen - before + used >= (SHARE * limits.shot) / limits.substrate
   // A meter that said the same as the probe makes it good twice as fast.
   const misses = saw
     ? Math.max(0, probe.misses - (meter.isBacked ? 2 : 1))

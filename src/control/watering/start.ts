@@ -5,7 +5,7 @@ import { freshTally } from './tally.js'
 
 /** The state before the first decision: nothing is known, every pause begins, and no probe has proved itself. */
 export function startState(limits: Limits): WateringState {
-  const water = { slot: 0, litres: new Array<number>(SLOTS).fill(0), paced: 0, room: 0 }
+  const water = { slot: 0, litres: new Array<number>(SLOTS).fill(0), paced: 0, room: 0, taken: 0 }
   return {
     made: { zone: limits.name, settings: limits.fingerprint },
     clock: {

@@ -81,7 +81,7 @@ export interface WateringValve {
   readonly why: 'dry' | 'refill' | 'back-up-shot' | 'override-water'
   /** When it was closed last; the start, before the first opening. Unit: s. */
   readonly closed: number
-  /** Number of openings so far. */
+  /** Number of the last opening, its moment where no number before was as large; zero before the first. */
   readonly openings: number
 }
 
@@ -94,6 +94,8 @@ export interface WateringVolumes {
   /** Quarter from which on the room for water is reckoned, and the room when it began. Unit: L. */
   readonly paced: number
   readonly room: number
+  /** Room that the last leap of the clock took, and that its return gives back. Unit: L. */
+  readonly taken: number
 }
 
 /** Time and water by decisions alone: a second clock, where they come at an even pace. */
@@ -105,6 +107,9 @@ export interface WateringTally {
   readonly decisions: number
   /** How far the clock may still gain on the count. Unit: s. */
   readonly purse: number
+  /** While decisions come less often by the clock: what plants drank between decisions without a shot, and what they usually do. Unit: L. */
+  readonly drank: number
+  readonly due: number
   /** Water of the last 24 hours of that time by hours, as a ring. Unit: L. */
   readonly litres: readonly number[]
 }

@@ -1,3 +1,4 @@
+import type { Limits } from './checked-settings.js'
 import { knowsPace } from './known-pace.js'
 import type { WateringClock, WateringTally } from './state.js'
 
@@ -11,9 +12,30 @@ const MEMORY = 4096
 /** Most by which the clock may gain on the decisions in a day: `TALLY_HOURS` has room for it. Own judgement. Unit: s. */
 export const PURSE = 1800
 
+/** Plants are asked where decisions come so many times less often. */
+const RARER = 3.5
+/** They are heard after so much of the usual use of a day: three hours or so, in which probes tell it well. Own judgement. */
+const ENOUGH = 0.2
+/** No plants drink so many times their usual use of these hours for so long, at noon of a hot day: own judgement. */
+const PEAK = 3
+
+/** What plants drank since the decision before, and what they usually do. Unit: L. */
+export interface Drunk {
+  readonly fell: number
+  readonly usual: number
+}
+
 /** Where nothing has been counted yet. */
 export function freshTally(): WateringTally {
-  return { at: 0, pace: 0, decisions: 0, purse: PURSE, litres: new Array<number>(TALLY_HOURS).fill(0) }
+  return {
+    at: 0,
+    pace: 0,
+    decisions: 0,
+    purse: PURSE,
+    drank: 0,
+    due: 0,
+    litres: new Array<number>(TALLY_HOURS).fill(0),
+  }
 }
 
 /** Whether decisions have come for long enough. */
@@ -26,13 +48,34 @@ export function isKnownPace({ decisions }: WateringTally): boolean {
  * them. Time by this count goes on with the trusted time `passed`, but only as fast as decisions have long come, and half an hour a day
  * faster.
  */
-export function passTally(tally: WateringTally, passed: number, clock: WateringClock): WateringTally {
+export function passTally(
+  before: WateringTally,
+  passed: number,
+  clock: WateringClock,
+  seen: Drunk | null,
+  limits: Limits,
+): WateringTally {
+  const tally = heardRarer(before, clock, seen, limits)
   const isKnown = isKnownPace(tally)
   const due = isKnown ? Math.min(passed, tally.pace + tally.purse) : passed
   const refilled = tally.purse + tally.pace * (1 + PURSE / 86400) - due
   const purse = isKnown ? Math.max(0, Math.min(PURSE, refilled)) : PURSE
   const at = tally.at + due
-  return { at, ...usualPace(tally, passed, clock), purse, litres: passHours(tally, at) }
+  return { ...tally, at, ...usualPace(tally, passed, clock), purse, litres: passHours(tally, at) }
+}
+
+/**
+ * Lets the plants say whether decisions come less often, or the clock runs so many times too fast: they cannot drink faster. Between decisions
+ * without a shot, by probes that are believed, they have to drink at the pace of the clock.
+ */
+function heardRarer(tally: WateringTally, clock: WateringClock, seen: Drunk | null, limits: Limits): WateringTally {
+  if (!isSlower(tally, clock, RARER)) return tally.due === 0 ? tally : { ...tally, drank: 0, due: 0 }
+  if (seen === null) return tally
+  const [drank, due] = [tally.drank + seen.fell, tally.due + seen.usual]
+  if (due < ENOUGH * limits.usual) return { ...tally, drank, due }
+  const next = { ...tally, drank: 0, due: 0 }
+  const isHeard = drank > due * Math.max(0.4, (PEAK * tally.pace) / clock.pace)
+  return isHeard ? { ...next, pace: clock.pace, decisions: KNOWN } : next
 }
 
 /** The pace of decisions over a long time. It follows soon where they come faster, and hardly where the clock says that they come less often. */

@@ -1,13 +1,13 @@
 import type { Limits } from './checked-settings.js'
 import { clockMode, maxStep } from './clock.js'
+import { clockAdvance, NEAR } from './clock-advance.js'
 import { runFor } from './delivery.js'
 import { inHours } from './hours.js'
 import { knowsPace } from './known-pace.js'
+import { HIDES } from './rarer-decisions.js'
 import type { WateringClock, WateringState, WateringTally, WateringValve } from './state.js'
 import { isKnownPace } from './tally.js'
 
-/** A step of so many paces hides a decision. Half of one is early or late. */
-const HIDES = 1.5
 /** So much of its excess over one keeps a step that was longest: half of it goes in a day of decisions each minute. Own judgement. */
 const KEEPS = 0.9995
 /** No pause after missing decisions is longer than this and the rest: two decisions of the rarest pace. Unit: s. */
@@ -27,9 +27,15 @@ export function gapBefore(before: WateringClock, clock: WateringClock): number {
   return Math.max(0, step - Math.min(4 * usual, usual + 600))
 }
 
+/** Whether the clock steps back from a leap to the time that was counted meanwhile: no time is unknown then. */
+export function isBack(before: WateringClock, clock: WateringClock): boolean {
+  if (before.raw === null || clock.raw === null || clock.raw >= before.raw) return false
+  return clockAdvance(before) > NEAR && Math.abs(clockAdvance(clock)) <= NEAR
+}
+
 /** How a step of the clock compares with the pace of decisions; zero where that is not known. */
 function stepInPaces(before: WateringClock, { raw }: WateringClock, tally: WateringTally): number {
-  if (before.raw === null || raw === null || before.steady < 3 || before.paces < 3) return 0
+  if (before.raw === null || raw === null || before.steady < 2 || before.paces < 2) return 0
   // The pace of long ago counts too: decisions that are lost again and again teach another.
   return Math.max(0, raw - before.raw) / ((before.same + 1) * usualPace(before, tally))
 }

@@ -38,7 +38,7 @@ describe('an order to close that cannot be taken', () => {
     expect(told.some(({ decision }) => decision.open)).toBe(false)
   })
   it('closes an opening that is under way', () => {
-    const { state, now } = settled(0.45)
+    const { state, now } = settled(0.52)
     const { told } = decide(
       now,
       now + 3600,

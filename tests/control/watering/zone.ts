@@ -75,6 +75,13 @@ export function openings(told: readonly Told[]): number[] {
     .map(({ now }) => now)
 }
 
+/** Water of the openings that began in the 24 hours up to a moment, at the flow of `settings`. Unit: L. */
+export function givenUpTo(told: readonly Told[], now: number): number {
+  const begun = openings(told).filter((at) => at <= now && at > now - 86400)
+  const lasting = told.filter(({ now: at }) => begun.includes(at))
+  return lasting.reduce((sum, { decision }) => sum + (decision.closeAfter / 3600) * settings.flow, 0)
+}
+
 /** A state an hour and a half old: the clock runs, the probe is believed, nothing was given. */
 export function settled(level = 0.55, changed: Partial<WateringSettings> = {}): { state: WateringState; now: number } {
   const { state } = decide(clock(8), clock(9.5), 60, (now, i) => moment(now, level + 0.001 * (i % 2)), changed)
