@@ -13,7 +13,7 @@ export interface LightSource {
  * Light sources whose conversions were published, for light of 400 to 700 nm. There is no entry for light-emitting diodes: they differ
  * too much; take the photon yield and the spectrum of their own data sheet.
  *
- * Source: Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822, Table 3.
+ * Source: thimijan-1983, Table 3.
  */
 export const lightSources = {
   'sun-and-sky': { photonYield: 4.57 as PhotonYield, luxPerMicromole: 54 },

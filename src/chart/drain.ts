@@ -2,6 +2,7 @@ import { InputError } from '../quantity/errors.js'
 import { maxOf } from '../quantity/extremes.js'
 import type { DrainEC, DrainFraction } from '../quantity/generated/kinds.js'
 import { requireList, requireObject } from '../quantity/guard.js'
+import { asPercent } from '../quantity/in-words.js'
 import { lineOf } from './line-of.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
@@ -96,8 +97,8 @@ function inWords({ drainFraction, feedEC, drainEC, time, wantedFraction }: Drain
   const known = (values: ArrayLike<number>) => Array.from(values).filter(Number.isFinite)
   const shares = known(drainFraction)
   const mean = shares.reduce((sum, value) => sum + value / shares.length, 0)
-  const wanted = wantedFraction === undefined ? '' : `, wanted ${(wantedFraction * 100).toFixed(0)} %`
-  const drained = shares.length === 0 ? 'no drain recorded' : `on average ${(mean * 100).toFixed(1)} % drained${wanted}`
+  const wanted = wantedFraction === undefined ? '' : `, wanted ${asPercent(wantedFraction, 0)}`
+  const drained = shares.length === 0 ? 'no drain recorded' : `on average ${asPercent(mean)} drained${wanted}`
   const course = (name: string, values: ArrayLike<number>) => {
     const all = known(values)
     return all.length === 0

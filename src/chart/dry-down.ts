@@ -1,6 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/kinds.js'
 import { requireObject } from '../quantity/guard.js'
+import { asPoints } from '../quantity/in-words.js'
 import { type DryDownLine, type TimeToRefill, timeToRefill } from '../record/dry-down/dry-down.js'
 import { type ExponentialDryDown, timeToRefillExponential } from '../record/dry-down/exponential-dry-down.js'
 import type { TimeBand } from '../record/forecast/time-until-level.js'
@@ -107,7 +108,7 @@ function courseOf(
     return {
       at: (instant) => fit.last + slope * (instant - last),
       refill: timeToRefill({ line: fit, refillPoint }),
-      words: `The line changes by ${(fit.slopePerHour * 100).toFixed(2)} percentage points an hour`,
+      words: `The line changes by ${asPoints(fit.slopePerHour, 2)} an hour`,
     }
   }
   if (!fit.known) return { at: undefined, refill: fit, words: 'No curve' }

@@ -2,6 +2,7 @@ import type { DayPlan } from '../irrigation/plan/day-plan.js'
 import type { DayPlanRequest } from '../irrigation/plan/plan-request.js'
 import { InputError } from '../quantity/errors.js'
 import { requireObject, requireRows } from '../quantity/guard.js'
+import { asPercent, asPoints } from '../quantity/in-words.js'
 import { lineOf } from './line-of.js'
 import { drawPanels } from './panels.js'
 import { contentPanel, differenceOf, differencePanel, shotPanel } from './plan-panels.js'
@@ -97,9 +98,6 @@ function inWords(
   const outcome = given === undefined ? '' : ` ${given.length} shots given, ${sum(given)} mL.`
   const misses = difference?.y.filter(Number.isFinite) ?? []
   const worst = misses.reduce((worst, miss) => (Math.abs(miss) > Math.abs(worst) ? miss : worst), 0)
-  const missed =
-    misses.length === 0
-      ? ''
-      : ` Readings differ from the prediction by at most ${(worst * 100).toFixed(1)} percentage points.`
-  return `${planned.length} shots planned, ${sum(planned)} mL, of which ${(plan.drainFraction * 100).toFixed(0)} % should drain; predicted water content between ${min.toFixed(3)} and ${max.toFixed(3)} m³/m³.${outcome}${missed}`
+  const missed = misses.length === 0 ? '' : ` Readings differ from the prediction by at most ${asPoints(worst)}.`
+  return `${planned.length} shots planned, ${sum(planned)} mL, of which ${asPercent(plan.drainFraction, 0)} should drain; predicted water content between ${min.toFixed(3)} and ${max.toFixed(3)} m³/m³.${outcome}${missed}`
 }

@@ -1,5 +1,5 @@
 /**
- * Colours that people with the common colour-vision deficiencies tell apart (Okabe and Ito 2008, Color Universal Design),
+ * Colours that people with the common colour-vision deficiencies tell apart (okabe-2008),
  * darkened or lightened where thin lines need contrast. Lines also differ in dash and points in shape, so that print without
  * colour works. Dark is for screens only: paper stays white.
  */

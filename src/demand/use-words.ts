@@ -1,4 +1,5 @@
 import type { WordsOf } from '../quantity/explained.js'
+import { asPercent } from '../quantity/in-words.js'
 import type { UseFinding } from './use-finding.js'
 
 const PRACTICE = 'common practice, no source'
@@ -23,7 +24,7 @@ export const USE_WORDS: WordsOf<UseFinding> = {
   ],
   'fails-new-days': [
     ({ value }) =>
-      `on days outside the fit it explains ${(100 * value).toFixed(0)} % of the variance: the crop or the house has changed`,
+      `on days outside the fit it explains ${asPercent(value, 0)} of the variance: the crop or the house has changed`,
     PRACTICE,
   ],
 }

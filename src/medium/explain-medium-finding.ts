@@ -1,6 +1,7 @@
 import { VALIDITY_WORDS } from '../quantity/explain-quantity-finding.js'
-import { asPercent, digits, explained, type ReasonWords, type WordsOf } from '../quantity/explained.js'
+import { digits, explained, type ReasonWords, type WordsOf } from '../quantity/explained.js'
 import type { CodedFinding, Finding } from '../quantity/finding.js'
+import { asPercent } from '../quantity/in-words.js'
 import type { ExplainedMedium, FitRefusal, MediumCode } from './medium-finding.js'
 
 const WORDS: WordsOf<CodedFinding<MediumCode>> = {
@@ -19,11 +20,11 @@ const WORDS: WordsOf<CodedFinding<MediumCode>> = {
   ],
   'residual-extrapolated': [
     ({ value = 0, max }) =>
-      `the driest point, at ${max} cm, still holds ${Math.round(value * 100)} % of the water between residual and saturated: the dry end is extrapolated, do not use it beyond that suction`,
+      `the driest point, at ${max} cm, still holds ${asPercent(value, 0)} of the water between residual and saturated: the dry end is extrapolated, do not use it beyond that suction`,
   ],
   'saturation-extrapolated': [
     ({ value = 0 }) =>
-      `the wettest point lacks ${Math.round(value * 100)} % of the water between residual and saturated: measure saturation, or fix it`,
+      `the wettest point lacks ${asPercent(value, 0)} of the water between residual and saturated: measure saturation, or fix it`,
   ],
   'no-air-entry': [
     ({ value = 0 }) =>

@@ -16,7 +16,7 @@ export function logExcess(x: number): number {
 
 /**
  * The x from zero for which x - ln(1 + x) is `excess`: -1 - W₋₁(-exp(-1 - excess)) of Lambert's function, which cannot be formed
- * that way when the excess is small or large. The bracket is the bound of Chatzigeorgiou (2013), IEEE Communications Letters 17:1505.
+ * that way when the excess is small or large. The bracket is the bound of chatzigeorgiou-2013.
  */
 export function inverseLogExcess(excess: number): number {
   const root = Math.sqrt(2 * excess)

@@ -3,7 +3,7 @@ const SETTLED = 1e-6
 const MAX = 600
 
 /**
- * The least value of a function of some numbers by the downhill simplex of Nelder and Mead (1965), The Computer Journal 7:308-313: for
+ * The least value of a function of some numbers by the downhill simplex of nelder-1965: for
  * functions with kinks, on which derivatives mislead. Begun again where it ended until that brings no more.
  */
 export function nelderMead(

@@ -7,7 +7,7 @@ export interface RandomNumbers {
 }
 
 /**
- * The generator xoshiro128** 1.1 of Blackman and Vigna (2021, ACM Transactions on Mathematical Software 47:36): whole numbers below
+ * The generator xoshiro128** 1.1 of blackman-2021: whole numbers below
  * 2^32 from a state of four words that are not all zero.
  */
 export function xoshiro128(state: readonly [number, number, number, number]): () => number {
@@ -32,7 +32,7 @@ export function randomNumbers(seed: number): RandomNumbers {
   const next = xoshiro128(words as [number, number, number, number])
   const uniform = () => ((next() >>> 5) * 67108864 + (next() >>> 6)) / 9007199254740992
   let kept: number | undefined
-  // Box and Muller (1958), Annals of Mathematical Statistics 29:610-611: two normal numbers from two even ones.
+  // box-1958: two normal numbers from two even ones.
   const normal = () => {
     if (kept !== undefined) {
       const value = kept

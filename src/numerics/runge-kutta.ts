@@ -16,8 +16,7 @@ export interface PairProblem {
 }
 
 /**
- * Follows two differential equations by the fifth-order steps of Dormand and Prince (1980), Journal of Computational and Applied
- * Mathematics 6:19-26, and returns the place where they ended and the unknowns there.
+ * Follows two differential equations by the fifth-order steps of dormand-1980, and returns the place where they ended and the unknowns there.
  */
 export function followPair({ slopes, from, to, start, tolerance, scale, ended }: PairProblem): readonly [number, Pair] {
   let x = from

@@ -1,5 +1,6 @@
-import { asPercent, digits, explained, type OneCodeEach, type WordsOf } from '../quantity/explained.js'
+import { digits, explained, type OneCodeEach, type WordsOf } from '../quantity/explained.js'
 import type { Finding } from '../quantity/finding.js'
+import { asPercent } from '../quantity/in-words.js'
 import type { PlacementConflict } from './check-placement.js'
 import { PLACEMENT_WORDS } from './placement-words.js'
 import type { ProbeFinding } from './probe-finding.js'
@@ -27,7 +28,7 @@ const WORDS: WordsOf<ProbeFinding> = {
   ],
   'not-dry-yet': [
     ({ value = 0 }) =>
-      `the last two weighings differ by ${(100 * value).toFixed(2)} %, more than 0.1 %: the sample still held water, and its water content is too low`,
+      `the last two weighings differ by ${asPercent(value, 2)}, more than 0.1 %: the sample still held water, and its water content is too low`,
     'iso-17892-1-2014, iso-11465-1993 (constant mass) [not confirmed, source not seen]',
   ],
   'outside-calibration': [

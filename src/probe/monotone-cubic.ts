@@ -30,8 +30,7 @@ export function levelsOf(
 }
 
 /**
- * Knots of the cubic through the levels that rises or falls all the way: slopes after Fritsch and Butland (1984), SIAM Journal on
- * Scientific and Statistical Computing 5:300-304, with the slope of a parabola at the ends, or none where that would turn.
+ * Knots of the cubic through the levels that rises or falls all the way: slopes after fritsch-1984, with the slope of a parabola at the ends, or none where that would turn.
  */
 export function monotoneKnots(levels: readonly Level[]): CalibrationKnot[] {
   const chords: number[] = []

@@ -62,9 +62,6 @@ function sentence(code: string, say: () => string): string {
   }
 }
 
-/** A share as per cent of the volume. */
-export const asPercent = (share: number | undefined): string => `${(100 * (share ?? Number.NaN)).toFixed(1)} %`
-
 /** A number of a finding to three digits; "?" where it is missing. */
 export const digits = (value: number | undefined): string =>
   value === undefined ? '?' : `${Number(value.toPrecision(3))}`

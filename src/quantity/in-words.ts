@@ -38,3 +38,24 @@ function inTime(seconds: number, short: (x: number) => string): string {
   if (size < 7200) return `${short(seconds / 60)} min`
   return size < 172800 ? `${short(seconds / 3600)} h` : `${short(seconds / 86400)} d`
 }
+
+/** A share of one as per cent, with so many digits behind the point. */
+export function asPercent(share: number | undefined, digits = 1): string {
+  return `${fixed(100 * (share ?? Number.NaN), digits)} %`
+}
+
+/** A change of a water content in points of the volume. */
+export function asPoints(change: number, digits = 1): string {
+  return `${fixed(100 * change, digits)} points`
+}
+
+export function asLitres(volume: number): string {
+  return `${fixed(volume, 2)} L`
+}
+
+function fixed(x: number, digits: number): string {
+  return x
+    .toFixed(digits)
+    .replace(/^-(?=[0.]+$)/, '')
+    .replace('-', '−')
+}

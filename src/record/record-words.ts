@@ -1,4 +1,5 @@
 import type { ReasonWords, WordsOf } from '../quantity/explained.js'
+import { asPercent, asPoints } from '../quantity/in-words.js'
 import type { RecordFinding } from './record-finding.js'
 import type { RecordReason } from './record-reason.js'
 
@@ -65,23 +66,22 @@ export const RECORD_WORDS: WordsOf<RecordFinding> = {
   'few-shots': [({ shots }) => `it rests on ${shots} shots; three or more say more`, PRACTICE],
   'reading-rises-with-salt': [
     ({ levelPerDay, drainPerDay }) =>
-      `the level after drain rises by ${points(levelPerDay)} points a day while the drain rises by ${drainPerDay.toFixed(2)} dS/m a day: correct the reading for salt, or trust it less`,
+      `the level after drain rises by ${asPoints(levelPerDay, 2)} a day while the drain rises by ${drainPerDay.toFixed(2)} dS/m a day: correct the reading for salt, or trust it less`,
     PRACTICE,
   ],
   'above-capacity': [
     ({ max, capacity }) =>
-      `a level after drain of ${(100 * max).toFixed(1)} % is above the ${(100 * capacity).toFixed(1)} % that the medium can hold: salt, a wrong calibration or a wrong capacity`,
+      `a level after drain of ${asPercent(max)} is above the ${asPercent(capacity)} that the medium can hold: salt, a wrong calibration or a wrong capacity`,
     PRACTICE,
   ],
   'climbs-between-shots': [
     ({ rise, start, end }) =>
-      `the water content climbs by ${points(rise)} points in ${((end - start) / 3600).toFixed(1)} h without a shot: a valve or an emitter that leaks, rain, or a probe that warms up`,
+      `the water content climbs by ${asPoints(rise, 2)} in ${((end - start) / 3600).toFixed(1)} h without a shot: a valve or an emitter that leaks, rain, or a probe that warms up`,
     PRACTICE,
   ],
 }
 
-const points = (change: number) => (100 * change).toFixed(2)
 const moves = ({ about, perDay }: { readonly about: string; readonly perDay: number }) =>
-  `probe ${about} moves away from its neighbours by ${points(perDay)} points a day`
+  `probe ${about} moves away from its neighbours by ${asPoints(perDay, 2)} a day`
 const sees = ({ share }: { readonly share: number }) =>
-  `the probe sees ${Math.round(share * 100)} % of the water that was kept`
+  `the probe sees ${asPercent(share, 0)} of the water that was kept`

@@ -1,15 +1,16 @@
 import { explained, type WordsOf } from '../quantity/explained.js'
 import type { Finding } from '../quantity/finding.js'
+import { asLitres } from '../quantity/in-words.js'
 import type { RehearsalFinding } from './outcome/rehearsal-finding.js'
 
 const WORDS: WordsOf<RehearsalFinding> = {
   'beyond-limit-of-day': [
     ({ volume, limit }) =>
-      `The controller gave ${litres(volume)} in the worst 24 h, more than the limit of ${litres(limit)}.`,
+      `The controller gave ${asLitres(volume)} in the worst 24 h, more than the limit of ${asLitres(limit)}.`,
   ],
   'beyond-limit-of-day-against-will': [
     ({ volume, limit }) =>
-      `${litres(volume)} passed in the worst 24 h where ${litres(limit)} are the limit, part of it while the controller wanted the valve closed: only a main valve, or a person, can stop that.`,
+      `${asLitres(volume)} passed in the worst 24 h where ${asLitres(limit)} are the limit, part of it while the controller wanted the valve closed: only a main valve, or a person, can stop that.`,
   ],
   'opening-too-long': [
     ({ duration, limit }) =>
@@ -57,8 +58,4 @@ export function explainRehearsalFinding(finding: RehearsalFinding): Finding {
 
 function count(number: number, thing: string): string {
   return `${number} ${thing}${number === 1 ? '' : 's'}`
-}
-
-function litres(volume: number): string {
-  return `${volume.toFixed(2)} L`
 }

@@ -17,7 +17,7 @@ export function draw(spread: Spread, { uniform, normal }: RandomNumbers, freedom
   }
 }
 
-/** Student's t from two even numbers: Bailey (1994), Mathematics of Computation 62:779-781. */
+/** Student's t from two even numbers: bailey-1994. */
 function student(freedom: number, uniform: () => number): number {
   for (;;) {
     const u = 2 * uniform() - 1

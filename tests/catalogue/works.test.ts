@@ -37,6 +37,14 @@ describe('the table of works', () => {
     expect(unknownKeys(cited)).toEqual([])
     expect(unknownKeys([{ name: 'x.ts', key: 'topp-1908' }])).toEqual(['x.ts: topp-1908'])
   })
+  it('holds the journal, volume and pages of every work, which no other line of the sources repeats', () => {
+    const PLACE = /[A-Z][a-z]+ \d+:\d+-\d/
+    const isShown = (line: string) => /sourceInFull\(|^\/\*\* `/.test(line.trim().replace(/^\* /, ''))
+    expect(
+      lines.filter(({ line }) => PLACE.test(line) && !isShown(line)).map(({ name, line }) => `${name}: ${line}`),
+    ).toEqual([])
+    expect(PLACE.test('Alexander (1977), SIAM Journal on Numerical Analysis 14:1006-1021')).toBe(true)
+  })
   it('has no work that nothing cites', () => {
     const used = new Set(cited.map(({ key }) => key))
     expect(workKeys().filter((key) => !used.has(key))).toEqual([])

@@ -257,7 +257,7 @@ describe('a plan against its outcome', () => {
     }
     const given = plan.shots.map(({ time }) => ({ time: time as number, millilitres: 100 }))
     const svg = drawn(chartPlan({ ...base, readings, given, request }))
-    expect(description(svg)).toContain('at most -1.3 percentage points')
+    expect(description(svg)).toContain('at most −1.3 points')
     expect(description(svg)).toContain(`${given.length} shots given, ${100 * given.length} mL`)
   })
   it('takes readings from outside the plan, and none', () => {

@@ -21,6 +21,15 @@ function copiesIn(files: readonly { readonly path: string; readonly code: string
   )
 }
 
+describe('a share that is told to people', () => {
+  const PER_CENT = /(100 \* [\w.]+|[\w.]+ \* 100)\)*\.toFixed\(/
+  it('is put into per cent or points in one file', () => {
+    const telling = sourceFiles().filter(({ code }) => PER_CENT.test(code))
+    expect(telling.map(({ path }) => path)).toEqual([])
+  })
+  it('would be found elsewhere', () => expect(PER_CENT.test('(share * 100).toFixed(1)')).toBe(true))
+})
+
 describe('a property that several interfaces of a topic have', () => {
   it('stands once, as a term that they extend', () => {
     const files = sourceFiles()

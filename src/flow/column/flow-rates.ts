@@ -1,4 +1,4 @@
-// Two implicit stages, the second at the end of the step: Alexander (1977), SIAM Journal on Numerical Analysis 14:1006-1021.
+// Two implicit stages, the second at the end of the step: alexander-1977.
 export const STAGE = 0.2928932188134524
 export const REST = 0.7071067811865476
 

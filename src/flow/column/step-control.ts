@@ -45,7 +45,7 @@ interface Controlled {
 
 /**
  * By how much the step that follows one that stands is longer. Behind a shot errors fall while steps grow, by the same share in each, so
- * that the fall goes on in the next: Gustafsson (1994), ACM Transactions on Mathematical Software 20:496-517, from memory. Half of that fall is
+ * that the fall goes on in the next: gustafsson-1994, from memory. Half of that fall is
  * believed: with all of it one step in eight was tried in vain. The error of a drain that has risen and begins to fall changes its sign, and is
  * small by chance.
  */

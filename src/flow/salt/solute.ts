@@ -14,8 +14,7 @@ interface SoluteConditions {
   readonly diffusion: number
 }
 
-// Three implicit stages of the third order, the last at the end of the step: Alexander (1977), SIAM Journal on Numerical Analysis 14:1006-1021,
-// from memory; with the two stages of the flow salt closed in with the power 1.6 of the step behind a shot.
+// Three implicit stages of the third order, the last at the end of the step: alexander-1977, from memory; with the two stages of the flow salt closed in with the power 1.6 of the step behind a shot.
 const STAGE = 0.4358665215084592
 const MIDDLE = 0.7179332607542296
 /** Weights of the first two stages in the whole, of γ = STAGE (-6γ² + 16γ - 1) / 4 and (6γ² - 20γ + 5) / 4; that of the last is its length. */

@@ -56,7 +56,7 @@ export function prepare(transport: Transport, { up, middle }: StepFlows, diffusi
     const flow = up[e]!
     // A curve that ends at nothing may lie a film below it, and a root of that is no number.
     const waterContent = Math.max(middle[e]!, 0)
-    // Millington and Quirk (1961): the pores wind the more, the drier they are.
+    // millington-1961: the pores wind the more, the drier they are.
     const tortuous = (diffusion * waterContent ** (10 / 3)) / (saturated * saturated)
     const exchange = (dispersivity * Math.abs(flow) + sections[e]! * tortuous) / lengths[e]!
     const upstream = Math.abs(flow) <= 2 * exchange ? 0.5 : 1 - exchange / Math.abs(flow)

@@ -1,4 +1,5 @@
 import type { WordsOf } from '../../quantity/explained.js'
+import { asPercent } from '../../quantity/in-words.js'
 import type { EmitterFinding } from './emitter-finding.js'
 
 const PRACTICE = 'common practice, no source'
@@ -21,7 +22,7 @@ export const EMITTER_WORDS: WordsOf<EmitterFinding> = {
   ],
   'uneven-zone': [
     ({ value }) =>
-      `the driest quarter gets ${(100 * value).toFixed(0)} % of the mean: check pressure, filters and emitters before running longer`,
+      `the driest quarter gets ${asPercent(value, 0)} of the mean: check pressure, filters and emitters before running longer`,
     PRACTICE,
   ],
   'weak-emitters': [

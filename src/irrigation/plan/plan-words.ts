@@ -1,4 +1,5 @@
 import { digits, type WordsOf } from '../../quantity/explained.js'
+import { asPercent } from '../../quantity/in-words.js'
 import type { PlanCause, PlanFinding } from './plan-finding.js'
 
 const PRACTICE = 'common practice, no source'
@@ -97,5 +98,5 @@ function because({ because: cause }: PlanFinding): string {
 /** One of the numbers of a finding as it is read aloud. */
 function told(number: number | undefined, { unit }: PlanFinding): string {
   if (number === undefined) return ''
-  return unit === 'L' ? `${digits(number)} L` : `${(number * 100).toFixed(1)} %`
+  return unit === 'L' ? `${digits(number)} L` : asPercent(number)
 }

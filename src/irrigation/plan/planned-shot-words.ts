@@ -1,5 +1,6 @@
 import type { WordsOf } from '../../quantity/explained.js'
 import type { WaterContent } from '../../quantity/generated/kinds.js'
+import { asPercent } from '../../quantity/in-words.js'
 import type { ShotReason } from './day-plan.js'
 
 /** Why a shot of a plan is given: its `reason` as a code, and the water content before it. */
@@ -11,7 +12,7 @@ export interface PlannedShotReason {
 }
 
 const PRACTICE = 'common practice, no source'
-const level = ({ waterContent }: PlannedShotReason) => `${(waterContent * 100).toFixed(1)} %`
+const level = ({ waterContent }: PlannedShotReason) => asPercent(waterContent)
 
 /** Why a planned shot is given. */
 export const PLANNED_SHOT_WORDS: WordsOf<PlannedShotReason> = {

@@ -1,4 +1,5 @@
 import type { WordsOf } from '../../quantity/explained.js'
+import { asPercent } from '../../quantity/in-words.js'
 import type { SaltFinding } from './salt-finding.js'
 
 /** Where salts go, and which number not to take for the drain fraction. */
@@ -6,11 +7,9 @@ export const SALT_WORDS: WordsOf<SaltFinding> = {
   'not-steady': [
     ({ rise, drainFraction: share, steadyFraction: implied, headingFor: heading }) => {
       const ratio =
-        implied === undefined
-          ? ''
-          : `; the ${(100 * implied).toFixed(0)} % that the ECs suggest is not the drain fraction`
+        implied === undefined ? '' : `; the ${asPercent(implied, 0)} that the ECs suggest is not the drain fraction`
       const end = heading === undefined ? '' : `, heading for ${heading.toFixed(1)} dS/m in the drain`
-      return `salts are ${rise > 0 ? 'being stored' : 'being lost'}: ${(100 * share).toFixed(1)} % drains and the root zone changes by ${rise.toFixed(2)} dS/m in this time${end}${ratio}`
+      return `salts are ${rise > 0 ? 'being stored' : 'being lost'}: ${asPercent(share)} drains and the root zone changes by ${rise.toFixed(2)} dS/m in this time${end}${ratio}`
     },
     'salt balance of the root zone',
   ],

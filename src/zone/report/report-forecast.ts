@@ -1,6 +1,7 @@
+import { asLitres } from '../../quantity/in-words.js'
 import type { ZoneDay } from '../day/zone-day.js'
 import { explainZoneFinding } from '../explain-zone-finding.js'
-import { asLitres, asMillilitres, inHours } from './report-words.js'
+import { asMillilitres, inHours } from './report-words.js'
 
 /** A table: what is foreseen, and what holds five and nine of ten outcomes. */
 export function forecastLines({ probes, nextUse }: ZoneDay): string[] {

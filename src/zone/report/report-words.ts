@@ -5,10 +5,7 @@ import type { ZoneReason } from '../findings/zone-reason.js'
 /** A moment by the clock of the zone. */
 export type Clock = (time: number) => string
 
-export const asPercent = (share: number, digits = 1) => `${(share * 100).toFixed(digits)} %`
-export const points = (share: number, digits = 1) => `${Math.abs(share * 100).toFixed(digits)} points`
 export const inHours = (seconds: number) => `${(seconds / 3600).toFixed(1)} h`
-export const asLitres = (volume: number) => `${volume.toFixed(2)} L`
 export const asMillilitres = (volume: number) => (1000 * volume).toFixed(0).replace(/^-0$/, '0').replace('-', '−')
 export const counted = (n: number, word: string) => `${n} ${word}${n === 1 ? '' : 's'}`
 export const told = <T>(

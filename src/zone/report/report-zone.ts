@@ -1,5 +1,6 @@
 import { explainIrrigationFinding } from '../../irrigation/explain-irrigation-finding.js'
 import { requireObject } from '../../quantity/guard.js'
+import { asLitres, asPercent, asPoints } from '../../quantity/in-words.js'
 import { checkZone } from '../checked-zone.js'
 import type { OfZoneDay } from '../day/terms.js'
 import type { ProbeDay, ZoneDay } from '../day/zone-day.js'
@@ -13,7 +14,7 @@ import type { Zone } from '../zone.js'
 import { checkDiagnosis, checkProposal } from './checked-proposal.js'
 import { causeLines } from './report-causes.js'
 import { forecastLines } from './report-forecast.js'
-import { asLitres, asPercent, type Clock, counted, points, spelt, told } from './report-words.js'
+import { type Clock, counted, spelt, told } from './report-words.js'
 
 /** A part of a report: its title and its sentences. */
 export interface ReportSection {
@@ -130,7 +131,7 @@ function probeLines(
   const [first, final] = [shots[0], shots[shots.length - 1]]
   const rises =
     first && final
-      ? `, the first rise from ${at(first.start)}, the last from ${at(final.start)}, by ${points(mean)} on average`
+      ? `, the first rise from ${at(first.start)}, the last from ${at(final.start)}, by ${asPoints(mean)} on average`
       : ''
   const lines = [
     `${name}${used ? '' : ' (left out)'}: water content ${told(range, ({ min, max }) => `from ${asPercent(min)} to ${asPercent(max)}`)}; ${seen}${rises}.`,
@@ -138,12 +139,12 @@ function probeLines(
   if (!range.known) return lines
   lines.push(
     `  Level after drain: ${told(drainedLevel, (x) => `${asPercent(x.level)} ± ${asPercent(x.spread)} (${counted(x.shots, 'shot')})`)}.`,
-    `  In that stretch: ${told(night, (x) => `from ${at(x.from)} to ${at(x.to)} it ${x.fall < 0 ? 'rose' : 'fell'} by ${points(x.fall)}, ${points(x.perHour, 2)} an hour, to ${asPercent(x.morning)}`)}.`,
+    `  In that stretch: ${told(night, (x) => `from ${at(x.from)} to ${at(x.to)} it ${x.fall < 0 ? 'rose' : 'fell'} by ${asPoints(Math.abs(x.fall))}, ${asPoints(Math.abs(x.perHour), 2)} an hour, to ${asPercent(x.morning)}`)}.`,
   )
   if (!limits.known || !last.known) return lines
   const above = last.value - limits.value.refillPoint
   lines.push(
-    `  Its own refill point is ${asPercent(limits.value.refillPoint)}; ${standing(day, at)} at ${asPercent(last.value)}, ${points(above)} ${above < 0 ? 'below' : 'above'} it.`,
+    `  Its own refill point is ${asPercent(limits.value.refillPoint)}; ${standing(day, at)} at ${asPercent(last.value)}, ${asPoints(Math.abs(above))} ${above < 0 ? 'below' : 'above'} it.`,
   )
   if (above >= 0) lines.push(`  If nobody waters it reaches that point ${refillText(refill)}.`)
   return lines

@@ -1,5 +1,6 @@
 import { ASSUMPTION_WORDS, DOUBT_WORDS } from '../../demand/reference/weather-words.js'
 import { explained, type WordsOf } from '../../quantity/explained.js'
+import { asLitres, asPercent, asPoints } from '../../quantity/in-words.js'
 import { oneOf } from '../../quantity/one-of.js'
 import type { DayDifference } from '../day/day-differences.js'
 import { OFF_TARGET, type ZoneFinding } from '../findings/zone-finding.js'
@@ -14,9 +15,9 @@ export const DIFFERENCE_WORDS: WordsOf<DayDifference, [at: ClockTime]> = {
   given: [
     (finding) =>
       // Of nothing there is no share.
-      `${litres(finding.tomorrow)} instead of ${litres(finding.today)}${finding.today > 0 ? ` (${signed(100 * (finding.tomorrow / finding.today - 1))} %)` : ''}`,
+      `${asLitres(finding.tomorrow)} instead of ${asLitres(finding.today)}${finding.today > 0 ? ` (${signed(100 * (finding.tomorrow / finding.today - 1))} %)` : ''}`,
   ],
-  'drain-fraction': [(finding) => `a drain of ${percent(finding.tomorrow)} instead of ${percent(finding.today)}`],
+  'drain-fraction': [(finding) => `a drain of ${asPercent(finding.tomorrow)} instead of ${asPercent(finding.today)}`],
   'first-shot': [(finding, at) => `the first shot at ${at(finding.tomorrow)} instead of ${at(finding.today)}`],
   'last-shot': [(finding, at) => `the last shot at ${at(finding.tomorrow)} instead of ${at(finding.today)}`],
 }
@@ -34,7 +35,7 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
   ],
   'fell-away': [
     (finding) =>
-      `${finding.probe} stands ${points(finding.below)} below the level to which its own shots drained back, the others ${points(finding.others)}: lifted, or its plant dry; it is left out, so look at it first`,
+      `${finding.probe} stands ${asPoints(finding.below)} below the level to which its own shots drained back, the others ${asPoints(finding.others)}: lifted, or its plant dry; it is left out, so look at it first`,
   ],
   'no-late-reading': [(finding) => `${finding.probe} has no late reading, and is left out`],
   'no-level-after-drain': [
@@ -59,19 +60,19 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
   ],
   'climbs-between-shots': [
     (finding, at) =>
-      `${finding.probe} climbed by ${points(finding.rise)} from ${at(finding.from)} to ${at(finding.to)}, more slowly than a shot: a valve or an emitter that leaks, shots too small to show, rain, a hand that watered, or a probe that warmed up; close the water by hand, look and listen`,
+      `${finding.probe} climbed by ${asPoints(finding.rise)} from ${at(finding.from)} to ${at(finding.to)}, more slowly than a shot: a valve or an emitter that leaks, shots too small to show, rain, a hand that watered, or a probe that warmed up; close the water by hand, look and listen`,
   ],
   'level-stepped': [
     (finding, at) =>
-      `${finding.probe} ${finding.change < 0 ? 'fell' : 'rose'} by ${points(Math.abs(finding.change))} at once at ${at(finding.time)} and stayed there: a probe that was pulled, pushed or bumped, or a container that was moved; look at it, and compare nothing across that moment`,
+      `${finding.probe} ${finding.change < 0 ? 'fell' : 'rose'} by ${asPoints(Math.abs(finding.change))} at once at ${at(finding.time)} and stayed there: a probe that was pulled, pushed or bumped, or a container that was moved; look at it, and compare nothing across that moment`,
   ],
   'rises-with-salt': [
     (finding) =>
-      `the level after drain of ${finding.probe} rises by ${points(finding.levelPerDay, 2)} a day together with the drain, by ${finding.drainPerDay.toFixed(2)} dS/m a day: salt that the probe takes for water; measure before and after a flush`,
+      `the level after drain of ${finding.probe} rises by ${asPoints(finding.levelPerDay, 2)} a day together with the drain, by ${finding.drainPerDay.toFixed(2)} dS/m a day: salt that the probe takes for water; measure before and after a flush`,
   ],
   'off-capacity': [
     (finding) =>
-      `${finding.probe} drains back to ${points(Math.abs(finding.difference))} ${finding.difference > 0 ? 'above' : 'below'} the container capacity of the bench test: a probe sees one place, so weigh a container before you trust either`,
+      `${finding.probe} drains back to ${asPoints(Math.abs(finding.difference))} ${finding.difference > 0 ? 'above' : 'below'} the container capacity of the bench test: a probe sees one place, so weigh a container before you trust either`,
   ],
   'level-remembered': [
     (finding) =>
@@ -87,7 +88,7 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
   ],
   'probes-differ': [
     (finding) =>
-      `the probes differ by ${points(finding.spread)} at the end of the day; each is judged by its own level`,
+      `the probes differ by ${asPoints(finding.spread)} at the end of the day; each is judged by its own level`,
   ],
   'readings-out-of-order': [
     (finding) =>
@@ -95,23 +96,23 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
   ],
   'negative-use': [
     (finding) =>
-      `the water balance says ${litres(finding.use)}, less than nothing: the log, the share of a container or a probe is wrong`,
+      `the water balance says ${asLitres(finding.use)}, less than nothing: the log, the share of a container or a probe is wrong`,
   ],
   'use-doubted': [
     (finding) =>
-      `the water balance says that ${litres(finding.use)} were used, ${Math.round((100 * finding.use) / finding.climate)} % of the ${litres(finding.climate)} that the climate says: one of the log, the drain gauge, the probes, the volume of the container, the readings of the climate and the crop coefficient is wrong`,
+      `the water balance says that ${asLitres(finding.use)} were used, ${Math.round((100 * finding.use) / finding.climate)} % of the ${asLitres(finding.climate)} that the climate says: one of the log, the drain gauge, the probes, the volume of the container, the readings of the climate and the crop coefficient is wrong`,
   ],
   'drain-gauge-silent': [
     (finding) =>
-      `nothing drained of ${litres(finding.given)} by the log (${finding.entries} ${finding.entries === 1 ? 'entry' : 'entries'}): a gauge that is stuck or bypassed, or shots too small to drain; look under the container`,
+      `nothing drained of ${asLitres(finding.given)} by the log (${finding.entries} ${finding.entries === 1 ? 'entry' : 'entries'}): a gauge that is stuck or bypassed, or shots too small to drain; look under the container`,
   ],
   'more-drain-than-given': [
     (finding) =>
-      `${litres(finding.drained)} drained of ${litres(finding.given)} given: more than was given cannot drain for long`,
+      `${asLitres(finding.drained)} drained of ${asLitres(finding.given)} given: more than was given cannot drain for long`,
   ],
   'salts-not-steady': [
     (finding) =>
-      `at a steady state without uptake of salts ${percent(finding.steady, 0)} would drain and ${percent(finding.share, 0)} did, so that salts are taken up or stored; this is no target for drain`,
+      `at a steady state without uptake of salts ${asPercent(finding.steady, 0)} would drain and ${asPercent(finding.share, 0)} did, so that salts are taken up or stored; this is no target for drain`,
   ],
   'root-zone-temperature': [
     (finding) =>
@@ -138,7 +139,4 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
 type WeatherDoubt = Extract<ZoneFinding, { readonly code: 'climate-doubted' }>['weather']
 
 const times = ({ times: list }: { readonly times: readonly number[] }, at: ClockTime) => list.map(at).join(', ')
-const percent = (share: number, digits = 1) => `${(share * 100).toFixed(digits)} %`
-const points = (share: number, digits = 1) => `${(share * 100).toFixed(digits)} points`
-const litres = (volume: number) => `${volume.toFixed(2)} L`
 const signed = (x: number, digits = 0) => `${x < 0 ? '−' : '+'}${Math.abs(x).toFixed(digits)}`
