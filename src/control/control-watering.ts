@@ -38,7 +38,7 @@ import type { WateringState } from './watering/state.js'
  *   now: start + 180 * i, readings: [{ waterContent: waterContent(level), time: start + 180 * i }], locked: false,
  * }))
  * const { outputs } = runReducer({ reducer, inputs })
- * outputs.map((decision) => decision.reason).slice(4) // => ['wet-enough', 'starting', 'starting', 'starting']
+ * outputs.map((decision) => decision.reason).slice(4) // => ['wet-enough', 'dry', 'shot-given', 'resting']
  */
 export function controlWatering(settings: WateringSettings): Reducer<WateringState, WateringInput, WateringDecision> {
   requireObject(settings, 'settings')
