@@ -48,7 +48,7 @@ export interface RichardsSurroundings {
   /** How salt moves; without it none is followed. */
   readonly salt?: SaltInContainer
   /**
-   * Heights at which the medium is followed, both ends included; by default 31, and up to 61 where the conductivity falls steeply. Unit: 1.
+   * Heights at which the medium is followed, both ends included; by default 27, and up to 61 where the conductivity falls steeply. Unit: 1.
    * Range: integers [5, 5001].
    */
   readonly nodes?: number

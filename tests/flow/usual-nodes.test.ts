@@ -27,10 +27,10 @@ const flowOf = (alpha: number, n: number, around: { nodes?: number; tolerance?: 
 const nodesOf = (flow: RichardsFlow) => flow.startFrom(waterContent(0.3)).pressureHeads.length
 
 describe('the nodes of a simulation that is not told how many', () => {
-  it('are 31 where the conductivity falls gently, more where it falls steeply, and never more than 61', () => {
-    expect(nodesOf(flowOf(0.1, 1.7))).toBe(31)
+  it('are 27 where the conductivity falls gently, more where it falls steeply, and never more than 61', () => {
+    expect(nodesOf(flowOf(0.1, 1.7))).toBe(27)
     const steep = nodesOf(flowOf(0.32, 3.2))
-    expect(steep).toBeGreaterThan(45)
+    expect(steep).toBeGreaterThan(40)
     expect(steep).toBeLessThan(61)
     expect(nodesOf(flowOf(0.5, 4))).toBe(61)
   })
@@ -42,7 +42,7 @@ describe('the nodes of a simulation that is not told how many', () => {
       medium: dead,
       saturatedConductivity: centimetresPerHour(280),
     })
-    expect(nodesOf(flow)).toBe(31)
+    expect(nodesOf(flow)).toBe(27)
     const falling = { ...dead, relativeConductivity: (s: number) => (s > 5 ? 0 : 1) as never }
     const other = containerFlowRichards1931({
       container: bag,

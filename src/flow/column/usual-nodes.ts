@@ -3,10 +3,10 @@ import type { ConductiveModel } from '../../medium/curves/retention-model.js'
 import type { SuctionHead } from '../../quantity/generated/kinds.js'
 
 /** Fewest and most nodes of a simulation that is not told how many. */
-const FEWEST = 31
+const FEWEST = 27
 const MAX = 61
 /** E-folds by which the conductivity of a container at rest may fall over an element. */
-const FALL = 0.2
+const FALL = 0.23
 /** Share of the height whose fall is not counted: that of fine media hard by saturation, which no grid follows. */
 const MIN = 0.1
 /** Conductivity, as a share of that at saturation, below which nothing counts. */
