@@ -78,7 +78,7 @@ describe('a placement that was written down wrong', () => {
     expectInputError(check({ objects: 0 }), 'objects')
     expectInputError(check({ objects: [null] }), /^objects\[0\]$/)
     expectInputError(check({ probes: [null] }), /^probes\[0\]$/)
-    expectInputError(check({ probes: [{ name: 'A' }] }), 'place')
+    expectInputError(check({ probes: [{ name: 'A' }] }), /^from$/)
     expectInputError(check({ container: { ...container, shape: 'round' } }), 'container.shape')
     expectInputError(check({ objects: [{ name: 'x', kind: 'driper', from: place }] }), /^objects\[0\]\.kind$/)
     expectInputError(check({ medium: 'pre formed' }), 'medium')
