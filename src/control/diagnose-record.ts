@@ -1,7 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import { requireList, requireObject, requireRows } from '../quantity/guard.js'
 import { runReducer } from '../record/reducer.js'
-import type { Cause, Diagnosis } from './diagnosis/cause.js'
+import { type Cause, type Diagnosis, nothingTold } from './diagnosis/cause.js'
 import type { WatchZoneInput } from './diagnosis/input.js'
 import type { WatchZoneSettings } from './diagnosis/settings.js'
 import type { ZoneWatchState } from './diagnosis/zone-state.js'
@@ -85,12 +85,7 @@ export function diagnoseRecord(input: DiagnoseRecordInput): RecordDiagnosis {
       if (!standing.some(({ code }) => code === cause.code)) told.push({ time: inputs[k]!.now, cause })
     standing = causes
   })
-  const diagnosis = outputs[outputs.length - 1] ?? {
-    causes: [],
-    ruledOut: [],
-    cannotTell: [],
-    full: { known: false, reason: 'no-trusted-probe' },
-  }
+  const diagnosis = outputs[outputs.length - 1] ?? nothingTold()
   return { diagnosis, told, state }
 }
 

@@ -4,6 +4,7 @@ import type { Reducer } from '../quantity/reducer.js'
 import type { TimeUntilLevel } from '../record/forecast/time-until-level.js'
 import { type AlarmInput, type AlarmReport, type AlarmState, alarmLifeCycle } from './alarm.js'
 import { type AlarmCondition, alarmConditions } from './alarm-conditions.js'
+import { nothingTold } from './diagnosis/cause.js'
 import { WARNED_AHEAD, WEIGHT_BAND } from './domains.js'
 import type { AlarmWeight, AskedNow, OfDiagnosis } from './terms.js'
 
@@ -72,7 +73,7 @@ export function zoneAlarms(settings: ZoneAlarmSettings): Reducer<ZoneAlarmsState
   }
   // Refuses what is outside now, not at the first diagnosis.
   alarmConditions({
-    diagnosis: { causes: [], ruledOut: [], cannotTell: [], full: { known: false, reason: 'no-trusted-probe' } },
+    diagnosis: nothingTold(),
     ...raised,
   })
   return {

@@ -53,7 +53,8 @@ export function asLitres(volume: number): string {
   return `${fixed(volume, 2)} L`
 }
 
-function fixed(x: number, digits: number): string {
+/** A number with so many digits behind the point; what rounds to nothing has no sign. */
+export function fixed(x: number, digits: number): string {
   return x
     .toFixed(digits)
     .replace(/^-(?=[0.]+$)/, '')

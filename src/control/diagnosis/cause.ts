@@ -137,3 +137,8 @@ export interface Diagnosis {
     | { readonly known: true; readonly value: boolean }
     | { readonly known: false; readonly reason: 'no-trusted-probe' | 'only-newest-reading' }
 }
+
+/** What is told where nothing was looked at. */
+export function nothingTold(): Diagnosis {
+  return { causes: [], ruledOut: [], cannotTell: [], full: { known: false, reason: 'no-trusted-probe' } }
+}

@@ -2,8 +2,8 @@ import { isMoment } from '../moment.js'
 import { clockAdvance, isRefused } from './clock-advance.js'
 import { isCaughtUp, maxSame, passRun } from './equal-moments.js'
 import { type Hours, sharesEnough } from './hours.js'
-import { KNOWN, knowsPace } from './known-pace.js'
-import { atNewPace, HIDES, LONGS, NOT_LONGER, passLonger } from './rarer-decisions.js'
+import { knowsPace } from './known-pace.js'
+import { atNewPace, HIDES, LONGS, learntFrom, NOT_LONGER, passLonger } from './rarer-decisions.js'
 import type { WateringClock } from './state.js'
 import { owedAfter, paidBack } from './trembling-clock.js'
 
@@ -91,20 +91,18 @@ function ran(clock: WateringClock, now: number, step: number, hours: readonly Ho
     (Math.abs(apart) <= MENDED ||
       (steady >= 20 && elapsed - clock.agreed >= BELIEVED && !sharesEnough(hours, apart) && !isRefused(clock)))
   const { longer, longs } = step > HIDES * (clock.same + 1) * clock.pace ? passLonger(clock, step) : NOT_LONGER
-  // Decisions that fail as they open the valve are followed by one that opens nothing: steps that hide them are not alike in a row.
-  const isRarer = longs >= LONGS
   return {
     raw: now,
     elapsed,
     base: mended ? now - elapsed + lent : clock.base,
-    ...(isRarer ? { pace: longer, paces: KNOWN } : learntPace(clock, made)),
+    // Decisions that fail as they open the valve are followed by one that opens nothing: steps that hide them are not alike in a row.
+    ...(longs >= LONGS ? learntFrom(longer) : { ...learntPace(clock, made), longer, longs }),
     steady,
     stalls: 0,
     same,
     usual,
     lent,
     owed,
-    ...(isRarer ? NOT_LONGER : { longer, longs }),
     uneven: clock.uneven,
     bad,
     doubt: mended ? 0 : clock.doubt,

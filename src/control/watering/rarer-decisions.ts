@@ -26,5 +26,10 @@ export function passLonger(clock: WateringClock, step: number): Pick<WateringClo
 export function atNewPace(clock: WateringClock, now: number): WateringClock {
   const { elapsed, longer } = clock
   const right = { base: now - elapsed, agreed: elapsed, doubt: 0, vouched: 0, refused: null, byCount: 0, byClock: 0 }
-  return { ...clock, ...right, pace: longer, paces: KNOWN, longer: 0, longs: 0 }
+  return { ...clock, ...right, ...learntFrom(longer) }
+}
+
+/** A pace that long steps which are alike have taught. */
+export function learntFrom(longer: number): Pick<WateringClock, 'pace' | 'paces' | 'longer' | 'longs'> {
+  return { pace: longer, paces: KNOWN, ...NOT_LONGER }
 }

@@ -5,7 +5,7 @@ import type { WateringProbe } from './state.js'
 /** A rise of a smaller share of what the shot should bring is none: two or three times the scatter of a median where a shot brings 0.02 m³/m³. */
 const SHARE = 0.2
 /** So many shots that plants may have drunk meanwhile hide one, at their use of a day in so much daylight. Own judgement. Unit: 1, s. */
-const HIDES = 0.75
+const DRUNK = 0.75
 const DAYLIGHT = 43200
 /** A fall is told over at least this time, in which noise does not hide it, and over not much more than the longer one, in which light changes. Own judgement. Unit: s. */
 const SHORT = 600
@@ -66,7 +66,7 @@ export function judgeRise(
   const used = probe.fall * passed
   const saw = view.seen - before + used >= (SHARE * limits.shot) / limits.substrate
   // Where decisions come seldom, plants may have drunk the shot before the next one.
-  if (!saw && (passed * limits.usual) / DAYLIGHT > HIDES * limits.shot) return judged
+  if (!saw && (passed * limits.usual) / DAYLIGHT > DRUNK * limits.shot) return judged
   // A probe that has agreed with the meter need not see water that the meter did not see either.
   if (meter.isBacked && meter.sawNone) return judged
   // A meter that said the same as the probe makes it good twice as fast.

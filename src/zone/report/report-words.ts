@@ -1,3 +1,4 @@
+import { fixed } from '../../quantity/in-words.js'
 import { explainZoneFinding } from '../explain-zone-finding.js'
 import type { Known } from '../findings/known.js'
 import type { ZoneReason } from '../findings/zone-reason.js'
@@ -6,7 +7,7 @@ import type { ZoneReason } from '../findings/zone-reason.js'
 export type Clock = (time: number) => string
 
 export const inHours = (seconds: number) => `${(seconds / 3600).toFixed(1)} h`
-export const asMillilitres = (volume: number) => (1000 * volume).toFixed(0).replace(/^-0$/, '0').replace('-', '−')
+export const asMillilitres = (volume: number) => fixed(1000 * volume, 0)
 export const counted = (n: number, word: string) => `${n} ${word}${n === 1 ? '' : 's'}`
 export const told = <T>(
   what: Known<T> | { readonly known: false; readonly reason: ZoneReason },
