@@ -262,11 +262,10 @@ describe.skipIf(CHROMIUM === undefined)('the explorer in Chromium (skipped where
     const wrong = seen.filter(({ value }, i) => ulpsBetween(Number(value), expected(equations[i]!)) > 16)
     expect(wrong).toEqual([])
   }, 120_000)
+  // Layout hangs on the width and contrast on the colours: two of the four pairs see all of both, and each takes half a minute.
   it.each([
     [1280, 900, 'light'],
-    [390, 844, 'light'],
     [390, 844, 'dark'],
-    [1280, 900, 'dark'],
   ] as const)(
     'has no serious fault of access and fits at %i × %i, %s',
     async (width, height, colorScheme) => {
