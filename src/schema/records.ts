@@ -4,7 +4,7 @@ import { oneOf } from '../quantity/one-of.js'
 import type { KindName } from '../text/generated/kind-types.js'
 import { KINDS } from '../text/generated/kinds.js'
 import { DocumentError, type DocumentProblem, MAX_PROBLEMS } from './document-error.js'
-import type { RecordDocument } from './probe-documents.js'
+import type { RecordDocument } from './documents/probe-documents.js'
 import { problemFrom } from './problem-from.js'
 import { checkReading, type TidyReading } from './tidy-reading.js'
 

@@ -2,7 +2,7 @@ import { type Instant, instant } from '../quantity/calendar.js'
 import { InputError } from '../quantity/errors.js'
 import { requireObject } from '../quantity/guard.js'
 import { rawReading } from '../quantity/raw-reading.js'
-import { bounded, quantityFrom } from './field.js'
+import { bounded, quantityFrom } from './field/field.js'
 import type { ReadingKind, ReadingOrigin } from './terms.js'
 
 /** One reading. */

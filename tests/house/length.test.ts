@@ -43,8 +43,8 @@ const LONG: Record<string, Record<string, string>> = {
     'src/chart/retention.ts': 'chartRetention drawContainer',
   },
   'one pass over text or records with one branch for each mark, as the standard lists them': {
-    'src/schema/csv-lines.ts': 'quotedRecord',
-    'src/schema/resolve-senml.ts': 'resolvedFrom',
+    'src/schema/csv/csv-lines.ts': 'quotedRecord',
+    'src/schema/senml/resolve-senml.ts': 'resolvedFrom',
   },
 }
 

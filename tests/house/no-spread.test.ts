@@ -61,8 +61,8 @@ const SHORT: Readonly<Record<string, string>> = {
   'src/repl/session.ts plain': 'the arguments of one call that somebody typed',
   'src/repl/session.ts given': 'the arguments of one call that somebody typed',
   'src/repl/sources.ts rest.map((one) => one.text)': 'the sources of one function',
-  'src/schema/text-from-bytes.ts units.subarray(i, i + 8192)': 'cut into 8,192 at a time',
-  'src/schema/tidy-csv.ts wrong': 'the first thing that is wrong in one row',
+  'src/schema/csv/text-from-bytes.ts units.subarray(i, i + 8192)': 'cut into 8,192 at a time',
+  'src/schema/csv/tidy-csv.ts wrong': 'the first thing that is wrong in one row',
 }
 
 describe('a list of the caller', () => {

@@ -23,7 +23,7 @@ import {
   writeDocument,
 } from 'porewater/schema'
 import { describe, expect, it } from 'vitest'
-import { textPattern } from '../../src/schema/text-pattern.js'
+import { textPattern } from '../../src/schema/field/text-pattern.js'
 import { allSpellings } from '../../src/text/all-spellings.js'
 import type { KindName } from '../../src/text/generated/kind-types.js'
 import { KINDS } from '../../src/text/generated/kinds.js'

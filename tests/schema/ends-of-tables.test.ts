@@ -1,8 +1,8 @@
 import { documentJsonSchema, readDocument, seriesFromCsv } from 'porewater/schema'
 import { describe, expect, it } from 'vitest'
+import { orderedTimes } from '../../src/schema/csv/table-times.js'
 import { DocumentError } from '../../src/schema/document-error.js'
-import { checked } from '../../src/schema/field.js'
-import { orderedTimes } from '../../src/schema/table-times.js'
+import { checked } from '../../src/schema/field/field.js'
 import { readingValue } from '../../src/schema/tidy-reading.js'
 
 const OPTIONS = { time: 'time', columns: { A: { column: 'a', kind: 'WaterContent' }, B: { column: 'b' } } }

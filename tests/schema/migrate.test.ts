@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { DocumentError } from '../../src/schema/document-error.js'
-import { DOCUMENTS } from '../../src/schema/documents.js'
-import { bringUpToDate, type MigrationStep } from '../../src/schema/migrate.js'
+import { DOCUMENTS } from '../../src/schema/documents/documents.js'
+import { bringUpToDate, type MigrationStep } from '../../src/schema/documents/migrate.js'
 
 // An invented document: version 1 had minutes, version 2 seconds, version 3 put the valve's times together.
 const steps: MigrationStep[] = [

@@ -8,11 +8,11 @@ import {
   textFromBytes,
 } from 'porewater/schema'
 import { describe, expect, it } from 'vitest'
-import { remedyForCell } from '../../src/schema/cell.js'
-import { csvRows } from '../../src/schema/csv.js'
+import { remedyForCell } from '../../src/schema/csv/cell.js'
+import { csvRows } from '../../src/schema/csv/csv.js'
+import { readingsFromTidyCsv } from '../../src/schema/csv/tidy-csv.js'
 import { instantFromText, textFromInstant } from '../../src/schema/instant-text.js'
-import { resolveSenml } from '../../src/schema/resolve-senml.js'
-import { readingsFromTidyCsv } from '../../src/schema/tidy-csv.js'
+import { resolveSenml } from '../../src/schema/senml/resolve-senml.js'
 
 const DAY = Date.UTC(2026, 4, 19) / 1000
 const series = (text: string, more: Partial<CsvSeriesOptions> = {}) =>

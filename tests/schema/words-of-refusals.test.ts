@@ -1,7 +1,7 @@
 import { readDocument, seriesFromCsv, writeDocument } from 'porewater/schema'
 import { describe, expect, it } from 'vitest'
+import { remedyForTime } from '../../src/schema/csv/table-times.js'
 import { DocumentError } from '../../src/schema/document-error.js'
-import { remedyForTime } from '../../src/schema/table-times.js'
 import { checkSource } from '../../src/schema/tidy-reading.js'
 
 const refusal = (call: () => unknown): DocumentError => {

@@ -53,14 +53,14 @@ export const EQUAL_CHANGES: readonly EqualChange[] = [
     why: 'a typed array has no place behind its end: what is written there vanishes',
   },
   {
-    path: 'src/schema/table-times.ts',
+    path: 'src/schema/csv/table-times.ts',
     line: "if (zone === 'Z' || zone === 'UTC') return 0",
     was: "zone === 'Z'",
     becomes: 'false',
     why: 'of Z no digits are left, and no hours are zero too',
   },
   {
-    path: 'src/schema/csv-cells.ts',
+    path: 'src/schema/csv/csv-cells.ts',
     line: 'if (known.size < MAX_KNOWN) known.set(field, value)',
     was: 'known.size < MAX_KNOWN',
     becomes: 'known.size >= MAX_KNOWN',

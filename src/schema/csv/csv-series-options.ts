@@ -1,5 +1,5 @@
-import type { LocalOffset } from '../record/local-time.js'
-import type { KindName } from '../text/generated/kind-types.js'
+import type { LocalOffset } from '../../record/local-time.js'
+import type { KindName } from '../../text/generated/kind-types.js'
 import type { Separator } from './table-form.js'
 import type { DateOrder } from './table-times.js'
 

@@ -1,11 +1,11 @@
 import type * as z from 'zod'
-import type { ProbeCalibration } from '../probe/calibration.js'
-import { oneOf } from '../quantity/one-of.js'
+import type { ProbeCalibration } from '../../probe/calibration.js'
+import { oneOf } from '../../quantity/one-of.js'
+import type { UnknownKeys } from '../field/object-field.js'
 import { calibrationSchema } from './calibration-document.js'
 import { type ContainerDocument, containerSchema } from './container-document.js'
 import { type MediumDocument, mediumSchema } from './medium-document.js'
 import type { MigrationStep } from './migrate.js'
-import type { UnknownKeys } from './object-field.js'
 import {
   type ProbeDocument,
   probeSchema,

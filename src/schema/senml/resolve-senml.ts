@@ -1,7 +1,8 @@
-import type { Instant } from '../quantity/calendar.js'
-import { requireObject } from '../quantity/guard.js'
-import { DocumentError, type DocumentProblem, MAX_PROBLEMS, shownValue } from './document-error.js'
-import { jsonData, limitedText, refusal, refuseHostile } from './hostile-input.js'
+import type { Instant } from '../../quantity/calendar.js'
+import { requireObject } from '../../quantity/guard.js'
+import { DocumentError, type DocumentProblem, MAX_PROBLEMS, shownValue } from '../document-error.js'
+import { jsonData, limitedText, refusal, refuseHostile } from '../hostile-input.js'
+import type { ReadingLimit } from '../terms.js'
 import { hasOnlyBases, senmlFields } from './senml-fields.js'
 import {
   MIN_ABSOLUTE_TIME,
@@ -10,7 +11,6 @@ import {
   SENML_VERSION,
   type SenmlRecord,
 } from './senml-record.js'
-import type { ReadingLimit } from './terms.js'
 
 /** What is needed to read a pack. */
 export interface SenmlOptions extends ReadingLimit {

@@ -1,5 +1,5 @@
+import { refusal } from '../hostile-input.js'
 import { csvRecords } from './csv-lines.js'
-import { refusal } from './hostile-input.js'
 
 /** No table of this package has more columns. */
 const MAX_COLUMNS = 100

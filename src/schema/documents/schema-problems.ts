@@ -1,6 +1,6 @@
 import type * as z from 'zod'
-import { type DocumentProblem, MAX_PROBLEMS, pathText, shownValue } from './document-error.js'
-import type { FieldFault } from './field.js'
+import { type DocumentProblem, MAX_PROBLEMS, pathText, shownValue } from '../document-error.js'
+import type { FieldFault } from '../field/field.js'
 
 /** What the schema library found, in the words of this package. */
 export function problemsOf(issues: readonly z.core.$ZodIssue[], data: unknown): DocumentProblem[] {

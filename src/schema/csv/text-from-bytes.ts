@@ -1,4 +1,4 @@
-import { refusal } from './hostile-input.js'
+import { refusal } from '../hostile-input.js'
 
 /** A text with the encoding in which it was written. */
 export interface DecodedText {

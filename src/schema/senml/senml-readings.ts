@@ -1,12 +1,12 @@
-import { instant } from '../quantity/calendar.js'
-import { InputError } from '../quantity/errors.js'
-import { requireObject, requireRows } from '../quantity/guard.js'
-import { DocumentError, type DocumentProblem, MAX_PROBLEMS, shownValue } from './document-error.js'
-import { problemFrom } from './problem-from.js'
+import { instant } from '../../quantity/calendar.js'
+import { InputError } from '../../quantity/errors.js'
+import { requireObject, requireRows } from '../../quantity/guard.js'
+import { DocumentError, type DocumentProblem, MAX_PROBLEMS, shownValue } from '../document-error.js'
+import { problemFrom } from '../problem-from.js'
+import type { ReadingKind } from '../terms.js'
+import { checkReading, type TidyReading } from '../tidy-reading.js'
 import { type ResolvedSenmlRecord, SENML_NAME, type SenmlRecord } from './senml-record.js'
 import { fromSenmlUnit, inSenmlUnit } from './senml-units.js'
-import type { ReadingKind } from './terms.js'
-import { checkReading, type TidyReading } from './tidy-reading.js'
 
 /** What each sensor measures: by its full name, or by what stands behind the last colon, slash or underscore of its name. */
 export type SenmlKinds = Readonly<Record<string, ReadingKind>>

@@ -1,11 +1,11 @@
 import * as z from 'zod'
-import { CALIBRATION_EXPONENT, POROSITY } from '../probe/domains.js'
-import { restoreCalibration } from '../probe/restore-calibration.js'
-import { domainWith } from '../quantity/domain.js'
-import { RAW_READING, WATER_CONTENT } from '../quantity/domains.js'
-import { checked, numberField, quantityField, wordField } from './field.js'
-import { findingField } from './finding-field.js'
-import { choiceField, objectField, type UnknownKeys } from './object-field.js'
+import { CALIBRATION_EXPONENT, POROSITY } from '../../probe/domains.js'
+import { restoreCalibration } from '../../probe/restore-calibration.js'
+import { domainWith } from '../../quantity/domain.js'
+import { RAW_READING, WATER_CONTENT } from '../../quantity/domains.js'
+import { checked, numberField, quantityField, wordField } from '../field/field.js'
+import { findingField } from '../field/finding-field.js'
+import { choiceField, objectField, type UnknownKeys } from '../field/object-field.js'
 
 const MAX_SAMPLES = 10_000
 

@@ -1,4 +1,4 @@
-import type { SenmlUnitAndValue } from './terms.js'
+import type { SenmlUnitAndValue } from '../terms.js'
 /** A record of a SenML pack, with the labels of RFC 8428, Table 1. */
 export interface SenmlRecord extends SenmlUnitAndValue {
   /** Base name, put before the names of this and later records. */

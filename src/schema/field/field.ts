@@ -1,11 +1,11 @@
 import * as z from 'zod'
-import { isPorewaterError } from '../quantity/attempt.js'
-import { type Domain, domainWith, isClosedEnd, rangeText } from '../quantity/domain.js'
-import { InputError } from '../quantity/errors.js'
-import { numberIn, wholeNumberIn } from '../quantity/guard.js'
-import type { KindName, KindTypes } from '../text/generated/kind-types.js'
-import { KINDS } from '../text/generated/kinds.js'
-import { parseQuantity } from '../text/parse.js'
+import { isPorewaterError } from '../../quantity/attempt.js'
+import { type Domain, domainWith, isClosedEnd, rangeText } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import type { KindName, KindTypes } from '../../text/generated/kind-types.js'
+import { KINDS } from '../../text/generated/kinds.js'
+import { parseQuantity } from '../../text/parse.js'
 import { textPattern } from './text-pattern.js'
 
 /** Numbers beyond this are no amount of anything that a grower measures, but a fault or an attack. */

@@ -1,5 +1,8 @@
-import { medianInPlace } from '../numerics/select.js'
-import type { KindName } from '../text/generated/kind-types.js'
+import { medianInPlace } from '../../numerics/select.js'
+import type { KindName } from '../../text/generated/kind-types.js'
+import { shownValue } from '../document-error.js'
+import { quantityFrom, unitOfNumbers } from '../field/field.js'
+import { refusal } from '../hostile-input.js'
 import {
   decimalMarkOf,
   MISSING_WORDS,
@@ -12,9 +15,6 @@ import {
 import type { CsvRecord } from './csv-lines.js'
 import type { Places } from './csv-places.js'
 import type { CsvSeriesOptions } from './csv-series-options.js'
-import { shownValue } from './document-error.js'
-import { quantityFrom, unitOfNumbers } from './field.js'
-import { refusal } from './hostile-input.js'
 import { dateOrderOf, orderedTimes, remedyForTime, timeOfCell } from './table-times.js'
 
 /** Rows of a table and how they are to be read. */

@@ -1,8 +1,8 @@
 import * as z from 'zod'
-import { type Instant, instant } from '../quantity/calendar.js'
-import { INSTANT } from '../quantity/domains.js'
+import { type Instant, instant } from '../../quantity/calendar.js'
+import { INSTANT } from '../../quantity/domains.js'
+import { instantFromText } from '../instant-text.js'
 import { checked, limitsOf } from './field.js'
-import { instantFromText } from './instant-text.js'
 
 const EXPECTED = 'seconds since 1970 in universal time, or text such as 2026-05-19T06:30:00Z'
 

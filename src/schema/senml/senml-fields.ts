@@ -1,4 +1,4 @@
-import { type DocumentProblem, shownValue } from './document-error.js'
+import { type DocumentProblem, shownValue } from '../document-error.js'
 import { SENML_VERSION, SENML_VERSION_SECONDARY_UNITS, type SenmlRecord } from './senml-record.js'
 
 const LABELS: Readonly<Record<keyof SenmlRecord, 'text' | 'number' | 'boolean' | 'base64'>> = {

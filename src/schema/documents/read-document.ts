@@ -1,11 +1,11 @@
-import { requireObject } from '../quantity/guard.js'
-import { DocumentError, type DocumentProblem } from './document-error.js'
+import { requireObject } from '../../quantity/guard.js'
+import { DocumentError, type DocumentProblem } from '../document-error.js'
+import type { UnknownKeys } from '../field/object-field.js'
+import { jsonData, limitedText, refusal, refuseHostile } from '../hostile-input.js'
+import type { ReadingLimit } from '../terms.js'
 import { DOCUMENTS, type DocumentKind, type DocumentName, type DocumentTypes, schemaOf } from './documents.js'
-import { jsonData, limitedText, refusal, refuseHostile } from './hostile-input.js'
 import { bringUpToDate } from './migrate.js'
-import type { UnknownKeys } from './object-field.js'
 import { problemsOf } from './schema-problems.js'
-import type { ReadingLimit } from './terms.js'
 
 /** How strictly a document is read. */
 export interface ReadOptions {

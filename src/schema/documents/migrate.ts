@@ -1,5 +1,5 @@
-import { shownValue } from './document-error.js'
-import { refusal } from './hostile-input.js'
+import { shownValue } from '../document-error.js'
+import { refusal } from '../hostile-input.js'
 
 /** Turns a document of one version into one of the next. It sees plain data that nothing has checked but its safety. */
 export type MigrationStep = (old: Readonly<Record<string, unknown>>) => Record<string, unknown>

@@ -1,13 +1,13 @@
 import * as z from 'zod'
-import { BYPASS, DRAIN_LAG, MIN_WATER_CONTENT } from '../flow/domains.js'
-import { LIGHT_THRESHOLD } from '../irrigation/domains.js'
-import { type DayPlan, type PlannedShot, SHOT_REASONS } from '../irrigation/plan/day-plan.js'
-import { PLAN_CAUSES, PLAN_FINDING_CODES } from '../irrigation/plan/plan-finding.js'
-import { checkPlanRequest, PLAN_DOMAINS } from '../irrigation/plan/plan-limits.js'
-import type { DayPlanRequest } from '../irrigation/plan/plan-request.js'
-import { DROP } from '../irrigation/plan/planning.js'
-import type { DrainWish, Emitters, ValveLimits, ValveRest } from '../irrigation/terms.js'
-import { type Domain, domainWith } from '../quantity/domain.js'
+import { BYPASS, DRAIN_LAG, MIN_WATER_CONTENT } from '../../flow/domains.js'
+import { LIGHT_THRESHOLD } from '../../irrigation/domains.js'
+import { type DayPlan, type PlannedShot, SHOT_REASONS } from '../../irrigation/plan/day-plan.js'
+import { PLAN_CAUSES, PLAN_FINDING_CODES } from '../../irrigation/plan/plan-finding.js'
+import { checkPlanRequest, PLAN_DOMAINS } from '../../irrigation/plan/plan-limits.js'
+import type { DayPlanRequest } from '../../irrigation/plan/plan-request.js'
+import { DROP } from '../../irrigation/plan/planning.js'
+import type { DrainWish, Emitters, ValveLimits, ValveRest } from '../../irrigation/terms.js'
+import { type Domain, domainWith } from '../../quantity/domain.js'
 import {
   CAPACITY,
   DRAINED,
@@ -18,15 +18,15 @@ import {
   VALVE_TIME,
   WATER_CONTENT,
   WATER_USE,
-} from '../quantity/domains.js'
-import { InputError } from '../quantity/errors.js'
-import type { DrainFraction } from '../quantity/generated/kinds.js'
-import { inOrder } from '../quantity/in-order.js'
-import type { KindName } from '../text/generated/kind-types.js'
-import { PREDICTED_SHARE } from './domains.js'
-import { checked, numberField, quantityField, seriesField, wordField } from './field.js'
-import { instantField } from './instant-field.js'
-import { choiceField, objectField, type UnknownKeys } from './object-field.js'
+} from '../../quantity/domains.js'
+import { InputError } from '../../quantity/errors.js'
+import type { DrainFraction } from '../../quantity/generated/kinds.js'
+import { inOrder } from '../../quantity/in-order.js'
+import type { KindName } from '../../text/generated/kind-types.js'
+import { PREDICTED_SHARE } from '../domains.js'
+import { checked, numberField, quantityField, seriesField, wordField } from '../field/field.js'
+import { instantField } from '../field/instant-field.js'
+import { choiceField, objectField, type UnknownKeys } from '../field/object-field.js'
 
 /** Between what water contents a zone is kept, and what its valve may do. */
 export interface LimitsDocument

@@ -1,19 +1,19 @@
 import * as z from 'zod'
-import { SATURATED_CONDUCTIVITY } from '../flow/domains.js'
-import { type BrooksCoreyParameters, brooksCorey1964 } from '../medium/curves/brooks-corey-1964.js'
-import { type CampbellParameters, campbell1974 } from '../medium/curves/campbell-1974.js'
-import { exponentDomain } from '../medium/curves/curve-limits.js'
-import { durner1994 } from '../medium/curves/durner-1994.js'
-import { type FredlundXingParameters, fredlundXing1994 } from '../medium/curves/fredlund-xing-1994.js'
-import { type KosugiParameters, kosugi1996 } from '../medium/curves/kosugi-1996.js'
-import { type LogLogisticRetention, logLogisticRetention } from '../medium/curves/log-logistic-retention.js'
-import { type FiveParameterRetention, milksFontenoLarson1989 } from '../medium/curves/milks-fonteno-larson-1989.js'
-import type { RetentionModel } from '../medium/curves/retention-model.js'
-import { type VanGenuchtenParameters, vanGenuchten1980 } from '../medium/curves/van-genuchten-1980.js'
+import { SATURATED_CONDUCTIVITY } from '../../flow/domains.js'
+import { type BrooksCoreyParameters, brooksCorey1964 } from '../../medium/curves/brooks-corey-1964.js'
+import { type CampbellParameters, campbell1974 } from '../../medium/curves/campbell-1974.js'
+import { exponentDomain } from '../../medium/curves/curve-limits.js'
+import { durner1994 } from '../../medium/curves/durner-1994.js'
+import { type FredlundXingParameters, fredlundXing1994 } from '../../medium/curves/fredlund-xing-1994.js'
+import { type KosugiParameters, kosugi1996 } from '../../medium/curves/kosugi-1996.js'
+import { type LogLogisticRetention, logLogisticRetention } from '../../medium/curves/log-logistic-retention.js'
+import { type FiveParameterRetention, milksFontenoLarson1989 } from '../../medium/curves/milks-fonteno-larson-1989.js'
+import type { RetentionModel } from '../../medium/curves/retention-model.js'
+import { type VanGenuchtenParameters, vanGenuchten1980 } from '../../medium/curves/van-genuchten-1980.js'
 import {
   type VanGenuchtenBurdineParameters,
   vanGenuchtenBurdine1980,
-} from '../medium/curves/van-genuchten-burdine-1980.js'
+} from '../../medium/curves/van-genuchten-burdine-1980.js'
 import {
   ALPHA,
   BULK_DENSITY,
@@ -21,8 +21,8 @@ import {
   PORE_CONNECTION,
   RESIDUAL_CONTENT,
   SOME_SUCTION,
-} from '../medium/domains.js'
-import { SATURATED_CONTENT, SOME_POROSITY } from '../quantity/domains.js'
+} from '../../medium/domains.js'
+import { SATURATED_CONTENT, SOME_POROSITY } from '../../quantity/domains.js'
 import type {
   BulkDensity,
   HydraulicConductivity,
@@ -30,11 +30,11 @@ import type {
   Porosity,
   Share,
   WaterContent,
-} from '../quantity/generated/kinds.js'
-import { requireMade, requireObject } from '../quantity/guard.js'
-import { oneOf } from '../quantity/one-of.js'
-import { checked, numberField, quantityField, wordField } from './field.js'
-import { objectField, type UnknownKeys } from './object-field.js'
+} from '../../quantity/generated/kinds.js'
+import { requireMade, requireObject } from '../../quantity/guard.js'
+import { oneOf } from '../../quantity/one-of.js'
+import { checked, numberField, quantityField, wordField } from '../field/field.js'
+import { objectField, type UnknownKeys } from '../field/object-field.js'
 
 /** Retention models that a document can name, by the `kind` of the model. */
 export type RetentionName =

@@ -1,6 +1,6 @@
-import { requireObject } from '../quantity/guard.js'
+import { requireObject } from '../../quantity/guard.js'
+import { refuseHostile } from '../hostile-input.js'
 import type { DocumentName, DocumentTypes } from './documents.js'
-import { refuseHostile } from './hostile-input.js'
 import { documentKind, type ReadOptions, readDocument } from './read-document.js'
 
 /** Anything that JSON can hold. */

@@ -1,5 +1,5 @@
+import { type DocumentProblem, MAX_PROBLEMS } from '../document-error.js'
 import type { CsvRecord } from './csv-lines.js'
-import { type DocumentProblem, MAX_PROBLEMS } from './document-error.js'
 
 /** Rows in the order of time, without those that have no time or say again what another one says. */
 export function inOrder(

@@ -1,8 +1,8 @@
 import * as z from 'zod'
-import { exponentDomain } from '../medium/curves/curve-limits.js'
-import { ALPHA, BULK_DENSITY, PARTICLE_DENSITY, RESIDUAL_CONTENT } from '../medium/domains.js'
-import { PROBE_WEIGHT } from '../probe/domains.js'
-import { calibrateTwoPoint } from '../probe/two-point.js'
+import { exponentDomain } from '../../medium/curves/curve-limits.js'
+import { ALPHA, BULK_DENSITY, PARTICLE_DENSITY, RESIDUAL_CONTENT } from '../../medium/domains.js'
+import { PROBE_WEIGHT } from '../../probe/domains.js'
+import { calibrateTwoPoint } from '../../probe/two-point.js'
 import {
   DRAIN_FRACTION,
   EMITTERS,
@@ -16,11 +16,11 @@ import {
   SUBSTRATE_VOLUME,
   VALVE_TIME,
   WATER_CONTENT,
-} from '../quantity/domains.js'
-import type { WaterContent } from '../quantity/generated/kinds.js'
-import type { RawReading } from '../quantity/raw-reading.js'
-import { LOCAL_ADVANCE, MIN_RISE } from '../record/domains.js'
-import { checkZone } from '../zone/checked-zone.js'
+} from '../../quantity/domains.js'
+import type { WaterContent } from '../../quantity/generated/kinds.js'
+import type { RawReading } from '../../quantity/raw-reading.js'
+import { LOCAL_ADVANCE, MIN_RISE } from '../../record/domains.js'
+import { checkZone } from '../../zone/checked-zone.js'
 import {
   ALLOWED_FALL,
   CONTAINER_PLANTS,
@@ -35,12 +35,12 @@ import {
   MAX_PER_SHOT,
   MEDIUM_HEIGHT,
   MIN_BELIEVED,
-} from '../zone/domains.js'
-import type { Zone } from '../zone/zone.js'
+} from '../../zone/domains.js'
+import type { Zone } from '../../zone/zone.js'
+import { checked, numberField, quantityField, wordField } from '../field/field.js'
+import { instantField } from '../field/instant-field.js'
+import { choiceField, objectField, type UnknownKeys } from '../field/object-field.js'
 import { calibrationSchema } from './calibration-document.js'
-import { checked, numberField, quantityField, wordField } from './field.js'
-import { instantField } from './instant-field.js'
-import { choiceField, objectField, type UnknownKeys } from './object-field.js'
 
 /** A zone with the version of its form. */
 export type ZoneDocument = { readonly version: 1 } & Zone

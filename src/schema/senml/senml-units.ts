@@ -1,8 +1,8 @@
-import { InputError } from '../quantity/errors.js'
-import type { KindName } from '../text/generated/kind-types.js'
-import { KINDS } from '../text/generated/kinds.js'
-import { keptNumber, shownNumber, type TextUnit } from '../text/text-kind.js'
-import { SENML_UNITS, SENT } from './generated/senml.js'
+import { InputError } from '../../quantity/errors.js'
+import type { KindName } from '../../text/generated/kind-types.js'
+import { KINDS } from '../../text/generated/kinds.js'
+import { keptNumber, shownNumber, type TextUnit } from '../../text/text-kind.js'
+import { SENML_UNITS, SENT } from '../generated/senml.js'
 
 /**
  * Symbols of plain ratios, by what they count in. `%` is no percentage but another name of `/` (RFC 8428 section 12.1, note 2); percent

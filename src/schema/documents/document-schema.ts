@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { requireObject } from '../quantity/guard.js'
+import { requireObject } from '../../quantity/guard.js'
 import { type DocumentName, type DocumentTypes, schemaOf } from './documents.js'
 import { documentKind, type ReadOptions } from './read-document.js'
 import type { JsonData } from './write-document.js'

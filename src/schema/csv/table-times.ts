@@ -1,6 +1,6 @@
-import { dayOfCivilDate } from '../numerics/civil-date.js'
-import type { LocalOffset } from '../record/local-time.js'
-import { checkOffsets, utcFromLocal } from '../record/local-time.js'
+import { dayOfCivilDate } from '../../numerics/civil-date.js'
+import type { LocalOffset } from '../../record/local-time.js'
+import { checkOffsets, utcFromLocal } from '../../record/local-time.js'
 
 /** The order of the parts of a date that is written with slashes. */
 export type DateOrder = 'day-month-year' | 'month-day-year'

@@ -1,6 +1,6 @@
-import { allSpellings } from '../text/all-spellings.js'
-import type { KindName } from '../text/generated/kind-types.js'
-import { kindNamed } from '../text/kind-named.js'
+import { allSpellings } from '../../text/all-spellings.js'
+import type { KindName } from '../../text/generated/kind-types.js'
+import { kindNamed } from '../../text/kind-named.js'
 
 const SPACE = '[\\s\\u00a0\\u2007\\u202f]'
 // A digit must follow: every other part may be missing.
