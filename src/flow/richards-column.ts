@@ -3,11 +3,11 @@ import { InputError } from '../quantity/errors.js'
 import type { Length, Share, SuctionHead } from '../quantity/generated/kinds.js'
 import { numberIn, requireList, requireRows, wholeNumberIn } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
-import type { ColumnEnds } from './column/ends.js'
-import { type ColumnGrid, columnGrid } from './column/grid.js'
-import type { LayerMedium } from './column/layer-medium.js'
-import { mediumTable } from './column/medium-table.js'
-import { usualNodes } from './column/usual-nodes.js'
+import type { ColumnEnds } from './column/equations/ends.js'
+import { type ColumnGrid, columnGrid } from './column/grid/grid.js'
+import { usualNodes } from './column/grid/usual-nodes.js'
+import type { LayerMedium } from './column/table/layer-medium.js'
+import { mediumTable } from './column/table/medium-table.js'
 import {
   AIR_DRY_SUCTION,
   BYPASS,

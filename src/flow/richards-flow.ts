@@ -1,6 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import type { Length, PoreWaterEC, PressureHead, SuctionHead, WaterContent } from '../quantity/generated/kinds.js'
-import type { ColumnEquations } from './column/equations.js'
+import type { ColumnEquations } from './column/equations/equations.js'
 import { columnSimulation } from './column/simulation.js'
 import type { RichardsColumn } from './richards-column.js'
 import { richardsStarts } from './richards-starts.js'

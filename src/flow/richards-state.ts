@@ -2,9 +2,9 @@ import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { PressureHead, Volume } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
-import type { ColumnEquations } from './column/equations.js'
-import type { ColumnState } from './column/passed.js'
-import { countOfScanning, recall, remembered } from './column/remembered.js'
+import type { ColumnEquations } from './column/equations/equations.js'
+import { countOfScanning, recall, remembered } from './column/scanning/remembered.js'
+import type { ColumnState } from './column/step/passed.js'
 import { STATE_CURVE, STATE_HEAD, STATE_SALT, STATE_TURN, STATE_WATER } from './domains.js'
 
 /** State of the simulation: plain numbers, so that it can be kept as JSON and taken up again at any step, bit for bit. */

@@ -1,7 +1,7 @@
 import type { ConductiveModel, RetentionModel } from '../medium/curves/retention-model.js'
 import { InputError } from '../quantity/errors.js'
 import type { Share, SuctionHead } from '../quantity/generated/kinds.js'
-import { type MediumTable, mediumTable } from './column/medium-table.js'
+import { type MediumTable, mediumTable } from './column/table/medium-table.js'
 
 /** Water content by which a wetting curve may lie above the drying curve: rounding of fitted parameters. */
 const ROUNDING = 1e-9

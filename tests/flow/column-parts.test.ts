@@ -1,19 +1,27 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { cubicAt, cubicIntegral, cubicSlopeAt, hermite, placeIn } from '../../src/flow/column/cubic.js'
-import { columnEnds } from '../../src/flow/column/ends.js'
-import { columnEquations } from '../../src/flow/column/equations.js'
-import { addFlows, BEND_FIRST, flowRates, PER_REST, PER_STAGE, REST, STAGE } from '../../src/flow/column/flow-rates.js'
-import type { ColumnGrid } from '../../src/flow/column/grid.js'
-import { columnGrid } from '../../src/flow/column/grid.js'
-import { mediumTable } from '../../src/flow/column/medium-table.js'
-import { moveAll } from '../../src/flow/column/moved.js'
-import { octaveCells } from '../../src/flow/column/octave-cells.js'
-import { arePossible, canHold, passesSaturation } from '../../src/flow/column/possible.js'
-import { dryingShare, scanOf, wettingShare, whileDrying, whileWetting } from '../../src/flow/column/scan.js'
-import { factorFor, growth, stepControl } from '../../src/flow/column/step-control.js'
-import { columnTerms } from '../../src/flow/column/terms.js'
-import type { Sink } from '../../src/flow/column/uptake.js'
+import { columnEnds } from '../../src/flow/column/equations/ends.js'
+import { columnEquations } from '../../src/flow/column/equations/equations.js'
+import {
+  addFlows,
+  BEND_FIRST,
+  flowRates,
+  PER_REST,
+  PER_STAGE,
+  REST,
+  STAGE,
+} from '../../src/flow/column/equations/flow-rates.js'
+import { columnTerms } from '../../src/flow/column/equations/terms.js'
+import type { Sink } from '../../src/flow/column/equations/uptake.js'
+import type { ColumnGrid } from '../../src/flow/column/grid/grid.js'
+import { columnGrid } from '../../src/flow/column/grid/grid.js'
+import { dryingShare, scanOf, wettingShare, whileDrying, whileWetting } from '../../src/flow/column/scanning/scan.js'
+import { moveAll } from '../../src/flow/column/step/moved.js'
+import { arePossible, canHold, passesSaturation } from '../../src/flow/column/step/possible.js'
+import { factorFor, growth, stepControl } from '../../src/flow/column/step/step-control.js'
+import { cubicAt, cubicIntegral, cubicSlopeAt, hermite, placeIn } from '../../src/flow/column/table/cubic.js'
+import { mediumTable } from '../../src/flow/column/table/medium-table.js'
+import { octaveCells } from '../../src/flow/column/table/octave-cells.js'
 import { boxContainer } from '../../src/medium/container/box-container.js'
 import { frustumContainer } from '../../src/medium/container/frustum-container.js'
 import { measuredContainer } from '../../src/medium/container/measured-container.js'

@@ -14,8 +14,8 @@ import {
   wettingCurveKoolParker1987,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
-import { type Conditions, columnEquations, type Manner } from '../../src/flow/column/equations.js'
-import { columnHistory, follow, forget } from '../../src/flow/column/history.js'
+import { type Conditions, columnEquations, type Manner } from '../../src/flow/column/equations/equations.js'
+import { columnHistory, follow, forget } from '../../src/flow/column/scanning/history.js'
 import { richardsColumn } from '../../src/flow/richards-column.js'
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true })

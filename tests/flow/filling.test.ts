@@ -1,6 +1,6 @@
 import { boxContainer, centimetres, centimetresPerHour, gardner1958, perCentimetre, waterContent } from 'porewater'
 import { describe, expect, it } from 'vitest'
-import { columnEquations } from '../../src/flow/column/equations.js'
+import { columnEquations } from '../../src/flow/column/equations/equations.js'
 import { richardsColumn } from '../../src/flow/richards-column.js'
 
 const SLOPE = 0.15

@@ -12,9 +12,9 @@ import {
   waterContent,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
-import { columnEquations } from '../../src/flow/column/equations.js'
-import { flowRates } from '../../src/flow/column/flow-rates.js'
-import { goesAstray } from '../../src/flow/column/possible.js'
+import { columnEquations } from '../../src/flow/column/equations/equations.js'
+import { flowRates } from '../../src/flow/column/equations/flow-rates.js'
+import { goesAstray } from '../../src/flow/column/step/possible.js'
 import { richardsColumn } from '../../src/flow/richards-column.js'
 import { drawn, follow, type RunOutcome, STEPS } from './random-runs.js'
 

@@ -1,12 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { bendConduction } from '../../src/flow/column/bent-conduction.js'
-import { curvedElements } from '../../src/flow/column/curved.js'
-import type { ColumnGrid } from '../../src/flow/column/grid.js'
-import type { Points } from '../../src/flow/column/points.js'
-import { isSmallMove } from '../../src/flow/column/small-move.js'
-import { columnTerms } from '../../src/flow/column/terms.js'
-import { averageUptake, fillUptake, type Sink } from '../../src/flow/column/uptake.js'
+import { bendConduction } from '../../src/flow/column/equations/bent-conduction.js'
+import type { Points } from '../../src/flow/column/equations/points.js'
+import { columnTerms } from '../../src/flow/column/equations/terms.js'
+import { averageUptake, fillUptake, type Sink } from '../../src/flow/column/equations/uptake.js'
+import type { ColumnGrid } from '../../src/flow/column/grid/grid.js'
+import { isSmallMove } from '../../src/flow/column/step/small-move.js'
+import { curvedElements } from '../../src/flow/column/table/curved.js'
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 const two = { nodes: 2, layers: Uint16Array.of(0), lengths: Float64Array.of(2) } as unknown as ColumnGrid

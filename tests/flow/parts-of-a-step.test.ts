@@ -7,10 +7,10 @@ import {
   wettingCurveKoolParker1987,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
-import { columnEquations } from '../../src/flow/column/equations.js'
-import { columnHistory, forget } from '../../src/flow/column/history.js'
-import { goOn } from '../../src/flow/column/step-ends.js'
-import { stepWork } from '../../src/flow/column/step-work.js'
+import { columnEquations } from '../../src/flow/column/equations/equations.js'
+import { columnHistory, forget } from '../../src/flow/column/scanning/history.js'
+import { goOn } from '../../src/flow/column/step/step-ends.js'
+import { stepWork } from '../../src/flow/column/step/step-work.js'
 import { richardsColumn } from '../../src/flow/richards-column.js'
 import { conductivityByImages } from '../../src/flow/srivastava-yeh-early.js'
 

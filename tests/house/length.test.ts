@@ -11,9 +11,9 @@ const LONG: Record<string, Record<string, string>> = {
     {
       'src/air/light-sums.ts': 'integrate',
       'src/demand/reference/hourly-series-asce-2005.ts': 'hourlySeriesAsce2005',
-      'src/flow/column/equations.ts': 'columnEquations',
-      'src/flow/column/newton.ts': 'columnNewton',
-      'src/flow/column/storage.ts': 'fillStorage',
+      'src/flow/column/equations/equations.ts': 'columnEquations',
+      'src/flow/column/step/newton.ts': 'columnNewton',
+      'src/flow/column/equations/storage.ts': 'fillStorage',
       'src/numerics/runge-kutta.ts': 'followPair',
       'src/record/dry-down/find-dry-downs.ts': 'dryStretches',
     },

@@ -33,7 +33,7 @@ const rooms = [...new Set(files.map(({ path }) => roomOf(path)))].filter((room) 
 describe('the rooms of a large folder', () => {
   it('are those that the contributors’ guide names', () => {
     const guide = readFileSync(`${root}DEVELOPERS.md`, 'utf8')
-    const named = [...guide.matchAll(/`([a-z]+)\/\{([a-z,-]+)\}`/g)].flatMap(([, folder, list]) =>
+    const named = [...guide.matchAll(/`([a-z/]+)\/\{([a-z,-]+)\}`/g)].flatMap(([, folder, list]) =>
       list!.split(',').map((room) => `${folder}/${room}`),
     )
     expect(named.sort()).toEqual(rooms.filter((room) => !room.endsWith('/generated')))

@@ -1,12 +1,12 @@
 import { ConvergenceError } from '../../quantity/errors.js'
-import type { ColumnEnds } from './ends.js'
-import { type ColumnEquations, type Conditions, columnEquations, type Manner } from './equations.js'
-import type { ColumnGrid } from './grid.js'
-import { columnHistory } from './history.js'
-import type { LayerMedium } from './layer-medium.js'
-import type { ColumnState, Passed } from './passed.js'
-import { columnSolver } from './solver.js'
-import type { OnStep } from './step-ends.js'
+import type { ColumnEnds } from './equations/ends.js'
+import { type ColumnEquations, type Conditions, columnEquations, type Manner } from './equations/equations.js'
+import type { ColumnGrid } from './grid/grid.js'
+import { columnHistory } from './scanning/history.js'
+import type { ColumnState, Passed } from './step/passed.js'
+import { columnSolver } from './step/solver.js'
+import type { OnStep } from './step/step-ends.js'
+import type { LayerMedium } from './table/layer-medium.js'
 
 /** Ways through a time, each more patient than the one before; a day of many shots takes some thousand steps in all. */
 const WAYS: readonly { manner: Manner; maxSteps: number }[] = [

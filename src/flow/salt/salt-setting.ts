@@ -3,7 +3,7 @@ import { domainWith } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Length, PoreWaterEC, SolutionEC } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
-import type { ColumnGrid } from '../column/grid.js'
+import type { ColumnGrid } from '../column/grid/grid.js'
 import { DIFFUSION, DISPERSIVITY, EC, UPTAKE_SHARE } from '../domains.js'
 import { soluteTransport } from './solute.js'
 

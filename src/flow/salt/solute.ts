@@ -1,6 +1,6 @@
 import { solveTridiagonal } from '../../numerics/tridiagonal.js'
-import type { ColumnGrid } from '../column/grid.js'
-import type { StepFlows } from '../column/passed.js'
+import type { ColumnGrid } from '../column/grid/grid.js'
+import type { StepFlows } from '../column/step/passed.js'
 import { prepare, type SaltPassed, type SoluteLayer, type Transport, transportOf } from './transport.js'
 
 /** What salt does at the ends of a column and at the roots. Concentrations are in dS/m, amounts in dS/m·cm³. */

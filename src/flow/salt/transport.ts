@@ -1,5 +1,5 @@
-import type { ColumnGrid } from '../column/grid.js'
-import type { StepFlows } from '../column/passed.js'
+import type { ColumnGrid } from '../column/grid/grid.js'
+import type { StepFlows } from '../column/step/passed.js'
 
 /** How a dissolved salt moves in each layer. */
 export interface SoluteLayer {
