@@ -1,7 +1,7 @@
 import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
 import type { TimeUntilLevel } from '../record/forecast/time-until-level.js'
-import type { Cause, CauseCode } from './diagnosis/cause.js'
+import type { Cause, CauseCode } from './diagnosis/cause/cause.js'
 import { MIN_WEIGHT, WARNED_AHEAD } from './domains.js'
 import type { AlarmWeight, OfDiagnosis } from './terms.js'
 

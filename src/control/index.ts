@@ -33,11 +33,11 @@ export type {
   Evidence,
   EvidenceCode,
   UnknownReason,
-} from './diagnosis/cause.js'
-export type { WatchedReading, WatchZoneInput } from './diagnosis/input.js'
-export type { WatchZoneSettings } from './diagnosis/settings.js'
-export type { DarkHours } from './diagnosis/watched.js'
-export type { ZoneWatchState } from './diagnosis/zone-state.js'
+} from './diagnosis/cause/cause.js'
+export type { WatchZoneSettings } from './diagnosis/state/settings.js'
+export type { ZoneWatchState } from './diagnosis/state/zone-state.js'
+export type { WatchedReading, WatchZoneInput } from './diagnosis/watch/input.js'
+export type { DarkHours } from './diagnosis/watch/watched.js'
 export { type ControlFinding, explainControlFinding } from './explain-control-finding.js'
 export { planRecovery, type RecoveryFinding, type RecoveryInput, type RecoveryPlan } from './plan-recovery.js'
 export { watchZone, type ZoneWatch } from './watch-zone.js'

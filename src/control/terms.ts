@@ -1,4 +1,4 @@
-import type { Diagnosis } from './diagnosis/cause.js'
+import type { Diagnosis } from './diagnosis/cause/cause.js'
 
 /** Terms that several inputs and states of control are composed of. */
 

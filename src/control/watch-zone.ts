@@ -1,11 +1,11 @@
 import { requireObject } from '../quantity/guard.js'
 import type { Reducer } from '../quantity/reducer.js'
 import { advanced } from './diagnosis/advance.js'
-import type { Diagnosis } from './diagnosis/cause.js'
-import type { WatchZoneInput } from './diagnosis/input.js'
-import { restoredZoneWatch, salvagedZoneWatch } from './diagnosis/restore-zone-watch.js'
-import { checkedWatch, type WatchZoneSettings } from './diagnosis/settings.js'
-import { newZoneState, type ZoneWatchState } from './diagnosis/zone-state.js'
+import type { Diagnosis } from './diagnosis/cause/cause.js'
+import { restoredZoneWatch, salvagedZoneWatch } from './diagnosis/state/restore-zone-watch.js'
+import { checkedWatch, type WatchZoneSettings } from './diagnosis/state/settings.js'
+import { newZoneState, type ZoneWatchState } from './diagnosis/state/zone-state.js'
+import type { WatchZoneInput } from './diagnosis/watch/input.js'
 
 /** Watches a zone and names what is wrong in it. */
 export interface ZoneWatch extends Reducer<ZoneWatchState, WatchZoneInput, Diagnosis> {

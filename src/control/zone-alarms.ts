@@ -4,7 +4,7 @@ import type { Reducer } from '../quantity/reducer.js'
 import type { TimeUntilLevel } from '../record/forecast/time-until-level.js'
 import { type AlarmInput, type AlarmReport, type AlarmState, alarmLifeCycle } from './alarm.js'
 import { type AlarmCondition, alarmConditions } from './alarm-conditions.js'
-import { nothingTold } from './diagnosis/cause.js'
+import { nothingTold } from './diagnosis/cause/cause.js'
 import { WARNED_AHEAD, WEIGHT_BAND } from './domains.js'
 import type { AlarmWeight, AskedNow, OfDiagnosis } from './terms.js'
 

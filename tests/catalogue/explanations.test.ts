@@ -2,7 +2,7 @@ import { type Finding, isPorewaterError } from 'porewater'
 import { catalogue } from 'porewater/catalogue'
 import { describe, expect, it } from 'vitest'
 import { publicNames } from '../../docs/tools/public-names.js'
-import { CAUSE_CODES } from '../../src/control/diagnosis/cause-codes.js'
+import { CAUSE_CODES } from '../../src/control/diagnosis/cause/cause-codes.js'
 
 /** Whatever a finding may carry: a sentence takes what it needs. */
 const NUMBERS = {

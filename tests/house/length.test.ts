@@ -20,7 +20,7 @@ const LONG: Record<string, Record<string, string>> = {
   'a frame around short functions, which share what the frame has checked or counts': {
     'src/medium/curves/durner-1994.ts': 'durner1994',
     'src/medium/curves/fredlund-xing-1994.ts': 'fredlundXing1994',
-    'src/control/diagnosis/recent-shots.ts': 'recentShots',
+    'src/control/diagnosis/state/recent-shots.ts': 'recentShots',
     'src/rehearsal/world/containers.ts': 'containersOf',
     'src/rehearsal/run/run-controller.ts': 'runController',
     'src/rehearsal/world/sense.ts': 'probesOf',

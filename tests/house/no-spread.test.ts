@@ -31,10 +31,11 @@ const SHORT: Readonly<Record<string, string>> = {
   'src/chart/panel.ts axisTitle(panel.yTitle, top, tall)': 'the lines of a title: at most two',
   'src/control/check/reading.ts doubts': 'at most one doubt of each kind',
   'src/control/check/reading.ts tooSoon(facts, after)': 'none or one',
-  'src/control/diagnosis/suspect-probe.ts unbelievable(probe.bad, name, zone)': 'at most two causes',
-  'src/control/diagnosis/suspect-probe.ts moved(state, probe, i, recent, now, zone)': 'at most one cause of each kind',
-  'src/control/diagnosis/suspect-probe.ts jumped(step, name, recent.riseOf(i, 3))': 'at most two causes',
-  'src/control/diagnosis/suspect-probe.ts deaf(state, i, name, recent, stepped, now)': 'at most two causes',
+  'src/control/diagnosis/suspect/suspect-probe.ts unbelievable(probe.bad, name, zone)': 'at most two causes',
+  'src/control/diagnosis/suspect/suspect-probe.ts moved(state, probe, i, recent, now, zone)':
+    'at most one cause of each kind',
+  'src/control/diagnosis/suspect/suspect-probe.ts jumped(step, name, recent.riseOf(i, 3))': 'at most two causes',
+  'src/control/diagnosis/suspect/suspect-probe.ts deaf(state, i, name, recent, stepped, now)': 'at most two causes',
   "src/irrigation/plan/plan-compromises.ts wideOf('dry-down', 'overnightDryDown', peak - end, wanted, 'm³/m³')":
     'none or one',
   'src/medium/fit/fit-problem.ts conductionRanges(form, conducting.length)': 'at most two parameters',

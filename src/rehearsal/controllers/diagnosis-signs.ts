@@ -1,4 +1,4 @@
-import type { CauseCode } from '../../control/diagnosis/cause.js'
+import type { CauseCode } from '../../control/diagnosis/cause/cause.js'
 import type { FaultSign } from '../faults/fault-signs.js'
 
 /** Which cause of `watchZone` names which fault, each in the narrowest sense. */

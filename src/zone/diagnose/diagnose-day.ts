@@ -1,5 +1,5 @@
 import { diagnoseRecord, type RecordDiagnosis, type WatchedRecord } from '../../control/diagnose-record.js'
-import type { WatchZoneSettings } from '../../control/diagnosis/settings.js'
+import type { WatchZoneSettings } from '../../control/diagnosis/state/settings.js'
 import { applyCalibrationToSeries } from '../../probe/apply-to-series.js'
 import { maxOf } from '../../quantity/extremes.js'
 import type { Duration, Flow, WaterContent } from '../../quantity/generated/kinds.js'
