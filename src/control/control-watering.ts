@@ -1,12 +1,12 @@
 import { requireObject } from '../quantity/guard.js'
 import type { Reducer } from '../quantity/reducer.js'
-import { checkedSettings } from './watering/checked-settings.js'
 import { decide } from './watering/decide.js'
 import type { WateringDecision } from './watering/decision.js'
-import type { WateringInput } from './watering/input.js'
-import type { WateringSettings } from './watering/settings.js'
+import { checkedSettings } from './watering/settings/checked-settings.js'
+import type { WateringSettings } from './watering/settings/settings.js'
 import { startState } from './watering/start.js'
-import type { WateringState } from './watering/state.js'
+import type { WateringInput } from './watering/state/input.js'
+import type { WateringState } from './watering/state/state.js'
 
 /**
  * Waters in shots inside a dead-band and inside hard limits, and doubts what it is told: a reading decides only while it is new,

@@ -6,8 +6,8 @@ import type { Cause, UnknownReason } from './diagnosis/cause/cause.js'
 import { CAUSE_WORDS, causeInWords, UNKNOWN_WORDS } from './diagnosis/cause/cause-words.js'
 import type { RecoveryFinding } from './plan-recovery.js'
 import { RECOVERY_WORDS, recoveryInWords } from './recovery-words.js'
-import type { WateringDoubt, WateringFinding, WateringReason } from './watering/finding.js'
-import { DOUBT_WORDS, REASON_WORDS, wateringInWords } from './watering/watering-words.js'
+import type { WateringDoubt, WateringFinding, WateringReason } from './watering/findings/finding.js'
+import { DOUBT_WORDS, REASON_WORDS, wateringInWords } from './watering/findings/watering-words.js'
 
 /** Everything that is told of a decision, a check, a diagnosis or a recovery. */
 export type ControlFinding = OneCodeEach<

@@ -42,10 +42,10 @@ export { type ControlFinding, explainControlFinding } from './explain-control-fi
 export { planRecovery, type RecoveryFinding, type RecoveryInput, type RecoveryPlan } from './plan-recovery.js'
 export { watchZone, type ZoneWatch } from './watch-zone.js'
 export type { WateringDecision } from './watering/decision.js'
-export type { WateringDoubt, WateringFinding, WateringReason } from './watering/finding.js'
-export type { WateringInput, WateringOverride, WateringReading } from './watering/input.js'
-export type { LatchedCode } from './watering/latched-codes.js'
-export type { AllowedHours, InDoubt, ProbeSettings, WateringSettings } from './watering/settings.js'
+export type { WateringDoubt, WateringFinding, WateringReason } from './watering/findings/finding.js'
+export type { LatchedCode } from './watering/findings/latched-codes.js'
+export type { AllowedHours, InDoubt, ProbeSettings, WateringSettings } from './watering/settings/settings.js'
+export type { WateringInput, WateringOverride, WateringReading } from './watering/state/input.js'
 export type {
   WateringClock,
   WateringCounters,
@@ -55,7 +55,7 @@ export type {
   WateringValve,
   WateringVolumes,
   WateringZone,
-} from './watering/state.js'
+} from './watering/state/state.js'
 export {
   type ZoneAlarm,
   type ZoneAlarmSettings,

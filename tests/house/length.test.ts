@@ -31,7 +31,7 @@ const LONG: Record<string, Record<string, string>> = {
   },
   'one object with many properties, each worked out in a line or two': {
     'src/control/watering/look.ts': 'look',
-    'src/control/watering/probes.ts': 'takeReading',
+    'src/control/watering/probes/probes.ts': 'takeReading',
     'src/control/watering/start.ts': 'startState',
   },
   'one description of panels, rules and words, read from top to bottom': {

@@ -1,6 +1,6 @@
-import { LATCHED_CODES, type LatchedCode } from './latched-codes.js'
-import type { WateringFill, WateringState } from './state.js'
-import { forgottenPace } from './tally.js'
+import { forgottenPace } from './delivery/tally.js'
+import { LATCHED_CODES, type LatchedCode } from './findings/latched-codes.js'
+import type { WateringFill, WateringState } from './state/state.js'
 
 /** Findings after which probes may stand elsewhere, or be others. */
 const SETS = ['shots-without-rise', 'reading-fell-too-fast', 'reads-too-high', 'use-too-small', 'use-too-large']

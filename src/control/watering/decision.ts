@@ -1,5 +1,5 @@
 import type { Duration, Volume, WaterContent } from '../../quantity/generated/kinds.js'
-import type { WateringDoubt, WateringFinding, WateringReason } from './finding.js'
+import type { WateringDoubt, WateringFinding, WateringReason } from './findings/finding.js'
 
 /** What is decided. It is a proposal to a controller that has limits of its own, never an order past them. */
 export interface WateringDecision {

@@ -1,8 +1,8 @@
-import type { WateringDoubt, WateringFinding } from './finding.js'
-import type { ProbeView } from './probes.js'
-import { foundTooHigh } from './set-by-full-zone.js'
-import type { WateringState } from './state.js'
-import { isOutrun } from './tally.js'
+import { isOutrun } from './delivery/tally.js'
+import type { WateringDoubt, WateringFinding } from './findings/finding.js'
+import type { ProbeView } from './probes/probes.js'
+import { foundTooHigh } from './refill/set-by-full-zone.js'
+import type { WateringState } from './state/state.js'
 
 /** What an input brought that is worth telling. */
 export interface Seen {

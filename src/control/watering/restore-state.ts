@@ -1,7 +1,9 @@
 import { isMoment } from '../moment.js'
-import type { Limits } from './checked-settings.js'
-import { SLOTS } from './given-water.js'
-import { LATCHED_CODES, type LatchedCode } from './latched-codes.js'
+import { PURSE, TALLY_HOURS } from './delivery/tally.js'
+import { MAX_PAUSE } from './delivery/unknown-time.js'
+import { LATCHED_CODES, type LatchedCode } from './findings/latched-codes.js'
+import type { Limits } from './settings/checked-settings.js'
+import { SLOTS } from './state/given-water.js'
 import type {
   WateringClock,
   WateringCounters,
@@ -13,9 +15,7 @@ import type {
   WateringTally,
   WateringValve,
   WateringZone,
-} from './state.js'
-import { PURSE, TALLY_HOURS } from './tally.js'
-import { MAX_PAUSE } from './unknown-time.js'
+} from './state/state.js'
 
 type Loose<T> = { readonly [K in keyof T]?: unknown }
 

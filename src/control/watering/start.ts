@@ -1,7 +1,7 @@
-import type { Limits } from './checked-settings.js'
-import { SLOTS } from './given-water.js'
-import type { WateringProbe, WateringState } from './state.js'
-import { freshTally } from './tally.js'
+import { freshTally } from './delivery/tally.js'
+import type { Limits } from './settings/checked-settings.js'
+import { SLOTS } from './state/given-water.js'
+import type { WateringProbe, WateringState } from './state/state.js'
 
 /** The state before the first decision: nothing is known, every pause begins, and no probe has proved itself. */
 export function startState(limits: Limits): WateringState {

@@ -1,4 +1,4 @@
-import type { WateringDoubt } from '../../control/watering/finding.js'
+import type { WateringDoubt } from '../../control/watering/findings/finding.js'
 import type { FaultSign } from '../faults/fault-signs.js'
 
 /** Which findings of `controlWatering` name which fault. It tells doubts, not diagnoses: a clogged emitter is a probe that sees no shot. */

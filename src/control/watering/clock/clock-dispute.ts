@@ -1,0 +1,28 @@
+import type { Limits } from '../settings/checked-settings.js'
+import { inHours } from '../settings/hours.js'
+import type { WateringClock } from '../state/state.js'
+import { clockAdvance, isRefused, NEAR } from './clock-advance.js'
+
+/** What plants use in 1.2 h, at their usual pace, is enough to tell: a level tells it in several times the scatter of a probe. Chosen on rehearsals. Unit: s. */
+const ENOUGH = 4320
+
+/**
+ * Lets the plants say who is right where the clock leapt far: they drink by day. What the level falls while only the count says that it is
+ * day speaks for the count, and while only the clock does, for the clock. A level that stands still says nothing.
+ */
+export function heardPlants(clock: WateringClock, fell: number, limits: Limits): WateringClock {
+  const apart = clockAdvance(clock)
+  if (Math.abs(apart) <= NEAR || clock.steady < 3 || clock.base === null || isRefused(clock)) return clock
+  const local = clock.base + clock.elapsed + limits.ahead
+  const isDay = inHours(limits.hours, local, 0, 0)
+  if (isDay === inHours(limits.hours, local + apart, 0, 0)) return clock
+  const byCount = clock.byCount + (isDay ? fell : 0)
+  const byClock = clock.byClock + (isDay ? 0 : fell)
+  const enough = ENOUGH * limits.use
+  if (byCount >= enough && byCount > 3 * byClock) return { ...clock, byCount: 0, byClock: 0, refused: apart }
+  if (byClock >= enough && byClock > 3 * byCount) {
+    const { raw, elapsed } = clock
+    return { ...clock, base: (raw as number) - elapsed, agreed: elapsed, doubt: 0, vouched: 0, byCount: 0, byClock: 0 }
+  }
+  return { ...clock, byCount, byClock }
+}

@@ -1,0 +1,42 @@
+import type { Limits } from '../settings/checked-settings.js'
+import type { WateringZone } from '../state/state.js'
+
+/** Plants drink in more hours than these, whenever water may flow. Unit: s. */
+const SHORT = 28800
+
+/** A level stands still that moves by less than this share of what plants use. Own judgement, no source. */
+const STILL = 0.1
+
+/**
+ * Compares what went, by level and by water given, with the usual use over half a day of allowed hours. A probe that says "wet" while
+ * plants must have drunk, or that swallows several times what plants can drink, is not believed until a later window is plausible.
+ */
+export function passBalance(
+  zone: WateringZone,
+  use: number,
+  { level, drains }: { readonly level: number | null; readonly drains: boolean },
+  limits: Limits,
+): WateringZone {
+  if (use === 0 && (zone.level !== null || level === null)) return zone
+  const start = zone.level ?? level
+  const next = { ...zone, use: zone.use + use, level: start }
+  // Where water may flow all day, or only for some hours, the window is a day, so that nights do not look like probes that stand still and a
+  // morning is not held against the use of the whole day; and what is said to be full is doubted later.
+  const fell = level === null || start === null ? 0 : (start - level) * limits.substrate
+  // A zone that drains stands still because it is full.
+  const isStill = !drains && Math.abs(fell) < STILL * next.use
+  const isLong = limits.allowed > 50400 || limits.allowed < SHORT || (level !== null && level >= limits.upper)
+  if (next.use < (isLong ? limits.usual : limits.usual / 2)) return next
+  const ended = { ...zone, use: 0, given: 0, level }
+  if (level === null || start === null) return ended
+  // A level that stands still in a zone that is watered by time agrees with the balance by chance: it has to move before it is believed again.
+  if (zone.verdict === 'use-too-small' && isStill) return ended
+  return { ...ended, verdict: judged(zone.verdict, (zone.given + fell) / next.use) }
+}
+
+function judged(before: WateringZone['verdict'], share: number): WateringZone['verdict'] {
+  if (share < 0.2) return 'use-too-small'
+  if (share > 3) return 'use-too-large'
+  if (before === 'use-too-small' && share < 0.35) return before
+  return before === 'use-too-large' && share > 2.5 ? before : 'plausible'
+}

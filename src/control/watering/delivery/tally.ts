@@ -1,0 +1,125 @@
+import { knowsPace } from '../clock/known-pace.js'
+import type { Limits } from '../settings/checked-settings.js'
+import type { WateringClock, WateringTally } from '../state/state.js'
+
+/** Hours that are kept: a day, what the clock may gain on it at most, and the hour that has begun. */
+export const TALLY_HOURS = 26
+const HOUR = 3600
+/** Decisions from which on their pace is known: the mean of 64 that scatter by half is good to a sixteenth. */
+const KNOWN = 64
+/** Decisions of which a pace that is known well is the mean: three days of decisions each minute, so that a clock that runs fast for a night teaches little. Own judgement. */
+const MEMORY = 4096
+/** Most by which the clock may gain on the decisions in a day: `TALLY_HOURS` has room for it. Own judgement. Unit: s. */
+export const PURSE = 1800
+
+/** Plants are asked where decisions come so many times less often. */
+const RARER = 3.5
+/** They are heard after so much of the usual use of a day: three hours or so, in which probes tell it well. Own judgement. */
+const ENOUGH = 0.2
+/** No plants drink so many times their usual use of these hours for so long, at noon of a hot day: own judgement. */
+const PEAK = 3
+
+/** What plants drank since the decision before, and what they usually do. Unit: L. */
+export interface Drunk {
+  readonly fell: number
+  readonly usual: number
+}
+
+/** Where nothing has been counted yet. */
+export function freshTally(): WateringTally {
+  return {
+    at: 0,
+    pace: 0,
+    decisions: 0,
+    purse: PURSE,
+    drank: 0,
+    due: 0,
+    litres: new Array<number>(TALLY_HOURS).fill(0),
+  }
+}
+
+/** Whether decisions have come for long enough. */
+export function isKnownPace({ decisions }: WateringTally): boolean {
+  return decisions >= KNOWN
+}
+
+/**
+ * Counts a decision. Where decisions come at an even pace they are a second clock: a clock that runs several times too fast brings no more of
+ * them. Time by this count goes on with the trusted time `passed`, but only as fast as decisions have long come, and half an hour a day
+ * faster.
+ */
+export function passTally(
+  before: WateringTally,
+  passed: number,
+  clock: WateringClock,
+  seen: Drunk | null,
+  limits: Limits,
+): WateringTally {
+  const tally = heardRarer(before, clock, seen, limits)
+  const isKnown = isKnownPace(tally)
+  const due = isKnown ? Math.min(passed, tally.pace + tally.purse) : passed
+  const refilled = tally.purse + tally.pace * (1 + PURSE / 86400) - due
+  const purse = isKnown ? Math.max(0, Math.min(PURSE, refilled)) : PURSE
+  const at = tally.at + due
+  return { ...tally, at, ...usualPace(tally, passed, clock), purse, litres: passHours(tally, at) }
+}
+
+/**
+ * Lets the plants say whether decisions come less often, or the clock runs so many times too fast: they cannot drink faster. Between decisions
+ * without a shot, by probes that are believed, they have to drink at the pace of the clock.
+ */
+function heardRarer(tally: WateringTally, clock: WateringClock, seen: Drunk | null, limits: Limits): WateringTally {
+  if (!isSlower(tally, clock, RARER)) return tally.due === 0 ? tally : { ...tally, drank: 0, due: 0 }
+  if (seen === null) return tally
+  const [drank, due] = [tally.drank + seen.fell, tally.due + seen.usual]
+  if (due < ENOUGH * limits.usual) return { ...tally, drank, due }
+  const next = { ...tally, drank: 0, due: 0 }
+  const isHeard = drank > due * Math.max(0.4, (PEAK * tally.pace) / clock.pace)
+  return isHeard ? { ...next, pace: clock.pace, decisions: KNOWN } : next
+}
+
+/** The pace of decisions over a long time. It follows soon where they come faster, and hardly where the clock says that they come less often. */
+function usualPace({ pace, decisions }: WateringTally, passed: number, clock: WateringClock) {
+  if (!knowsPace(clock) || isSlower({ pace, decisions }, clock, 1.25)) return { pace, decisions }
+  const isFaster = decisions >= KNOWN && clock.pace < 0.7 * pace
+  const taken = Math.min(passed, decisions < KNOWN ? HOUR : 8 * pace)
+  const share = isFaster ? 256 : decisions < KNOWN ? decisions + 1 : MEMORY
+  return { pace: pace + (taken - pace) / share, decisions: Math.min(MEMORY, decisions + 1) }
+}
+
+/** Whether decisions come so many times less often than they did, if the clock is right. */
+function isSlower({ pace, decisions }: Pick<WateringTally, 'pace' | 'decisions'>, clock: WateringClock, times: number) {
+  return decisions >= KNOWN && clock.pace > times * pace
+}
+
+/** Whether the clock gains on the decisions by more than a day allows. */
+export function isOutrun(tally: WateringTally, clock: WateringClock): boolean {
+  return tally.purse < 60 && isSlower(tally, clock, 1.4)
+}
+
+/** What is left once somebody has set the clock: the water, but no pace. */
+export function forgottenPace(tally: WateringTally): WateringTally {
+  return { ...tally, pace: 0, decisions: 0, purse: PURSE }
+}
+
+function passHours({ at: before, litres }: WateringTally, at: number): readonly number[] {
+  const [from, to] = [Math.floor(before / HOUR), Math.floor(at / HOUR)]
+  if (from === to) return litres
+  const next = litres.slice()
+  for (let hour = Math.max(from + 1, to - TALLY_HOURS + 1); hour <= to; hour++) next[hour % TALLY_HOURS] = 0
+  return next
+}
+
+/** Counts water, or takes some back that was counted too much. */
+export function addToTally(tally: WateringTally, volume: number): WateringTally {
+  if (volume === 0) return tally
+  const litres = tally.litres.slice()
+  const at = Math.floor(tally.at / HOUR) % TALLY_HOURS
+  litres[at] = Math.max(0, Math.ceil((litres[at]! + volume) * 1e6 - 1e-3) / 1e6)
+  return { ...tally, litres }
+}
+
+/** Water of the last 24 hours by decisions alone. */
+export function givenByTally({ litres }: WateringTally): number {
+  return litres.reduce((sum, volume) => sum + volume, 0)
+}

@@ -1,0 +1,84 @@
+import { clockMode, maxStep } from '../clock/clock.js'
+import { clockAdvance, NEAR } from '../clock/clock-advance.js'
+import { knowsPace } from '../clock/known-pace.js'
+import { HIDES } from '../clock/rarer-decisions.js'
+import type { Limits } from '../settings/checked-settings.js'
+import { inHours } from '../settings/hours.js'
+import type { WateringClock, WateringState, WateringTally, WateringValve } from '../state/state.js'
+import { runFor } from './delivery.js'
+import { isKnownPace } from './tally.js'
+
+/** So much of its excess over one keeps a step that was longest: half of it goes in a day of decisions each minute. Own judgement. */
+const KEEPS = 0.9995
+/** No pause after missing decisions is longer than this and the rest: two decisions of the rarest pace. Unit: s. */
+export const MAX_PAUSE = 7200
+/** In a gap of this length there may have been allowed hours, whatever the hours before and after. Unit: s. */
+const LONG = 21600
+
+/** Time before a decision of which nothing is known, because the clock went on by far more than decisions are apart, or back. Unit: s. */
+export function gapBefore(before: WateringClock, clock: WateringClock): number {
+  if (before.raw === null || clock.raw === null) return 0
+  const step = clock.raw - before.raw
+  // Where the pace is not known yet, a leap begins it again: an old state may be any time old.
+  if (!knowsPace(before)) return step !== 0 && clock.steady === 0 ? 86400 : 0
+  if (before.steady < 3 && clockMode(clock) === 'counts') return 0
+  if (step < 0) return -step
+  const usual = (before.same + 1) * before.pace
+  return Math.max(0, step - Math.min(4 * usual, usual + 600))
+}
+
+/** Whether the clock steps back from a leap to the time that was counted meanwhile: no time is unknown then. */
+export function isBack(before: WateringClock, clock: WateringClock): boolean {
+  if (before.raw === null || clock.raw === null || clock.raw >= before.raw) return false
+  return clockAdvance(before) > NEAR && Math.abs(clockAdvance(clock)) <= NEAR
+}
+
+/** How a step of the clock compares with the pace of decisions; zero where that is not known. */
+function stepInPaces(before: WateringClock, { raw }: WateringClock, tally: WateringTally): number {
+  if (before.raw === null || raw === null || before.steady < 2 || before.paces < 2) return 0
+  // The pace of long ago counts too: decisions that are lost again and again teach another.
+  return Math.max(0, raw - before.raw) / ((before.same + 1) * usualPace(before, tally))
+}
+
+function usualPace({ pace }: WateringClock, tally: WateringTally): number {
+  return Math.max(1e-6, isKnownPace(tally) ? Math.min(pace, tally.pace) : pace)
+}
+
+/** Whether a decision between the last one that is remembered and this one could have opened the valve. */
+function couldOpen({ clock: before, valve }: WateringState, clock: WateringClock, limits: Limits): boolean {
+  const passed = (clock.raw ?? 0) - (before.raw ?? 0)
+  const end = valve.opened === null ? valve.closed : valve.opened + valve.lasts
+  if (before.base === null || before.elapsed + passed < end + limits.rest) return false
+  const local = before.base + before.elapsed + limits.ahead
+  return passed > LONG || inHours(limits.hours, local, 0, 0) || inHours(limits.hours, local + passed, 0, 0)
+}
+
+/**
+ * Water of decisions that are missing, as where the machine fails each time it switches the valve, before the state is stored: each of them may have
+ * opened it. Unit: L.
+ */
+export function missedWater(state: WateringState, clock: WateringClock, limits: Limits): number {
+  const steps = stepInPaces(state.clock, clock, state.tally)
+  if (steps <= HIDES * state.clock.uneven || !couldOpen(state, clock, limits)) return 0
+  const pace = usualPace(state.clock, state.tally)
+  const run = runFor(state.counters.delivery, state.clock, limits)
+  const each = limits.closesByItself ? Math.min(pace, run) : pace
+  // After a longer time the clock has leapt, and nothing was opened by a state that is as old as that.
+  const decisions = Math.min(Math.round(steps) - 1, maxStep(pace) / pace)
+  return decisions * each * limits.litresPerSecond
+}
+
+/** How uneven decisions come, learned where none of them can have opened the valve and be missing. */
+export function passUneven(state: WateringState, clock: WateringClock, limits: Limits): number {
+  const kept = 1 + (clock.uneven - 1) * KEEPS
+  const steps = stepInPaces(state.clock, clock, state.tally)
+  return couldOpen(state, clock, limits) ? kept : Math.max(kept, steps)
+}
+
+/**
+ * From when on the rest counts after decisions that are missing: what they may have opened is closed only now. The next decision opens nothing, so that
+ * it is not missing as well: of decisions of which each second one is, nobody could tell that any are. Unit: s.
+ */
+export function pausedUntil({ closed }: WateringValve, { elapsed, pace }: WateringClock, { rest }: Limits): number {
+  return Math.max(closed, elapsed + Math.min(MAX_PAUSE, Math.max(0, HIDES * pace - rest)))
+}

@@ -1,8 +1,0 @@
-import type { WateringClock } from './state.js'
-
-/** After so many steps that are alike it is known how far decisions are apart. */
-export const KNOWN = 8
-
-export function knowsPace({ paces }: Pick<WateringClock, 'paces'>): boolean {
-  return paces >= KNOWN
-}

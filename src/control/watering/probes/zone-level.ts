@@ -1,0 +1,102 @@
+import { maxOf, minOf } from '../../../quantity/extremes.js'
+import { middle } from '../../middle.js'
+import type { WateringDoubt } from '../findings/finding.js'
+import type { Limits } from '../settings/checked-settings.js'
+import type { ProbeView } from './probes.js'
+
+/** A dispute ends where probes differ by less than this share of what began it: noise ends none. Six times the scatter of a good probe below 0.08 m³/m³. Own judgement. */
+const AGREED = 0.85
+
+/** What the probes say together. */
+export interface ZoneLevel {
+  readonly level: number | null
+  /** Mean of all probes that are good in themselves, in dispute too. */
+  readonly mean: number | null
+  /** When it was measured; of several probes the oldest counts. Unit: s. */
+  readonly measured: number
+  readonly doubt: WateringDoubt | null
+  /** Probes behind the level. */
+  readonly believed: number
+  /** By how much probes that are good in themselves differ. Unit: m³/m³. */
+  readonly spread: number
+  /** Whether probes differ by more than they may, also where it does not matter because all say "dry". */
+  readonly disputed: boolean
+  /** Which of three or more probes stand too far from the others to decide, by their number. */
+  readonly stray: readonly number[]
+  /** Whether no probe says anything new in its band. */
+  readonly blind: boolean
+  /** When probes that say anything all said "above the lower limit" last, or null where one of them says otherwise. Unit: s. */
+  readonly wet: number | null
+  /** When probes that say anything, however old, all said "dry", or null. Unit: s. */
+  readonly dry: number | null
+}
+
+/**
+ * One level from several probes. By how much their containers were found to differ is taken from them first. Two that differ too much decide nothing, because nobody can tell which of them lies; of three or more
+ * those decide that stand near their median.
+ */
+export function zoneLevel(
+  views: readonly ProbeView[],
+  apart: readonly number[],
+  wasDisputed: boolean,
+  limits: Limits,
+): ZoneLevel {
+  const told = { ...lastTold(views, limits.lower), blind: views.every(isBlind) }
+  const believed = views.flatMap((view, i) =>
+    view.level === null ? [] : [{ ...view, i, alike: view.level - apart[i]! }],
+  )
+  if (believed.length === 0) return { ...NOTHING, doubt: views[0]?.doubt ?? 'reading-missing', ...told }
+  const levels = believed.map(({ alike }) => alike)
+  const spread = maxOf(levels) - minOf(levels)
+  const centre = middle(levels)
+  const limit = wasDisputed ? AGREED * limits.disagreement : limits.disagreement
+  const reach = levels.length === 2 ? limit / 2 : limit
+  const mean = believed.reduce((total, { level }) => total + (level as number), 0) / believed.length
+  let [sum, count, measured] = [0, 0, Infinity]
+  const stray: number[] = []
+  for (const view of believed) {
+    if (Math.abs(view.alike - centre) > reach) {
+      stray.push(view.i)
+      continue
+    }
+    sum += view.level as number
+    count++
+    measured = Math.min(measured, view.measured)
+  }
+  if (count * 2 > levels.length)
+    return { level: sum / count, mean, measured, doubt: null, believed: count, spread, disputed: false, stray, ...told }
+  return { ...levelInDispute(believed, limits.lower), mean, spread, disputed: true, stray: [], ...told }
+}
+
+/** No probe is believed. */
+const NOTHING = { level: null, mean: null, measured: 0, believed: 0, spread: 0, disputed: false, stray: [] }
+
+/** Where all say dry it does not matter by how much they differ: the wettest decides. */
+function levelInDispute(
+  views: readonly ProbeView[],
+  lower: number,
+): Pick<ZoneLevel, 'level' | 'measured' | 'doubt' | 'believed'> {
+  const wettest = maxOf(views.map(({ level }) => level as number))
+  if (wettest > lower) return { level: null, measured: 0, doubt: 'probes-disagree', believed: 0 }
+  const measured = views.reduce((oldest, view) => Math.min(oldest, view.measured), Infinity)
+  return { level: wettest, measured, doubt: null, believed: 1 }
+}
+
+/** Doubts in which a number is missing, old, out of its band, or stands still. */
+const BLIND: readonly unknown[] = ['reading-missing', 'reading-old', 'reading-unbelievable', 'reading-frozen']
+
+function isBlind({ seen, doubt }: ProbeView): boolean {
+  return seen === null || BLIND.includes(doubt)
+}
+
+/** What readings say that are good but for their age. */
+function lastTold(views: readonly ProbeView[], lower: number): Pick<ZoneLevel, 'wet' | 'dry'> {
+  let wet: number | null = null
+  let dry: number | null = null
+  for (const { seen, doubt, measured } of views) {
+    if (seen === null || (doubt !== null && doubt !== 'reading-old')) continue
+    if (seen > lower) wet = Math.max(wet ?? measured, measured)
+    else dry = Math.min(dry ?? measured, measured)
+  }
+  return { wet: dry === null ? wet : null, dry: wet === null ? dry : null }
+}

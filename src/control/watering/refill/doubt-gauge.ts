@@ -1,0 +1,24 @@
+import type { ZoneLevel } from '../probes/zone-level.js'
+import type { Limits } from '../settings/checked-settings.js'
+import { latch } from '../state/latch.js'
+import type { WateringState } from '../state/state.js'
+import { sinceLeap } from './set-by-full-zone.js'
+import { isInVain } from './spell.js'
+import { spentRefill } from './spent-refill.js'
+
+/**
+ * The state once it was looked whether the gauge of drain can be believed. One that counts a day's use more than came counts in another unit, or rain;
+ * it is not read any more. One that counts none of a refill, though believed probes stand above the upper limit and shots have ceased to raise them,
+ * counts nothing: the zone is full whatever it says, and the refill ends.
+ */
+export function doubtGauge(state: WateringState, level: ZoneLevel, limits: Limits): WateringState {
+  const { clock, counters, fill, zone } = state
+  if (counters.drained === null) return state
+  if (fill.net < -limits.usual) {
+    const unread = { ...latch(counters, 'drain-too-large'), drained: null, drainedSince: 0 }
+    return { ...state, counters: unread, fill: { ...sinceLeap(fill, clock.elapsed), cut: false } }
+  }
+  const isFull = level.level !== null && level.level >= limits.upper && isInVain(zone.spell, limits)
+  if (fill.under === null || !isFull || counters.drainedSince > 0) return state
+  return { ...state, counters: latch(counters, 'no-drain'), fill: spentRefill(fill, clock.elapsed) }
+}

@@ -1,0 +1,216 @@
+import type { ProbeView } from '../probes/probes.js'
+import type { ZoneLevel } from '../probes/zone-level.js'
+import type { Limits } from '../settings/checked-settings.js'
+import type { WateringFill, WateringState, WateringZone } from '../state/state.js'
+
+/**
+ * Two containers with a probe part from the mean of a zone by this share of the water that plants used: drippers and plants that each differ by
+ * 4 % (standard deviations; own judgement after drippers that are made to 3 to 5 %: common practice, no source), over the root of two.
+ */
+export const PARTS = 0.04
+/** A probe is set up by no more than this: what drained may have run past the medium. Unit: m³/m³. */
+export const MAX_UP = 0.02
+/** By no more of it at a time where the zone was not filled on purpose: under half, so that one drain by chance sets little. Own judgement. Unit: m³/m³. */
+const STEP = 0.008
+/** Containers differ by no more than this where nothing is wrong: as `PARTS` of each parts two of them in three days. Own judgement. Unit: m³/m³. */
+const MAX_APART = 0.06
+/** No zone dries faster or slower than its probes show by more than this share of its use: two and a half times `PARTS`. */
+const MAX_SLIP = 0.1
+/** A refill tells water to so many shots: what it took beyond that is learned. Own judgement, no source. */
+const SURE = 0.75
+/** By no more do probes of a full zone differ that both stand in full containers: about three times what good ones are apart. Own judgement. Unit: m³/m³. */
+const LIKE = 0.02
+/** A probe rises by more than this share of a shot where its container is not full. Own judgement, no source. */
+const RISE = 0.25
+/** No probe is foreseen to drift faster: 0.03 m³/m³ in a day, above which it is broken. Own judgement, no source. Unit: m³/m³ in a second. */
+const FASTEST = 3.5e-7
+/** From this error on a probe is told to read too high: calibrations for one medium are good to 0.02 or 0.03. Common practice, no source. Unit: m³/m³. */
+const TOO_HIGH = 0.025
+/** A drift is not told over less than this: refills come at least twenty hours apart. Unit: s. */
+const MIN_SINCE = 72000
+
+/** The balance begins anew, and no refill is under way. */
+const ANEW = { under: null, foretold: null, net: 0, due: 0, excess: 0, overflow: 0 } as const
+
+/**
+ * A zone that is full sets its probes: what they say beyond what they said when it was full first is their error, and what they rose since they were
+ * set last goes on.
+ */
+export function setFull(
+  state: WateringState,
+  views: readonly ProbeView[],
+  how: 'wholly' | 'just',
+  limits: Limits,
+): WateringState {
+  const { fill, zone, clock } = state
+  if (how === 'just') return justFull(state, views, limits)
+  const rises = stillRising(fill, views, limits)
+  // Nor is one full that stands far below the wettest.
+  const wettest = views.reduce((max, { level }) => Math.max(max, level ?? max), -Infinity)
+  const isFull = (level: number | null, i: number) => !rises[i] && level !== null && level >= wettest - LIKE
+  const atFull = fill.atFull.map((first, i) => first ?? (isFull(views[i]!.level, i) ? views[i]!.level : null))
+  const bias = fill.bias.map((before, i) => {
+    const [seen, first] = [views[i]!.seen, atFull[i]!]
+    return seen === null || first === null || rises[i] ? before : Math.max(-MAX_UP, Math.min(1, seen - first))
+  })
+  const since = clock.elapsed - (fill.full ?? clock.elapsed)
+  const faster = (i: number) => Math.max(0, Math.min(FASTEST, (bias[i]! - fill.bias[i]!) / since))
+  const drift = fill.drift.map((before, i) => (since < MIN_SINCE ? before : faster(i)))
+  return {
+    ...state,
+    fill: {
+      ...fill,
+      ...ANEW,
+      full: clock.elapsed,
+      tried: clock.elapsed,
+      fails: 0,
+      cut: false,
+      atFull,
+      bias,
+      levelAtFull: togetherAtFull(views, bias),
+      drift,
+      apart: apartAtFull(views, atFull, bias),
+      slip: learntSlip(fill, bias, since, limits),
+    },
+    zone: zoneWhenFull(zone, views, atFull),
+  }
+}
+
+/**
+ * The zone when it is full: what was told before was told by other probes, as it were. Only those that stood still while plants drank, below what they
+ * say of a full zone, have to move first.
+ */
+function zoneWhenFull(
+  zone: WateringZone,
+  views: readonly ProbeView[],
+  atFull: readonly (number | null)[],
+): WateringZone {
+  const isShort = views.some(({ seen }, i) => seen !== null && atFull[i] !== null && seen < atFull[i]! - LIKE)
+  const verdict = zone.verdict === 'use-too-small' && isShort ? zone.verdict : 'plausible'
+  return { ...zone, dry: false, verdict, use: 0, given: 0, level: null, told: null }
+}
+
+/**
+ * What is known of full after a time of which nothing is known: as in a state that was stored a day ago. Water given meanwhile counts nowhere, so
+ * that nothing is filled before it would have left the day.
+ */
+export function sinceLeap(fill: WateringFill, elapsed: number): WateringFill {
+  return { ...fill, ...ANEW, full: null, tried: elapsed }
+}
+
+/** What probes say, without what they were found to say too much when the zone was full, and what they drift by since. */
+export function unbiased(views: readonly ProbeView[], fill: WateringFill, elapsed: number): readonly ProbeView[] {
+  const since = elapsed - (fill.full ?? elapsed)
+  const error = fill.bias.map((bias, i) => bias + fill.drift[i]! * since)
+  if (error.every((change) => change === 0)) return views
+  const less = (level: number | null, i: number) => (level === null ? null : level - error[i]!)
+  return views.map((view, i) => ({ ...view, seen: less(view.seen, i), level: less(view.level, i) }))
+}
+
+/** By how much a probe was found to say too much, where that is more than probes of a zone differ by; null else. Unit: m³/m³. */
+export function foundTooHigh({ bias, drift, full }: WateringFill, probe: number, elapsed: number): number | null {
+  const error = bias[probe]! + drift[probe]! * (elapsed - (full ?? elapsed))
+  return error >= TOO_HIGH ? error : null
+}
+
+/** A probe that the last shot has lifted stands in a container that is not full yet. */
+function stillRising(fill: WateringFill, views: readonly ProbeView[], { shot, substrate }: Limits): boolean[] {
+  const minRise = (RISE * shot) / substrate
+  return views.map(({ seen }, i) => seen !== null && seen - (fill.before[i] ?? seen) > minRise)
+}
+
+/** A zone that has just become full while probes still rise: together they say too little by what they are short of full. */
+function justFull(state: WateringState, views: readonly ProbeView[], limits: Limits): WateringState {
+  const { fill, zone, clock } = state
+  let [sum, told] = [0, 0]
+  const since = clock.elapsed - (fill.full ?? clock.elapsed)
+  for (let i = 0; i < views.length; i++) {
+    const [seen, first] = [views[i]!.seen, fill.atFull[i]!]
+    if (seen === null || first === null) continue
+    sum += seen - first - fill.bias[i]! - fill.drift[i]! * since
+    told++
+  }
+  const error = told === 0 ? 0 : Math.max(-STEP, Math.min(0, sum / told))
+  const bias = fill.bias.map((before, i) => Math.max(-MAX_UP, before + fill.drift[i]! * since + error))
+  return {
+    ...state,
+    fill: {
+      ...fill,
+      ...ANEW,
+      full: clock.elapsed,
+      bias,
+      levelAtFull: togetherAtFull(views, bias),
+      apart: apartAtFull(views, fill.atFull, bias),
+      slip: learntSlip(fill, bias, since, limits),
+    },
+    zone: { ...zone, dry: false },
+  }
+}
+
+/**
+ * What each probe says beyond its bias while the zone is full, within what containers that drink and drip a little differently come to: it
+ * is known, and no dispute.
+ */
+function apartAtFull(
+  views: readonly ProbeView[],
+  atFull: readonly (number | null)[],
+  bias: readonly number[],
+): readonly number[] {
+  const mean = meanAtFull(atFull)
+  return views.map(({ seen }, i) => {
+    // A container that was never full itself is taken for one like the others.
+    const full = atFull[i] ?? mean
+    return seen === null || full === null ? 0 : Math.max(-MAX_APART, Math.min(MAX_APART, seen - full - bias[i]!))
+  })
+}
+
+/** What the believed probes say in the mean without their bias; null where none is believed. Unit: m³/m³. */
+function togetherAtFull(views: readonly ProbeView[], bias: readonly number[]): number | null {
+  let [sum, told] = [0, 0]
+  for (let i = 0; i < views.length; i++) {
+    const { level } = views[i]!
+    if (level === null) continue
+    sum += level - bias[i]!
+    told++
+  }
+  return told === 0 ? null : sum / told
+}
+
+/**
+ * What probes say of a full zone: those that stood in one, or else what all said when the zone as a whole was full, though their own containers had
+ * room. Null where nothing is known. Unit: m³/m³.
+ */
+export function knownAtFull({ atFull, levelAtFull }: WateringFill): number | null {
+  return meanAtFull(atFull) ?? levelAtFull
+}
+
+/** What the probes said of a full zone in the mean; null where none has stood in one. Unit: m³/m³. */
+function meanAtFull(atFull: readonly (number | null)[]): number | null {
+  const known = atFull.filter((told) => told !== null)
+  return known.length === 0 ? null : known.reduce((sum, told) => sum + told, 0) / known.length
+}
+
+/**
+ * By how much a zone dries more than its probes show, as a share of its use: their containers drip and drink a little differently from the mean.
+ * A refill tells it: the zone took so much more than its probes foretold. It is learned by a gain as that of a Kalman filter, for shares that differ by
+ * a twenty-fifth and a refill that tells water to `SURE` shots: the longer the time since the zone was full, the better it is told.
+ */
+function learntSlip(fill: WateringFill, bias: readonly number[], since: number, limits: Limits): number {
+  const { foretold, net, due, slip } = fill
+  if (!(due > 0)) return slip
+  const gain = due ** 2 / (due ** 2 + limits.usual ** 2)
+  // A zone that was full unasked was not as dry as it was taken for.
+  if (foretold === null) return slip - gain * Math.max(0, slip)
+  // What probes were wrong by of themselves is their error, and no difference of containers.
+  const told = bias.reduce((sum, now, i) => sum + now - fill.bias[i]! - fill.drift[i]! * since, 0) / bias.length
+  const found = net - due - foretold - told * limits.substrate
+  const more = Math.sign(found) * Math.max(0, Math.abs(found) - SURE * limits.shot)
+  return Math.max(-MAX_SLIP, Math.min(MAX_SLIP, slip + gain * (more / due - slip)))
+}
+
+/** What a zone will have taken beyond use once it is full, by its probes now; null where it is not known what they say of a full one. Unit: L. */
+export function foretoldFor({ atFull, net, due, full }: WateringFill, level: ZoneLevel, limits: Limits): number | null {
+  const mean = meanAtFull(atFull)
+  if (full === null || level.level === null || mean === null) return null
+  return net - due + (mean - level.level) * limits.substrate
+}

@@ -1,0 +1,163 @@
+import { MAX_RUN_TIME, SUBSTRATE_VOLUME } from '../../../quantity/domains.js'
+import { InputError } from '../../../quantity/errors.js'
+import { numberIn, requireRows, wholeNumberIn } from '../../../quantity/guard.js'
+import { oneOf } from '../../../quantity/one-of.js'
+import { LOCAL_ADVANCE } from '../../../record/domains.js'
+import { checkedBand } from '../../dead-band.js'
+import {
+  BELIEVABLE,
+  DISAGREEMENT,
+  PAUSE,
+  PROBE_OFFSET,
+  READING_AGE,
+  REFILL_INTERVAL,
+  SHOTS_WITHOUT_RISE,
+  TIME_OF_DAY,
+  UNCHANGED_TIME,
+  VALVE_FLOW,
+  WATER,
+} from '../../domains.js'
+import { fingerprintOf } from './fingerprint.js'
+import { allowedSeconds, type Hours } from './hours.js'
+import type { WateringSettings } from './settings.js'
+
+/** The settings as plain numbers, once they were found to make sense. */
+export interface Limits {
+  readonly lower: number
+  readonly upper: number
+  readonly min: number
+  readonly max: number
+  readonly substrate: number
+  readonly litresPerSecond: number
+  readonly shot: number
+  readonly run: number
+  readonly maxRun: number
+  readonly perDay: number
+  readonly usual: number
+  readonly backUp: number
+  /** Usual use while water may flow. Unit: L/s. */
+  readonly use: number
+  readonly rest: number
+  readonly lag: number
+  readonly maxAge: number
+  readonly maxUnchanged: number
+  readonly maxMisses: number
+  readonly hours: readonly Hours[]
+  readonly allowed: number
+  readonly ahead: number
+  readonly closesByItself: boolean
+  readonly timed: boolean
+  readonly probes: readonly { readonly name: string; readonly offset: number }[]
+  readonly disagreement: number
+  /** Longest time between two refills, or null for none. Unit: s. */
+  readonly refillEvery: number | null
+  /** Name of the zone, and a number that changes with any of the settings. */
+  readonly name: string
+  readonly fingerprint: number
+}
+
+export function checkedSettings(settings: WateringSettings): Limits {
+  const { lower, upper } = checkedBand(settings)
+  const min = numberIn(settings.minBelievable, BELIEVABLE, 'minBelievable')
+  const max = numberIn(settings.maxBelievable, BELIEVABLE, 'maxBelievable')
+  if (!(min < lower))
+    throw new InputError('minBelievable', `${min} is not below the lower limit ${lower}`, 'give a lower one')
+  if (!(max > upper))
+    throw new InputError('maxBelievable', `${max} is not above the upper limit ${upper}`, 'give a higher one')
+  const hours = checkedHours(settings.allowedHours)
+  const allowed = allowedSeconds(hours)
+  const volumes = checkedVolumes(settings, hours)
+  const limits = {
+    lower,
+    upper,
+    min,
+    max,
+    substrate: numberIn(settings.substrateVolume, SUBSTRATE_VOLUME, 'substrateVolume'),
+    ...volumes,
+    use: volumes.usual / allowed,
+    rest: numberIn(settings.minRest, PAUSE, 'minRest'),
+    lag: numberIn(settings.probeLag, PAUSE, 'probeLag'),
+    maxAge: numberIn(settings.maxReadingAge, READING_AGE, 'maxReadingAge'),
+    maxUnchanged: numberIn(settings.maxUnchanged, UNCHANGED_TIME, 'maxUnchanged'),
+    maxMisses: wholeNumberIn(settings.maxShotsWithoutRise, SHOTS_WITHOUT_RISE, 'maxShotsWithoutRise'),
+    hours,
+    allowed,
+    ahead: numberIn(settings.ahead ?? 0, LOCAL_ADVANCE, 'ahead'),
+    closesByItself: settings.valveClosesByItself === true,
+    timed: oneOf(settings.inDoubt, ['timed-shots', 'staying-closed'], 'inDoubt') === 'timed-shots',
+    probes: checkedProbes(settings.probes),
+    disagreement: numberIn(settings.maxDisagreement ?? 0.08, DISAGREEMENT, 'maxDisagreement'),
+    refillEvery:
+      settings.refillEvery === 'never'
+        ? null
+        : numberIn(settings.refillEvery ?? 604800, REFILL_INTERVAL, 'refillEvery'),
+    name: checkedName(settings.zone),
+  }
+  return { ...limits, fingerprint: fingerprintOf(limits) }
+}
+
+function checkedName(name: unknown): string {
+  if (name === undefined) return ''
+  if (typeof name !== 'string' || name === '' || name.length > 200)
+    throw new InputError('zone', 'is no name of 1 to 200 letters', 'give the zone a name of its own, or leave it out')
+  return name
+}
+
+function checkedVolumes(settings: WateringSettings, hours: readonly Hours[]) {
+  const litresPerSecond = numberIn(settings.flow, VALVE_FLOW, 'flow') / 3600
+  const shot = numberIn(settings.shot, WATER, 'shot')
+  const run = shot / litresPerSecond
+  const maxRun = numberIn(settings.maxRunTime, MAX_RUN_TIME, 'maxRunTime')
+  const perDay = numberIn(settings.maxPerDay, WATER, 'maxPerDay')
+  const usual = numberIn(settings.usualPerDay, WATER, 'usualPerDay')
+  if (run > maxRun)
+    throw new InputError(
+      'shot',
+      `takes ${Math.round(run)} s at this flow, longer than the longest run time of ${maxRun} s`,
+      'make the shot smaller or the run time longer',
+    )
+  if (usual > perDay)
+    throw new InputError('usualPerDay', 'is larger than the most for a day', 'raise the limit knowingly')
+  const backUp = numberIn(settings.backUpPerDay ?? Math.min(perDay, 1.35 * usual), WATER, 'backUpPerDay')
+  if (backUp > perDay) throw new InputError('backUpPerDay', 'is larger than the most for a day', 'make it smaller')
+  if (shot > backUp)
+    throw new InputError('backUpPerDay', 'has no room for a single shot', 'make it larger or the shot smaller')
+  if (shot > usual) throw new InputError('shot', 'is larger than what is used on a usual day', 'make it smaller')
+  if (!hours.some(({ from, to }) => to - from >= run))
+    throw new InputError('allowedHours', `have no room for a shot of ${Math.round(run)} s`, 'give longer hours')
+  return { litresPerSecond, shot, run, maxRun, perDay, usual, backUp }
+}
+
+function checkedHours(hours: WateringSettings['allowedHours']): Hours[] {
+  if (!Array.isArray(hours) || hours.length === 0 || hours.length > 24)
+    throw new InputError(
+      'allowedHours',
+      'are missing',
+      'give one to 24 of { from, to }; from 0 to 86400 is the whole day',
+    )
+  requireRows(hours, 'allowedHours')
+  return hours.map((entry) => {
+    const from = numberIn(entry.from, TIME_OF_DAY, 'from')
+    const to = numberIn(entry.to, TIME_OF_DAY, 'to')
+    if (from === to) throw new InputError('allowedHours', 'begin when they end', 'give the whole day as 0 to 86400')
+    return { from, to: to > from ? to : to + 86400 }
+  })
+}
+
+function checkedProbes(probes: WateringSettings['probes']) {
+  if (probes === undefined) return [{ name: '', offset: 0 }]
+  if (!Array.isArray(probes) || probes.length === 0 || probes.length > 8)
+    throw new InputError('probes', 'are none or more than eight', 'give one to eight probes with their names')
+  requireRows(probes, 'probes')
+  const names = new Set<string>()
+  return probes.map(({ name, offset }) => {
+    if (typeof name !== 'string' || names.has(name))
+      throw new InputError(
+        'probes',
+        `"${String(name)}" is no name or stands twice`,
+        'give each probe a name of its own',
+      )
+    names.add(name)
+    return { name, offset: numberIn(offset ?? 0, PROBE_OFFSET) }
+  })
+}

@@ -1,0 +1,43 @@
+const DAY = 86400
+
+/** Hours as plain numbers; `to` is after `from`, beyond midnight if need be. */
+export interface Hours {
+  readonly from: number
+  readonly to: number
+}
+
+const timeOfDay = (local: number) => local - Math.floor(local / DAY) * DAY
+
+/** Whether water may flow from a moment on for so long, with a margin on both sides. */
+export function inHours(hours: readonly Hours[], local: number, run: number, margin: number): boolean {
+  const time = timeOfDay(local)
+  for (const { from, to } of hours) {
+    if (to - from >= DAY) return true
+    for (const start of [time, time + DAY]) if (start - margin >= from && start + run + margin <= to) return true
+  }
+  return false
+}
+
+/** How far the allowed hours of a moment have gone on, as a share of them; null outside them. */
+export function shareOfHours(hours: readonly Hours[], local: number): number | null {
+  const time = timeOfDay(local)
+  for (const { from, to } of hours)
+    for (const at of [time, time + DAY]) if (at >= from && at < to) return (at - from) / (to - from)
+  return null
+}
+
+/** Seconds of a day in which water may flow. */
+export function allowedSeconds(hours: readonly Hours[]): number {
+  let sum = 0
+  for (const { from, to } of hours) sum += to - from
+  return Math.min(DAY, sum)
+}
+
+/** Whether at least a third of the allowed hours are allowed by a clock that is so far ahead as well. */
+export function sharesEnough(hours: readonly Hours[], ahead: number): boolean {
+  let shared = 0
+  for (const { from, to } of hours)
+    for (let i = 0; i < 12; i++)
+      if (inHours(hours, from + ((i + 0.5) / 12) * (to - from) + ahead, 0, 0)) shared += (to - from) / 12
+  return shared * 3 >= allowedSeconds(hours)
+}
