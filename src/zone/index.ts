@@ -17,7 +17,6 @@ export type { Known } from './findings/known.js'
 export type { OffTargetBand, UnitDoubt, ZoneFinding, ZoneFindingCode } from './findings/zone-finding.js'
 export type { OwnZoneReason, ZoneReason, ZoneRecordReason } from './findings/zone-reason.js'
 export { entriesOfRecord, followZone, type ZoneFollower } from './follow/follow-zone.js'
-export type { HeldEntry, ZoneFollowState } from './kept/follow-state.js'
 export type { ShotAnswers } from './probes/answers-to-shots.js'
 export type { NightDryDown, ShotFree } from './probes/last-night.js'
 export type { ExpectedUse } from './propose/expected-use.js'
@@ -26,6 +25,7 @@ export type { KeptRows } from './record/kept-rows.js'
 export type { LocalDay } from './record/local-day.js'
 export type { Missable, ZoneClimate, ZoneEntry, ZoneForecast, ZoneRecord, ZoneWatering } from './record/zone-record.js'
 export { type ReportSection, type ReportZoneInput, reportZone } from './report/report-zone.js'
+export type { HeldEntry, ZoneFollowState } from './restore/follow-state.js'
 export {
   type ReviewDayInput,
   type ReviewZoneInput,

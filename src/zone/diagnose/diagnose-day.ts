@@ -9,9 +9,9 @@ import type { OfZoneDay } from '../day/terms.js'
 import type { ZoneDay } from '../day/zone-day.js'
 import { DAYS_BEFORE } from '../domains.js'
 import { type Known, known, unknown } from '../findings/known.js'
-import { checkDay } from '../kept/checked-day.js'
 import type { ZoneRecord } from '../record/zone-record.js'
 import { columnsOfRecord, firstAt, type WateringColumns, type ZoneColumns } from '../record/zone-window.js'
+import { checkDay } from '../restore/checked-day.js'
 import type { Zone } from '../zone.js'
 
 /** What the record of a zone shows of what may be wrong. */

@@ -2,9 +2,9 @@ import { requireObject } from '../../quantity/guard.js'
 import { type StateReader, stateReader } from '../../record/restore-state.js'
 import type { DayDiagnosis } from '../diagnose/diagnose-day.js'
 import type { Known } from '../findings/known.js'
-import { checkFinding } from '../kept/checked-finding.js'
-import { checkNumber, checkText, EPOCH, isKnown, MAX } from '../kept/checked-results.js'
 import type { ProposedDay } from '../propose/propose-day.js'
+import { checkFinding } from '../restore/checked-finding.js'
+import { checkNumber, checkText, EPOCH, isKnown, MAX } from '../restore/checked-results.js'
 
 const HINT = 'give it as proposeDay or diagnoseDay made it'
 const VOLUMES = ['expectedUse', 'given', 'drained'] as const
