@@ -22,7 +22,7 @@ const NOT_FED: Readonly<Record<string, RegExp>> = {
   'a dry-down is given back as `findDryDowns` made it': /^findClimbs input\.dryDowns\./,
   'entries and works of the catalogue are given back as they stand in it': /^(bibliography|bibtex|cslJson) /,
   'the code of a finding chooses the sentence, and is fed; what stands beside it is only repeated or not read':
-    /^explain\w+ .*\.(level|unit|about|check|because|exposure|extreme|first|second|series|band|like|evidence\.0\.code)$|^explainZoneFinding finding\.weather\./,
+    /^explain\w+ .*\.(level|unit|about|check|because|exposure|extreme|first|second|series|band|like|table|why|evidence\.0\.code)$|^explainZoneFinding finding\.weather\./,
 }
 
 /** What a call needs where the example leaves out the object around a word. */

@@ -1,5 +1,6 @@
 import type { WeatherAssumption } from '../../demand/reference/weather-assumption.js'
 import type { WeatherFinding } from '../../demand/reference/weather-doubts.js'
+import type { LeftOutFor, ZoneTable } from '../record/left-out.js'
 
 /** What one finding of a zone is about, with its numbers. `explainZoneFinding` puts it into words. */
 export type ZoneFinding = {
@@ -92,6 +93,15 @@ export type ZoneFinding = {
   | {
       readonly code: 'readings-out-of-order'
       /** Readings that were left out. Unit: 1. */
+      readonly count: number
+    }
+  | {
+      readonly code: 'entries-left-out'
+      /** The table in which they stand. */
+      readonly table: ZoneTable
+      /** What is wrong with them. */
+      readonly why: LeftOutFor
+      /** How many they are. Unit: 1. */
       readonly count: number
     }
   | {

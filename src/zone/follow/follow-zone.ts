@@ -6,11 +6,12 @@ import type { ZoneDay } from '../day/zone-day.js'
 import { noMemory, type ZoneMemory } from '../day/zone-memory.js'
 import { climateEntries, forecastEntries, readingEntries, wateringEntries } from '../record/entries-of-record.js'
 import { allRows, lastTime, NO_ROWS, type Row, rowsSince, withNewRow, withRow } from '../record/kept-rows.js'
+import { BEFORE_ALL, type LeftOut, leftOutSince, type ZoneTable } from '../record/left-out.js'
 import { localDayOf } from '../record/local-day.js'
 import { farAhead, isProven, mayCount, timeIn, whenPassedOn } from '../record/order-of-time.js'
 import type { Missable, ZoneEntry, ZoneRecord } from '../record/zone-record.js'
 import { LOOK_BACK, plainNumber, windowOf } from '../record/zone-window.js'
-import { ENTRY_KINDS, type HeldEntry, type ZoneFollowState } from '../restore/follow-state.js'
+import { ENTRY_KINDS, type HeldEntry, type TableEntry, type ZoneFollowState } from '../restore/follow-state.js'
 import { restoredFollow } from '../restore/restore-zone.js'
 import { reviewWindow } from '../review/review-day.js'
 import type { Zone } from '../zone.js'
@@ -82,6 +83,8 @@ export function followZone(zone: Zone): ZoneFollower {
       forecast: NO_ROWS,
       held: [],
       outOfOrder: [],
+      leftOut: [],
+      newest: { climate: null, watering: null, forecast: null },
       memory: noMemory(),
     },
     step: (state, input) => {
@@ -89,13 +92,8 @@ export function followZone(zone: Zone): ZoneFollower {
       oneOf(input.kind, ENTRY_KINDS, 'kind')
       const time = timeIn(input.time, 'time')
       if (input.kind === 'reading') return withReading(checked, state, rowOf(checked, input, time), far)
-      if (Number.isNaN(time)) return [state, []]
-      const entry = [input.kind, rowOf(checked, input, time)] as const
-      if (state.day === null || time < state.day.to + WAITS) return [withEntry(state, entry), []]
-      // What nobody reads beside is kept for the look-back of the day on which readings may go on; one stamp from the future ends nothing.
-      const since = Math.min(time, state.held.at(-1)?.[1][0] ?? time) - GOES_ON - LOOK_BACK
-      const held = state.held.filter(([kind, row]) => kind === 'reading' || row[0] >= since)
-      return [{ ...state, held: [...held, entry] }, []]
+      const row = rowOf(checked, input, time)
+      return [Number.isNaN(time) ? withoutTime(state, input.kind) : withTime(state, [input.kind, row]), []]
     },
     finish: (state) => {
       const [last, ended] = settled(checked, state)
@@ -106,6 +104,29 @@ export function followZone(zone: Zone): ZoneFollower {
 }
 
 type Step = readonly [ZoneFollowState, readonly ZoneDay[]]
+
+/** Takes in an entry of climate, log or forecasts. */
+function withTime(state: ZoneFollowState, entry: TableEntry): ZoneFollowState {
+  const [table, [time]] = entry
+  const late = state.day !== null && time < state.day.from
+  const told = late ? withLeftOut(state, [time, table, 'too-late']) : state
+  const next = { ...told, newest: { ...state.newest, [table]: time } }
+  if (state.day === null || time < state.day.to + WAITS) return withEntry(next, entry)
+  // What nobody reads beside is kept for the look-back of the day on which readings may go on; one stamp from the future ends nothing.
+  const since = Math.min(time, state.held.at(-1)?.[1][0] ?? time) - GOES_ON - LOOK_BACK
+  const held = state.held.filter(([kind, row]) => kind === 'reading' || row[0] >= since)
+  return { ...next, held: [...held, entry] }
+}
+
+/** An entry without a time counts for that of the one before it. */
+function withoutTime(state: ZoneFollowState, table: ZoneTable): ZoneFollowState {
+  return withLeftOut(state, [state.newest[table] ?? BEFORE_ALL, table, 'without-time'])
+}
+
+/** One more entry that is left out; what counts for a day that has ended is told on the one that is under way. */
+function withLeftOut(state: ZoneFollowState, entry: LeftOut): ZoneFollowState {
+  return { ...state, leftOut: [...state.leftOut, ...leftOutSince([entry], state.day?.from ?? BEFORE_ALL)] }
+}
 
 /** Takes in a reading, as `orderOfReadings` takes in those of a record. */
 function withReading(zone: Zone, state: ZoneFollowState, row: Row, far: number): Step {
@@ -121,24 +142,35 @@ function withReading(zone: Zone, state: ZoneFollowState, row: Row, far: number):
     : [{ ...rest, held: all }, []]
 }
 
-/** What waited is taken in: readings first, since they say what day it is. */
+/** What waited is taken in: readings first, since they say what day it is, but before a day ends what stands beside it. */
 function released(zone: Zone, { held, ...rest }: ZoneFollowState): Step {
   let state: ZoneFollowState = { ...rest, held: [] }
   const days: ZoneDay[] = []
+  let waiting = held.filter(isOfTable)
+  const enter = (isDue: (time: number) => boolean) => {
+    for (const entry of waiting) if (isDue(entry[1][0])) state = withEntry(state, entry)
+    waiting = waiting.filter(([, [time]]) => !isDue(time))
+  }
   for (const [kind, row] of held) {
     if (kind !== 'reading') continue
+    const end = state.day?.to ?? Infinity
+    if (row[0] >= end) enter((time) => time < end)
     const [next, ended] = admitted(zone, state, row)
     state = next
     for (const day of ended) days.push(day)
   }
-  for (const entry of held) if (entry[0] !== 'reading') state = withEntry(state, entry)
+  enter(() => true)
   return [state, days]
+}
+
+function isOfTable(entry: HeldEntry): entry is TableEntry {
+  return entry[0] !== 'reading'
 }
 
 /** Where nothing else is known, the last readings are all there is. */
 function settled(zone: Zone, state: ZoneFollowState): Step {
   const waiting = state.held.filter(([kind]) => kind === 'reading').length
-  return lastTime(state.reading) === -Infinity || mayCount(waiting) ? released(zone, state) : [state, []]
+  return lastTime(state.reading) === -Infinity || mayCount(waiting) ? released(zone, state) : [late(state, waiting), []]
 }
 
 /** Readings that waited in vain are out of order: all of them, or those that are not before a moment. */
@@ -150,15 +182,14 @@ function withoutHeld(state: ZoneFollowState, before = -Infinity): ZoneFollowStat
 
 /** Some more readings that are out of order. */
 function late(state: ZoneFollowState, count: number): ZoneFollowState {
-  const last = lastTime(state.reading)
-  return last === -Infinity
-    ? state
-    : { ...state, outOfOrder: [...state.outOfOrder, ...new Array<number>(count).fill(last)] }
+  const last = Math.max(lastTime(state.reading), BEFORE_ALL)
+  return { ...state, outOfOrder: [...state.outOfOrder, ...new Array<number>(count).fill(last)] }
 }
 
-function withEntry(state: ZoneFollowState, [kind, row]: HeldEntry): ZoneFollowState {
+function withEntry(state: ZoneFollowState, [kind, row]: TableEntry): ZoneFollowState {
   if (state.day !== null && row[0] < state.day.from - LOOK_BACK) return state
   const rows = (kind === 'climate' ? withNewRow : withRow)(state[kind], row)
+  if (rows === state[kind]) return withLeftOut(state, [row[0], kind, 'doubled'])
   // Before the first reading nobody knows what will be needed, but not everything is kept for ever.
   const kept = state.day === null && rows.full.length > MAX_BLOCKS ? { ...rows, full: rows.full.slice(1) } : rows
   return { ...state, [kind]: kept }
@@ -173,6 +204,7 @@ function admitted(zone: Zone, state: ZoneFollowState, row: Row): Step {
 /** Ends the day that is under way and begins that of a moment. */
 function turned(zone: Zone, state: ZoneFollowState, now: number): Step {
   const { days, memory } = closed(zone, state, true)
+  const first = state.day === null ? now : BEFORE_ALL
   const day = localDayOf(zone.place.clock, now)
   const begin = day.from - LOOK_BACK
   return [
@@ -183,7 +215,9 @@ function turned(zone: Zone, state: ZoneFollowState, now: number): Step {
       watering: rowsSince(state.watering, begin),
       forecast: rowsSince(state.forecast, begin),
       held: state.held,
-      outOfOrder: state.outOfOrder.filter((time) => time >= day.from),
+      outOfOrder: state.outOfOrder.map((time) => Math.max(time, first)).filter((time) => time >= day.from),
+      leftOut: leftOutSince(state.leftOut, first).filter(([moment]) => moment >= day.from),
+      newest: state.newest,
       memory,
     },
     days,
@@ -221,6 +255,7 @@ function closed(
     },
     forecast: { time: column(forecast, 0), day: column(forecast, 1), irradiance: column(forecast, 2) },
     outOfOrder: Float64Array.from(state.outOfOrder),
+    leftOut: state.leftOut,
   }
   const found = reviewWindow(zone, windowOf(zone, columns, day, laterReading), memory)
   return { days: [found.day], memory: found.memory }
@@ -265,24 +300,37 @@ export function entriesOfRecord(record: ZoneRecord): ZoneEntry[] {
   requireObject(record, 'record')
   requireObject(record.probes, 'probes')
   requireList(record.time, 'time')
-  // Without a time an entry says nothing, and no sorting stands it.
-  const others = [...climateEntries(record), ...wateringEntries(record), ...forecastEntries(record)].filter(
-    ({ time }) => !Number.isNaN(timeIn(time, 'time')),
-  )
+  const others = [climateEntries(record), wateringEntries(record), forecastEntries(record)].flatMap(withMoments)
   return merged(
     readingEntries(record),
-    others.sort((a, b) => a.time - b.time),
+    others.sort((a, b) => a.moment - b.moment),
   )
 }
 
+/** An entry and the moment at which it is passed on. */
+interface Momentary {
+  readonly moment: number
+  readonly entry: ZoneEntry
+}
+
+/** Entries of one table with the moments at which they are passed on: without a time, that of the entry before it. */
+function withMoments(entries: readonly ZoneEntry[]): Momentary[] {
+  let moment = BEFORE_ALL
+  return entries.map((entry) => {
+    const time = timeIn(entry.time, 'time')
+    if (!Number.isNaN(time)) moment = time
+    return { moment, entry }
+  })
+}
+
 /** Merges readings with climate and log by time. Readings keep their order, whatever their stamps say. */
-function merged(readings: readonly ZoneEntry[], others: readonly ZoneEntry[]): ZoneEntry[] {
+function merged(readings: readonly ZoneEntry[], others: readonly Momentary[]): ZoneEntry[] {
   const moments = whenPassedOn(readings.map(({ time }) => timeIn(time, 'time')))
   const out: ZoneEntry[] = []
   let k = 0
   readings.forEach((reading, i) => {
-    while (k < others.length && others[k]!.time <= moments[i]!) out.push(others[k++]!)
+    while (k < others.length && others[k]!.moment <= moments[i]!) out.push(others[k++]!.entry)
     out.push(reading)
   })
-  return [...out, ...others.slice(k)]
+  return [...out, ...others.slice(k).map(({ entry }) => entry)]
 }

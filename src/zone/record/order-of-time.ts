@@ -1,6 +1,7 @@
 import { medianInPlace } from '../../numerics/select.js'
 import { READING_TIME } from '../../quantity/domains.js'
 import { numberIn } from '../../quantity/guard.js'
+import { BEFORE_ALL, type LeftOut, type ZoneTable } from './left-out.js'
 
 /** A reading that comes so long after the last one is no longer believed by itself. Unit: s. */
 const FAR = 21600
@@ -34,7 +35,7 @@ export function timeIn(value: unknown, argument: string): number {
 export interface OrderedTimes {
   /** Positions that are kept; their times rise. */
   readonly keep: number[]
-  /** For each reading that is left out, the time of the last one that was kept before it; minus infinity where there was none. */
+  /** For each reading that is left out, the time of the last one that was kept before it; of the first that is kept where there was none. */
   readonly outOfOrder: number[]
 }
 
@@ -68,23 +69,32 @@ export function orderOfReadings(time: ArrayLike<number>, far: number): OrderedTi
   }
   // Where nothing else is known, the last readings are all there is.
   if (keep.length === 0 || mayCount(held.length)) for (const k of held) keep.push(k)
-  return { keep, outOfOrder }
+  else for (const _ of held) outOfOrder.push(last)
+  const first = time[keep[0] ?? 0]!
+  return { keep, outOfOrder: outOfOrder.map((moment) => Math.max(moment, first)) }
 }
 
-/** Positions in the order of their times, those without a time left out; of equal times all, or only the first. */
-export function sortedByTime(time: ArrayLike<number>, equalTimes: boolean): number[] {
+/** Positions in the order of their times, those without a time left out; of equal times all, or of the climate only the first. */
+export function sortedByTime(time: ArrayLike<number>, table: ZoneTable): { keep: number[]; leftOut: LeftOut[] } {
   const keep: number[] = []
+  const leftOut: LeftOut[] = []
   let rising = true
-  let last = -Infinity
+  let last = BEFORE_ALL
   for (let i = 0; i < time.length; i++) {
     const now = time[i]!
-    if (Number.isNaN(now)) continue
+    if (Number.isNaN(now)) {
+      leftOut.push([last, table, 'without-time'])
+      continue
+    }
     if (now < last) rising = false
     last = now
     keep.push(i)
   }
   if (!rising) keep.sort((a, b) => time[a]! - time[b]! || a - b)
-  return equalTimes ? keep : keep.filter((i, k) => k === 0 || time[i] !== time[keep[k - 1]!])
+  if (table !== 'climate') return { keep, leftOut }
+  const isNew = (i: number, k: number) => k === 0 || time[i] !== time[keep[k - 1]!]
+  for (const [k, i] of keep.entries()) if (!isNew(i, k)) leftOut.push([time[i]!, table, 'doubled'])
+  return { keep: leftOut.length === 0 ? keep : keep.filter(isNew), leftOut }
 }
 
 /** Moments at which readings are passed on beside other inputs: their times, or that of the one before where they are out of order. */

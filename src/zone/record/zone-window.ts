@@ -1,6 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import { requireList, requireObject } from '../../quantity/guard.js'
 import type { Zone } from '../zone.js'
+import { type LeftOut, leftOutOn, leftOutSince } from './left-out.js'
 import type { LocalDay } from './local-day.js'
 import { farAhead, orderOfReadings, sortedByTime, timeIn } from './order-of-time.js'
 import type { Missable, ZoneClimate, ZoneForecast, ZoneRecord, ZoneWatering } from './zone-record.js'
@@ -44,6 +45,8 @@ export interface ZoneColumns {
   readonly forecast: ForecastColumns
   /** For each reading that was out of order, the time of the last one that was not. */
   readonly outOfOrder: Float64Array
+  /** Entries of climate, log and forecasts that were left out. */
+  readonly leftOut: readonly LeftOut[]
 }
 
 /** What a review of one day sees: the columns from the look-back before the day to its end. */
@@ -67,51 +70,68 @@ export function columnsOfRecord(zone: Zone, record: ZoneRecord): ZoneColumns {
   const time = timesOf(record.time, 'time')
   const { keep, outOfOrder } = orderOfReadings(time, farAhead(zone))
   const picked = columnPicker(record.time.length, keep)
+  const climate = climateColumns(record.climate)
+  const watering = wateringColumns(record.watering)
+  const forecast = forecastColumns(record.forecast)
+  const leftOut = [...climate.leftOut, ...watering.leftOut, ...forecast.leftOut]
   return {
     time: picked(time, 'time'),
     probes: zone.probes.map(({ name }) =>
       picked(Object.hasOwn(record.probes, name) ? record.probes[name] : undefined, `probes.${name}`),
     ),
     rootTemperature: picked(record.rootTemperature, 'rootTemperature'),
-    climate: climateColumns(record.climate),
-    watering: wateringColumns(record.watering),
-    forecast: forecastColumns(record.forecast),
+    climate: climate.columns,
+    watering: watering.columns,
+    forecast: forecast.columns,
     outOfOrder: Float64Array.from(outOfOrder),
+    leftOut: leftOutSince(leftOut, time[keep[0] ?? 0] ?? 0),
   }
 }
 
-function climateColumns(climate: ZoneClimate | undefined): ClimateColumns {
+/** The columns of a table beside the readings, and its entries that were left out. */
+interface Sorted<C> {
+  readonly columns: C
+  readonly leftOut: readonly LeftOut[]
+}
+
+function climateColumns(climate: ZoneClimate | undefined): Sorted<ClimateColumns> {
   const time = timesOf(climate?.time ?? [], 'climate.time')
-  const picked = columnPicker(time.length, sortedByTime(time, false))
-  return {
+  const { keep, leftOut } = sortedByTime(time, 'climate')
+  const picked = columnPicker(time.length, keep)
+  const columns = {
     time: picked(time, 'climate.time'),
     airTemperature: picked(climate?.airTemperature, 'climate.airTemperature'),
     relativeHumidity: picked(climate?.relativeHumidity, 'climate.relativeHumidity'),
     irradiance: picked(climate?.irradiance, 'climate.irradiance'),
     windSpeed: picked(climate?.windSpeed, 'climate.windSpeed'),
   }
+  return { columns, leftOut }
 }
 
-function wateringColumns(watering: ZoneWatering | undefined): WateringColumns {
+function wateringColumns(watering: ZoneWatering | undefined): Sorted<WateringColumns> {
   const time = timesOf(watering?.time ?? [], 'watering.time')
-  const picked = columnPicker(time.length, sortedByTime(time, true))
-  return {
+  const { keep, leftOut } = sortedByTime(time, 'watering')
+  const picked = columnPicker(time.length, keep)
+  const columns = {
     time: picked(time, 'watering.time'),
     given: picked(watering?.given, 'watering.given'),
     drained: picked(watering?.drained, 'watering.drained'),
     feedEC: picked(watering?.feedEC, 'watering.feedEC'),
     drainEC: picked(watering?.drainEC, 'watering.drainEC'),
   }
+  return { columns, leftOut }
 }
 
-function forecastColumns(forecast: ZoneForecast | undefined): ForecastColumns {
+function forecastColumns(forecast: ZoneForecast | undefined): Sorted<ForecastColumns> {
   const time = timesOf(forecast?.time ?? [], 'forecast.time')
-  const picked = columnPicker(time.length, sortedByTime(time, true))
-  return {
+  const { keep, leftOut } = sortedByTime(time, 'forecast')
+  const picked = columnPicker(time.length, keep)
+  const columns = {
     time: picked(time, 'forecast.time'),
     day: picked(forecast?.day, 'forecast.day'),
     irradiance: picked(forecast?.irradiance, 'forecast.irradiance'),
   }
+  return { columns, leftOut }
 }
 
 function timesOf(time: ArrayLike<number>, name: string): Float64Array {
@@ -167,6 +187,7 @@ export function windowOf(zone: Zone, columns: ZoneColumns, day: LocalDay, laterR
     watering: cut(columns.watering),
     forecast: cut(columns.forecast),
     outOfOrder: columns.outOfOrder.filter((time) => time >= day.from && time < day.to),
+    leftOut: leftOutOn(columns.leftOut, day),
   }
 }
 

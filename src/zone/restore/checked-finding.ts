@@ -2,6 +2,7 @@ import { InputError } from '../../quantity/errors.js'
 import { stateReader } from '../../record/restore-state.js'
 import type { DayDifference } from '../day/day-differences.js'
 import { DOUBTED_COLUMNS, LIKE_UNITS, OFF_TARGET, type ZoneFindingCode } from '../findings/zone-finding.js'
+import { LEFT_OUT_FOR, TABLES } from '../record/left-out.js'
 import { checkNumbers, checkText, EPOCH } from './checked-results.js'
 
 /** The numbers that the sentence of a finding names; `times` is a list of them, and `probe` a name. */
@@ -24,6 +25,7 @@ const NUMBERS: Readonly<Record<ZoneFindingCode | DayDifference['code'], string>>
   'off-capacity': 'probe difference',
   'probes-differ': 'spread',
   'readings-out-of-order': 'count',
+  'entries-left-out': 'table why count',
   'negative-use': 'use',
   'use-doubted': 'use climate',
   'drain-gauge-silent': 'given entries',
@@ -58,6 +60,8 @@ export function checkFinding(finding: unknown, hint = 'give it as it was found',
     else if (field === 'extreme') reader.word(field, ['lowest', 'highest'])
     else if (field === 'about') reader.word(field, DOUBTED_COLUMNS)
     else if (field === 'like') reader.word(field, LIKE_UNITS)
+    else if (field === 'table') reader.word(field, TABLES)
+    else if (field === 'why') reader.word(field, LEFT_OUT_FOR)
     else if (field === 'weather') reader.inside(field, (weather) => checkText(weather, 'code'))
     else reader.number(field)
   }

@@ -4,6 +4,7 @@ import { type StateReader, stateReader } from '../../record/restore-state.js'
 import type { DrainedLevel } from '../day/zone-day.js'
 import { SALT_DAYS, type SaltDay, type ZoneMemory } from '../day/zone-memory.js'
 import { inBlocks, type KeptRows, type Row } from '../record/kept-rows.js'
+import { LEFT_OUT_FOR, type LeftOut, TABLES } from '../record/left-out.js'
 import { type LocalDay, localDayOf } from '../record/local-day.js'
 import type { ZoneEntry } from '../record/zone-record.js'
 import type { Zone } from '../zone.js'
@@ -22,7 +23,15 @@ export function restoredFollow(zone: Zone, kept: unknown): ZoneFollowState {
     watering: rows('watering'),
     forecast: rows('forecast'),
     held: listOf(reader, 'held', object.held).map((entry, k) => restoredHeld(zone, reader, k, entry)),
-    outOfOrder: reader.numbers('outOfOrder', MAX_ROWS),
+    outOfOrder: reader.numbers('outOfOrder', MAX_ROWS, EPOCH[0], EPOCH[1]),
+    leftOut: listOf(reader, 'leftOut', object.leftOut).map((entry, k) =>
+      restoredLeftOut(reader, `leftOut[${k}]`, entry),
+    ),
+    newest: reader.inside('newest', (newest) => ({
+      climate: newest.numberOrNull('climate'),
+      watering: newest.numberOrNull('watering'),
+      forecast: newest.numberOrNull('forecast'),
+    })),
     memory: restoredMemory(zone, object.memory, 'state.memory'),
   }
 }
@@ -80,6 +89,17 @@ function restoredHeld(zone: Zone, reader: StateReader, k: number, entry: unknown
   const list = listOf(reader, field, entry)
   const kind = ENTRY_KINDS.find((one) => one === list[0]) ?? reader.refuse(field, 'is of no kind')
   return [kind, restoredRow(reader, field, list[1], widthOf(zone, kind))]
+}
+
+function restoredLeftOut(reader: StateReader, field: string, entry: unknown): LeftOut {
+  const list = listOf(reader, field, entry)
+  const [moment, of, why] = list
+  const table = TABLES.find((one) => one === of)
+  const reason = LEFT_OUT_FOR.find((one) => one === why)
+  const told = typeof moment === 'number' && moment >= EPOCH[0] && moment <= EPOCH[1]
+  return told && table !== undefined && reason !== undefined && list.length === 3
+    ? [moment, table, reason]
+    : reader.refuse(field, 'is no entry that was left out')
 }
 
 /** What was learned and kept as JSON, checked field by field; what belongs to no probe of the zone is left behind. */

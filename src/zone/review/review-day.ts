@@ -7,6 +7,7 @@ import type { ZoneFinding } from '../findings/zone-finding.js'
 import { doubtsAny, unitDoubts } from '../plausibility/unit-doubts.js'
 import { isIn, openingsOf } from '../probes/answers-to-shots.js'
 import { betweenShots } from '../probes/between-shots.js'
+import { countsLeftOut } from '../record/left-out.js'
 import { type LocalDay, localDayOf } from '../record/local-day.js'
 import { firstAt, type ZoneWindow } from '../record/zone-window.js'
 import { waterBalance } from '../water/water-balance.js'
@@ -45,7 +46,8 @@ function partsOfDay(zone: Zone, window: ZoneWindow, memory: ZoneMemory) {
   const rootTemperature = doubtsAny(doubts, ['rootTemperature']) ? unknown('numbers-impossible') : rootZone(window)
   // Half a day has no balance: its first shots need not drain.
   const balanced = window.now === undefined ? balanceFindings(balance, climate, memory, day.to) : []
-  const believed = !balanced.some(({ code }) => NOT_LEARNED.includes(code))
+  const whole = !window.leftOut.some(([, table]) => table === 'watering')
+  const believed = whole && !balanced.some(({ code }) => NOT_LEARNED.includes(code))
   const expected = (wanted: LocalDay) => expectedRadiation(zone, window.forecast, light, wanted)
   const today = expected(day)
   const underWay = dayUnderWay(zone, window, counting, memory, today)
@@ -105,6 +107,7 @@ function findingsOfDay(zone: Zone, window: ZoneWindow, parts: Reviewed): ZoneFin
     ...(outOfOrder.length > 0
       ? [{ code: 'readings-out-of-order', level: 'caution', count: outOfOrder.length } as const]
       : []),
+    ...countsLeftOut(window.leftOut).map((one) => ({ code: 'entries-left-out', level: 'caution', ...one }) as const),
     ...parts.balanced,
     ...(salt.at(-1)?.at === day.to ? saltFindings(zone, salt) : []),
     ...(climate.known ? climate.value.findings : []),

@@ -4,6 +4,7 @@ import { asLitres, asPercent, asPoints } from '../../quantity/in-words.js'
 import { oneOf } from '../../quantity/one-of.js'
 import type { DayDifference } from '../day/day-differences.js'
 import { OFF_TARGET, type ZoneFinding } from '../findings/zone-finding.js'
+import { leftOutInWords } from './left-out-words.js'
 import { unitDoubtInWords } from './unit-doubt-words.js'
 
 /** A clock time in words. */
@@ -92,8 +93,9 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
   ],
   'readings-out-of-order': [
     (finding) =>
-      `${finding.count} ${finding.count === 1 ? 'reading is' : 'readings are'} not later than the one before and left out: look at the clock of the logger`,
+      `${finding.count} ${finding.count === 1 ? 'reading' : 'readings'} left out, without a time, not later than the one before, or so far ahead of it that others must confirm the time: look at the clock of the logger`,
   ],
+  'entries-left-out': [leftOutInWords],
   'negative-use': [
     (finding) =>
       `the water balance says ${asLitres(finding.use)}, less than nothing: the log, the share of a container or a probe is wrong`,
