@@ -37,6 +37,27 @@ describe('what a stranger met', () => {
       [true, true],
     ])
   })
+  it('a log in hundreds of litres had the plan of the next day give a hundredth of the use', () => {
+    const record = benchRecord({ days: 3 })
+    const by = (scale: number): ZoneRecord => {
+      const { watering } = record
+      const times = (list: ArrayLike<number | null>) => Array.from(list, (x) => scale * (x as number))
+      return {
+        ...record,
+        watering: { ...watering!, given: times(watering!.given), drained: times(watering!.drained!) },
+      }
+    }
+    const day = lastOf(by(0.01))
+    expect(day.balance.use).toEqual({ known: false, reason: 'rises-exceed-log' })
+    expect(day.balance.given).toMatchObject({ known: true })
+    const plan = proposeDay({ zone, day })
+    expect(plan).toMatchObject({ known: true, value: { useFrom: 'climate' } })
+    expect(plan.known && plan.value.expectedUse).toBe(day.climate.known && day.climate.value.perContainer)
+    const { climate: _, ...rest } = by(0.01)
+    expect(proposeDay({ zone, day: lastOf(rest) })).toEqual({ known: false, reason: 'use-not-known' })
+    // A probe in the wet spot of a large container may rise several times as much as the container.
+    expect(lastOf(by(0.25)).balance.use).toMatchObject({ known: true })
+  })
   it('a probe that repeats one number is doubted from the first of nine on', () => {
     const record = benchRecord({ days: 3 })
     const noon = MIDNIGHT + 2 * 86400 + 21 * 3600

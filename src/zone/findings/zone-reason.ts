@@ -26,6 +26,7 @@ export type OwnZoneReason =
   | 'given-not-logged'
   | 'drain-not-logged'
   | 'log-impossible'
+  | 'rises-exceed-log'
   | 'nothing-given-or-not-logged'
   | 'no-readings-at-midnight'
   | 'day-not-over'

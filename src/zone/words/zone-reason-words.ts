@@ -9,6 +9,9 @@ export const ZONE_REASON_WORDS: ReasonWords<OwnZoneReason> = {
   'given-not-logged': ['an entry of the log has no volume given'],
   'drain-not-logged': ['an entry of the log has no volume drained'],
   'log-impossible': ['the log has volumes that cannot be: check their unit and sign'],
+  'rises-exceed-log': [
+    'the probes rose by more than ten times the water of the log: check the unit of its volumes, and whether water comes that it does not know',
+  ],
   'nothing-given-or-not-logged': ['nothing was given, or not all was logged'],
   'no-readings-at-midnight': ['no probe that counts has readings at the beginning and at the end of the day'],
   'day-not-over': ['the day is not over'],
