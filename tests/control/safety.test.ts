@@ -59,6 +59,11 @@ describe('the check before water flows', () => {
     expect(check.allowed).toBe(false)
     expect(check.refusals.map((refusal) => refusal.code).filter((other) => other !== 'full')).toEqual([code])
   })
+  it('refuses an alarm that cannot be put into text, instead of throwing', () => {
+    const facts = { ...safe.facts, alarms: [Object.create(null) as string, Symbol('leak') as unknown as string] }
+    const { refusals } = checkWatering({ ...safe, facts })
+    expect(refusals.map(({ code }) => code)).toEqual(['alarm', 'alarm'])
+  })
   it('lets a shot pass that is at every limit and beyond none', () => {
     const check = checkWatering({
       request: { volume: litres(0.5), runTime: minutes(7.5) },

@@ -12,6 +12,11 @@ export function judgeZone(facts: Loose<WateringFacts>): WateringRefusal[] {
   if (locked === true) refusals.push({ code: 'zone-locked', level: 'danger' })
   else if (locked !== false) refusals.push({ code: 'lock-unknown', level: 'danger' })
   if (!Array.isArray(alarms)) refusals.push({ code: 'alarms-unknown', level: 'caution' })
-  else for (const alarm of alarms) refusals.push({ code: 'alarm', level: 'caution', about: String(alarm) })
+  else for (const alarm of alarms) refusals.push({ code: 'alarm', level: 'caution', about: nameOf(alarm) })
   return refusals
+}
+
+/** What is no name forbids as well: an object without a prototype cannot even be put into text. */
+function nameOf(alarm: unknown): string {
+  return typeof alarm === 'object' ? 'object' : String(alarm)
 }

@@ -9,7 +9,7 @@ import { givenInDay, givenInLongDay, SLOT } from '../state/given-water.js'
 import type { WateringClock, WateringOrder, WateringState } from '../state/state.js'
 import { allowanceShare, arrivingShare, isAgreed, maxRunFor, runFor } from './delivery.js'
 import { roomAtPace } from './pace.js'
-import { givenByTally } from './tally.js'
+import { bindsShown, givenByTally } from './tally.js'
 import { wholeRun } from './whole-shot.js'
 
 /** Whether to open, with the reason for it or against it. */
@@ -75,8 +75,8 @@ export function mayOpen(state: WateringState, zone: ZoneLevel, limits: Limits): 
     return no(clock.elapsed < 86400 ? 'starting' : 'pace-limit')
   // The clock may gain on the true one, and nobody can tell.
   if (givenInLongDay(water) + volume > 1.04 * limits.perDay) return no('day-used-up')
-  // A level that rises with shots needs no second clock.
-  const isShown = wish.reason === 'dry' && hasShown(state)
+  // A level that rises with shots needs no second clock where that may leave plants too little.
+  const isShown = wish.reason === 'dry' && hasShown(state) && !bindsShown(state.tally, clock, limits)
   if (!isShown && givenByTally(state.tally) + volume > 1.04 * limits.perDay) return no('day-used-up')
   const isInDoubt = wish.reason === 'back-up-shot' || (wish.reason === 'refill' && zone.level === null)
   if (isInDoubt && given + volume > backUpOf(state, zone, limits) * (1 + 1e-9)) return no('back-up-used-up')

@@ -14,6 +14,10 @@ export const PURSE = 1800
 
 /** Plants are asked where decisions come so many times less often. */
 const RARER = 3.5
+/** Where the clock gains no more than this on decisions, it is right and they come a little less often. Own judgement. */
+const EVEN = 1.1
+/** What a hot day takes beyond the usual use, and 26 hours beyond 24: own judgement. */
+const SPARE = 1.25
 /** They are heard after so much of the usual use of a day: three hours or so, in which probes tell it well. Own judgement. */
 const ENOUGH = 0.2
 /** No plants drink so many times their usual use of these hours for so long, at noon of a hot day: own judgement. */
@@ -80,7 +84,7 @@ function heardRarer(tally: WateringTally, clock: WateringClock, seen: Drunk | nu
 
 /** The pace of decisions over a long time. It follows soon where they come faster, and hardly where the clock says that they come less often. */
 function usualPace({ pace, decisions }: WateringTally, passed: number, clock: WateringClock) {
-  if (!knowsPace(clock) || isSlower({ pace, decisions }, clock, 1.25)) return { pace, decisions }
+  if (!knowsPace(clock) || isSlower({ pace, decisions }, clock, EVEN)) return { pace, decisions }
   const isFaster = decisions >= KNOWN && clock.pace < 0.7 * pace
   const taken = Math.min(passed, decisions < KNOWN ? HOUR : 8 * pace)
   const share = isFaster ? 256 : decisions < KNOWN ? decisions + 1 : MEMORY
@@ -95,6 +99,14 @@ function isSlower({ pace, decisions }: Pick<WateringTally, 'pace' | 'decisions'>
 /** Whether the clock gains on the decisions by more than a day allows. */
 export function isOutrun(tally: WateringTally, clock: WateringClock): boolean {
   return tally.purse < 60 && isSlower(tally, clock, 1.4)
+}
+
+/**
+ * Whether water keeps to this count too where a level rises with shots: the clock may run too fast, and if decisions come less often instead, plants
+ * still get what they usually use.
+ */
+export function bindsShown(tally: WateringTally, clock: WateringClock, { perDay, usual }: Limits): boolean {
+  return isSlower(tally, clock, EVEN) && perDay * tally.pace > SPARE * usual * clock.pace
 }
 
 /** What is left once somebody has set the clock: the water, but no pace. */
