@@ -20,18 +20,21 @@ interface Story {
   readonly clock?: (time: number) => number
   readonly stored?: (state: WateringState, time: number) => unknown
   readonly isLost?: (time: number) => boolean
+  /** What the meter says where truly so much has run. Unit: L. */
+  readonly meter?: (ran: number) => number
   readonly days?: number
   readonly changed?: Partial<WateringSettings>
 }
 
 const START = MIDNIGHT + 3600 * 6
 
-/** Hours in which the container is drier than a tenth below the lower limit, and what came in the worst 24 h as a share of the limit. */
+/** Hours in which the container is drier than a tenth below the lower limit, what came in the worst 24 h as a share of the limit, and outside the hours. */
 function story({
   decidesAt,
   clock = (time) => time,
   stored = (state) => state,
   isLost = () => false,
+  meter = (ran) => ran,
   days = 4,
   changed = {},
 }: Story) {
@@ -39,7 +42,7 @@ function story({
   const { substrateVolume, usualPerDay, maxPerDay, flow, upper, lower } = rules
   const reducer = controlWatering(rules)
   let state: unknown = reducer.start
-  let [level, until, dry, opening, metered, highest] = [(lower + upper) / 2, 0, 0, -1, 0, 0]
+  let [level, until, dry, opening, metered, highest, outside] = [(lower + upper) / 2, 0, 0, -1, 0, 0, 0]
   const came: { readonly time: number; readonly litres: number }[] = []
   const numbers: number[] = []
   let decision: WateringDecision | undefined
@@ -57,7 +60,7 @@ function story({
         stored(state as WateringState, time) as WateringState,
         {
           ...input,
-          metered: litres(metered),
+          metered: litres(meter(metered)),
         } as WateringInput,
       )
       state = step[0]
@@ -74,6 +77,8 @@ function story({
     level = Math.min(upper + 0.05, level + volume / substrateVolume)
     metered += volume
     came.push({ time, litres: volume })
+    const isAllowed = rules.allowedHours.some(({ from, to }) => hour * 3600 >= from && hour * 3600 < to)
+    if (!isAllowed) outside += volume
     if (level < lower - 0.1) dry += 1 / 60
     if (time > MIDNIGHT + 36 * 3600) highest = Math.max(highest, level)
   }
@@ -83,7 +88,7 @@ function story({
     while (came[from]!.time <= time - 86400) sum -= came[from++]!.litres
     worst = Math.max(worst, sum)
   }
-  return { dry, worst: worst / maxPerDay, numbers, highest }
+  return { dry, worst: worst / maxPerDay, numbers, highest, outside }
 }
 
 const everyMinute = () => true
@@ -152,6 +157,20 @@ describe('a zone that is not to starve', () => {
     const { highest, worst } = story({ decidesAt: everyMinute, isLost: (time) => (time / 60) % 5 === 0 })
     expect(highest).toBeGreaterThan(0.585)
     expect(worst).toBeLessThanOrEqual(1)
+  })
+  it.each([{}, BED])('though its flow meter was never connected gets water for its plants', (changed) => {
+    // After two shots that it did not see, shots were a quarter of themselves, of which no probe could tell that they came.
+    const { dry, worst } = story({ days: 7, decidesAt: everyMinute, meter: () => 0, changed })
+    expect(dry).toBe(0)
+    expect(worst).toBeLessThanOrEqual(1)
+  })
+  it.each([9, 12, 15])('is watered in its morning hours only though its clock is set back by an hour', (hour) => {
+    // Plants drink in the afternoon too: they spoke for the clock.
+    const set = MIDNIGHT + (48 + hour) * 3600
+    const clock = (time: number) => (time < set ? time : time - 3600)
+    const { outside, dry } = story({ days: 9, decidesAt: everyMinute, clock, changed: BED })
+    expect(outside).toBe(0)
+    expect(dry).toBe(0)
   })
   it('has no second day where the clock runs sixty times too fast instead', () => {
     const from = MIDNIGHT + 33 * 3600

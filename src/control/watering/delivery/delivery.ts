@@ -41,7 +41,7 @@ export function judgeDelivery(counters: WateringCounters, limits: Limits): Water
     shots,
     shown: isSeen ? delivery.shown + (share - delivery.shown) / Math.min(5, seen) : delivery.shown,
     seen,
-    rose: delivery.rose + (rose - delivery.rose) / 5,
+    rose: delivery.rose + (rose - delivery.rose) / Math.min(5, shots),
     beyond,
     usual: Math.min(1.2, Math.max(0.6, usual)),
     agreed: agreedShots(delivery.agreed, apart, Math.abs(beyond), metered),
@@ -131,7 +131,8 @@ function isPartial(next: WateringDelivery, last: number): boolean {
  */
 export function runFor(delivery: WateringDelivery, clock: WateringClock, limits: Limits): number {
   const max = maxRunFor(clock, limits)
-  if (delivery.metered < NONE && !isDeadMeter(delivery)) return limits.run / 4
+  // Not before probes had some whole shots to see: a meter that was never connected counts nothing either.
+  if (delivery.metered < NONE && delivery.shots >= HEARD && !isDeadMeter(delivery)) return limits.run / 4
   const run = wholeRun(clock, limits)
   return Math.min(max, delivery.metered < NONE ? run : run / arrivingShare(delivery))
 }
