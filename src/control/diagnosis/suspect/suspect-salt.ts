@@ -7,8 +7,8 @@ import type { NightEvidence } from '../watch/watch-night.js'
 import { evidence, suspicion } from './suspicion.js'
 
 const DAY = 86400
-/** Nights after days on which the zone drained so much, and how many of them make a trend. Chosen on rehearsals. Unit: 1. */
-const DRAINED = 0.15
+/** Nights after days on which the zone drained so much, more than runs past a coarse medium; and how many make a trend. Chosen on rehearsals. Unit: 1. */
+const DRAINED = 0.2
 /** A zone that drained stands so near its full level in the evening, at one probe at least. Chosen on rehearsals. Unit: m³/m³. */
 const NEAR = 0.035
 const FULL_NIGHTS = 4
