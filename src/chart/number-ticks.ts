@@ -1,10 +1,12 @@
+import { withTrueMinus } from '../quantity/in-words.js'
+
 /** A number at an axis: as many decimals as the step needs, a true minus sign, no separators that differ from country to country. */
 export function tickText(value: number, step: number): string {
   const size = Math.max(Math.abs(value), Math.abs(step))
   if (value === 0 || size === 0) return '0'
   const decimals = Math.max(0, -Math.floor(Math.log10(Math.abs(step)) + 1e-9))
   const text = size >= 1e6 || decimals > 5 ? withPower(value) : value.toFixed(decimals)
-  return text.replace(/^-/, '−')
+  return withTrueMinus(text)
 }
 
 function withPower(value: number): string {

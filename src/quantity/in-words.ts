@@ -17,7 +17,7 @@ const POINTS: Readonly<Record<string, string>> = {
 
 /** A number of a finding as people say it: water in per cent or points of the volume, time in minutes or hours. */
 export function inWords(value: number, unit: string, { level = false, digits = 3 }: Telling = {}): string {
-  const short = (x: number) => String(Number(x.toPrecision(digits))).replace('-', '−')
+  const short = (x: number) => withTrueMinus(String(Number(x.toPrecision(digits))))
   if (unit === 's') return inTime(value, short)
   if (unit === 'share of the flow') return `${short(100 * value)} % of the flow`
   // What no water content can be is another unit, and told as it came.
@@ -55,8 +55,16 @@ export function asLitres(volume: number): string {
 
 /** A number with so many digits behind the point; what rounds to nothing has no sign. */
 export function fixed(x: number, digits: number): string {
-  return x
-    .toFixed(digits)
-    .replace(/^-(?=[0.]+$)/, '')
-    .replace('-', '−')
+  return withTrueMinus(x.toFixed(digits).replace(/^-(?=[0.]+$)/, ''))
+}
+
+/** The same with a plus where it is not negative: a change, or a shift. */
+export function signed(x: number, digits: number): string {
+  const text = fixed(x, digits)
+  return text.startsWith('−') ? text : `+${text}`
+}
+
+/** A written number with a minus sign in place of a hyphen. */
+export function withTrueMinus(number: string): string {
+  return number.replace(/^-/, '−')
 }

@@ -1,6 +1,6 @@
 import { ASSUMPTION_WORDS, DOUBT_WORDS } from '../../demand/reference/weather-words.js'
 import { explained, type WordsOf } from '../../quantity/explained.js'
-import { asLitres, asPercent, asPoints } from '../../quantity/in-words.js'
+import { asLitres, asPercent, asPoints, signed } from '../../quantity/in-words.js'
 import { oneOf } from '../../quantity/one-of.js'
 import type { DayDifference } from '../day/day-differences.js'
 import { OFF_TARGET, type ZoneFinding } from '../findings/zone-finding.js'
@@ -16,7 +16,7 @@ export const DIFFERENCE_WORDS: WordsOf<DayDifference, [at: ClockTime]> = {
   given: [
     (finding) =>
       // Of nothing there is no share.
-      `${asLitres(finding.tomorrow)} instead of ${asLitres(finding.today)}${finding.today > 0 ? ` (${signed(100 * (finding.tomorrow / finding.today - 1))} %)` : ''}`,
+      `${asLitres(finding.tomorrow)} instead of ${asLitres(finding.today)}${finding.today > 0 ? ` (${signed(100 * (finding.tomorrow / finding.today - 1), 0)} %)` : ''}`,
   ],
   'drain-fraction': [(finding) => `a drain of ${asPercent(finding.tomorrow)} instead of ${asPercent(finding.today)}`],
   'first-shot': [(finding, at) => `the first shot at ${at(finding.tomorrow)} instead of ${at(finding.today)}`],
@@ -141,4 +141,3 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
 type WeatherDoubt = Extract<ZoneFinding, { readonly code: 'climate-doubted' }>['weather']
 
 const times = ({ times: list }: { readonly times: readonly number[] }, at: ClockTime) => list.map(at).join(', ')
-const signed = (x: number, digits = 0) => `${x < 0 ? '−' : '+'}${Math.abs(x).toFixed(digits)}`
