@@ -1,8 +1,8 @@
 import type { WateringClock } from '../state/state.js'
 
 /** After so many steps that are alike it is known how far decisions are apart. */
-export const KNOWN = 8
+export const STEPS_ALIKE = 8
 
 export function knowsPace({ paces }: Pick<WateringClock, 'paces'>): boolean {
-  return paces >= KNOWN
+  return paces >= STEPS_ALIKE
 }

@@ -1,5 +1,5 @@
 import type { WateringClock } from '../state/state.js'
-import { KNOWN, knowsPace } from './known-pace.js'
+import { knowsPace, STEPS_ALIKE } from './known-pace.js'
 
 /**
  * So many steps in a row that are alike are no leaps, but decisions that became rarer: a clock that leaps does not leap four times by the same. Own
@@ -31,5 +31,5 @@ export function atNewPace(clock: WateringClock, now: number): WateringClock {
 
 /** A pace that long steps which are alike have taught. */
 export function learntFrom(longer: number): Pick<WateringClock, 'pace' | 'paces' | 'longer' | 'longs'> {
-  return { pace: longer, paces: KNOWN, ...NOT_LONGER }
+  return { pace: longer, paces: STEPS_ALIKE, ...NOT_LONGER }
 }

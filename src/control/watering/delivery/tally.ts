@@ -6,7 +6,7 @@ import type { WateringClock, WateringTally } from '../state/state.js'
 export const TALLY_HOURS = 26
 const HOUR = 3600
 /** Decisions from which on their pace is known: the mean of 64 that scatter by half is good to a sixteenth. */
-const KNOWN = 64
+const WELL_KNOWN = 64
 /** Decisions of which a pace that is known well is the mean: three days of decisions each minute, so that a clock that runs fast for a night teaches little. Own judgement. */
 const MEMORY = 4096
 /** Most by which the clock may gain on the decisions in a day: `TALLY_HOURS` has room for it. Own judgement. Unit: s. */
@@ -44,7 +44,7 @@ export function freshTally(): WateringTally {
 
 /** Whether decisions have come for long enough. */
 export function isKnownPace({ decisions }: WateringTally): boolean {
-  return decisions >= KNOWN
+  return decisions >= WELL_KNOWN
 }
 
 /**
@@ -79,21 +79,21 @@ function heardRarer(tally: WateringTally, clock: WateringClock, seen: Drunk | nu
   if (due < ENOUGH * limits.usual) return { ...tally, drank, due }
   const next = { ...tally, drank: 0, due: 0 }
   const isHeard = drank > due * Math.max(0.4, (PEAK * tally.pace) / clock.pace)
-  return isHeard ? { ...next, pace: clock.pace, decisions: KNOWN } : next
+  return isHeard ? { ...next, pace: clock.pace, decisions: WELL_KNOWN } : next
 }
 
 /** The pace of decisions over a long time. It follows soon where they come faster, and hardly where the clock says that they come less often. */
 function usualPace({ pace, decisions }: WateringTally, passed: number, clock: WateringClock) {
   if (!knowsPace(clock) || isSlower({ pace, decisions }, clock, EVEN)) return { pace, decisions }
-  const isFaster = decisions >= KNOWN && clock.pace < 0.7 * pace
-  const taken = Math.min(passed, decisions < KNOWN ? HOUR : 8 * pace)
-  const share = isFaster ? 256 : decisions < KNOWN ? decisions + 1 : MEMORY
+  const isFaster = decisions >= WELL_KNOWN && clock.pace < 0.7 * pace
+  const taken = Math.min(passed, decisions < WELL_KNOWN ? HOUR : 8 * pace)
+  const share = isFaster ? 256 : decisions < WELL_KNOWN ? decisions + 1 : MEMORY
   return { pace: pace + (taken - pace) / share, decisions: Math.min(MEMORY, decisions + 1) }
 }
 
 /** Whether decisions come so many times less often than they did, if the clock is right. */
 function isSlower({ pace, decisions }: Pick<WateringTally, 'pace' | 'decisions'>, clock: WateringClock, times: number) {
-  return decisions >= KNOWN && clock.pace > times * pace
+  return decisions >= WELL_KNOWN && clock.pace > times * pace
 }
 
 /** Whether the clock gains on the decisions by more than a day allows. */
