@@ -10,14 +10,7 @@ export function lineOf(
   argument: string,
   maxStep: number,
 ): PanelSeries {
-  requireList(time, 'time')
-  requireList(value, argument)
-  if (value.length !== time.length)
-    throw new InputError(
-      argument,
-      `has ${value.length} values for ${time.length} times`,
-      'give one value for each time, NaN where it is missing',
-    )
+  requireCurve(time, value, argument)
   const x: number[] = []
   const y: number[] = []
   for (let i = 0; i < time.length; i++) {
@@ -30,4 +23,16 @@ export function lineOf(
     y.push(value[i]!)
   }
   return { name, x, y, draw: 'line' }
+}
+
+/** Refuses a curve that is no list, or has not one value for each time. */
+export function requireCurve(time: ArrayLike<number>, value: ArrayLike<number>, argument: string): void {
+  requireList(time, 'time')
+  requireList(value, argument)
+  if (value.length !== time.length)
+    throw new InputError(
+      argument,
+      `has ${value.length} values for ${time.length} times`,
+      'give one value for each time, NaN where it is missing',
+    )
 }

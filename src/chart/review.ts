@@ -2,7 +2,7 @@ import { InputError } from '../quantity/errors.js'
 import { requireList, requireObject, requireRows } from '../quantity/guard.js'
 import type { ZoneDay } from '../zone/day/zone-day.js'
 import { betweenLimits } from './between-limits.js'
-import { lineOf } from './line-of.js'
+import { lineOf, requireCurve } from './line-of.js'
 import type { Panel, PanelSpan } from './panel-chart.js'
 import { drawPanels } from './panels.js'
 import { heightFor, WIDTH } from './size.js'
@@ -59,10 +59,7 @@ export function chartReview(chart: ReviewChart): string {
   const times = on.map((i) => time[i]!)
   const xTicks = timeTicks(day.from, day.to, chart.hoursFromUtc)
   const curves = chart.waterContent.map(({ name, value }, i) => {
-    const argument = `waterContent[${i}].value`
-    requireList(value, argument)
-    if (value.length !== time.length)
-      throw new InputError(argument, `has ${value.length} values for ${time.length} times`, 'give one for each time')
+    requireCurve(time, value, `waterContent[${i}].value`)
     return { name, value: on.map((i) => value[i]!) }
   })
   const limits = day.level.known ? day.level.value.limits : undefined
