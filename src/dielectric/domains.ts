@@ -49,7 +49,6 @@ export const POWER_LAW_FACTOR: Domain = { quantity: 'factor of the power law', u
 export const REAL_PART: Domain = { quantity: 'real part of the permittivity', unit: '1', min: 1, max: Infinity, ends: '[)', hint: 'nothing has less than the 1 of a vacuum' }
 export const REFRACTIVE_INDEX: Domain = { quantity: 'refractive index', unit: '1', min: 0, max: Infinity, ends: '()', hint: 'give the real part of the index, above zero' }
 export const RELAXATION_LOSS: Domain = { quantity: 'loss by relaxation', unit: '1', min: 0, max: Infinity, ends: '[)', hint: 'give the imaginary part as a positive number, without the conductivity' }
-export const ROD_LENGTH: Domain = { quantity: 'rod length', unit: 'cm', min: 0, max: 500, ends: '(]', hint: 'give the length of the rods in the medium' }
 export const ROOT_LAW_EXPONENT: Domain = { quantity: 'exponent of the square-root power law', unit: '1', min: 0.2, max: 5, ends: '[]', hint: 'fitted exponents lie near 1' }
 export const ROOT_LAW_OFFSET: Domain = { quantity: 'offset of the square-root power law', unit: '1', min: 0, max: 1, ends: '[]', hint: 'it is subtracted: give it as a positive number' }
 export const ROOT_LAW_SLOPE: Domain = { quantity: 'slope of the square-root power law', unit: '1', min: 0, max: 1, ends: '(]', hint: 'fitted slopes lie near 0.13' }

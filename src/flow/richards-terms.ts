@@ -15,7 +15,7 @@ import type { RichardsState } from './richards-state.js'
 export interface RichardsStep extends FlowStep {
   /** Water that the air would take from the surface while it is wet; none by default. Unit: L. Range: [0, ∞). */
   readonly evaporation?: Volume
-  /** EC of the water given; needed where salt is followed and water is given. Unit: dS/m. Range: [0, ∞). */
+  /** EC of the water given; needed where salt is followed and water is given. Unit: dS/m. Range: [0, 200]. */
   readonly feedEC?: SolutionEC
 }
 

@@ -19,7 +19,6 @@ export const READING_NOISE: Domain = { quantity: 'standard deviation of the read
 export const READ_CONTENT: Domain = { quantity: 'water content', unit: 'm³/m³', min: -Infinity, max: Infinity, ends: '()', hint: 'leave missing readings out' }
 export const READ_TEMPERATURE: Domain = { quantity: 'temperature', unit: '°C', min: -Infinity, max: Infinity, ends: '()', hint: 'leave missing readings out' }
 export const REFERENCE_TEMPERATURE: Domain = { quantity: 'reference temperature', unit: '°C', min: -10, max: 60, ends: '[]', hint: '25 °C is usual; take the temperature of the calibration' }
-export const ROD_LENGTH: Domain = { quantity: 'rod length', unit: 'cm', min: 0, max: Infinity, ends: '()', hint: 'give the length of the rods that is in the medium' }
 export const SAMPLED_AREA: Domain = { quantity: 'sampled area', unit: 'm²', min: 0, max: Infinity, ends: '()', hint: 'about 0.001 m² for two rods; wider spacing feels further' }
 export const SAMPLE_VOLUME: Domain = { quantity: 'volume of the sample', unit: 'L', min: 0, max: Infinity, ends: '()', hint: 'give the volume that the sample filled when the probe was read' }
 export const SAMPLE_WEIGHT: Domain = { quantity: 'weight of a sample', unit: '1', min: 0, max: Infinity, ends: '()', hint: 'leave a sample out rather than giving it no weight' }

@@ -1,11 +1,12 @@
 import { answerOf } from '../quantity/answer.js'
+import { ROD_LENGTH } from '../quantity/domains.js'
 import type { Area, Length, Volume } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
-import { ROD_LENGTH, SAMPLED_AREA } from './domains.js'
+import { SAMPLED_AREA } from './domains.js'
 
 /** The rods of a probe and how far they feel. */
 export interface SampledRods {
-  /** Length of the rods in the medium. Unit: cm. Range: (0, ∞). */
+  /** Length of the rods in the medium. Unit: cm. Range: (0, 500]. */
   readonly rodLength: Length
   /** Area around the rods, across them, that the reading stands for. Unit: m². Range: (0, ∞). */
   readonly sampledArea: Area

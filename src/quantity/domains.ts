@@ -19,6 +19,7 @@ export const RADIATION_SUM: Domain = { quantity: 'radiation sum', unit: 'J/cm²'
 export const RAW_READING: Domain = { quantity: 'raw reading', unit: 'raw', min: -Infinity, max: Infinity, ends: '()', hint: 'give the finite number that the probe reports; leave a missing reading out' }
 export const READING_STEP: Domain = { quantity: 'time between two readings', unit: 's', min: 1, max: 86400, ends: '[]', hint: 'give the step of the record, from a second to a day' }
 export const READING_TIME: Domain = { quantity: 'time of a reading', unit: 's', min: -100000000000, max: 100000000000, ends: '[]', hint: 'give seconds since 1970, not milliseconds' }
+export const ROD_LENGTH: Domain = { quantity: 'rod length', unit: 'cm', min: 0, max: 500, ends: '(]', hint: 'give the length of the rods in the medium' }
 export const SATURATED_CONTENT: Domain = { quantity: 'saturated water content', unit: 'm³/m³', min: 0, max: 1, ends: '(]', hint: 'give the water content at zero suction, above zero and at most the porosity' }
 export const SCALE_MASS: Domain = { quantity: 'mass on the scale', unit: 'g', min: 0, max: Infinity, ends: '[)', hint: 'give what the scale shows, zero or more; kilograms go through kilograms()' }
 export const SEED: Domain = { quantity: 'seed', unit: '1', min: 0, max: 4294967295, ends: '[]', hint: 'give any whole number below 2^32 and keep it with the result' }

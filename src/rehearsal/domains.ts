@@ -21,5 +21,4 @@ export const PROBE_LAG: Domain = { quantity: 'lag of the probe', unit: 's', min:
 export const PROBE_NOISE: Domain = { quantity: 'noise of the probe', unit: 'm³/m³', min: 0, max: 0.2, ends: '[]', hint: 'give a standard deviation' }
 export const PROBE_OFFSET: Domain = { quantity: 'offset of the probes', unit: 'm³/m³', min: 0, max: 0.2, ends: '[]', hint: 'give a standard deviation' }
 export const SEEDS: Domain = { quantity: 'number of seeds', unit: '1', min: 1, max: 1000000, ends: '[]', hint: 'give a whole number; fifty show most of what can happen' }
-export const START: Domain = { quantity: 'start of the rehearsal', unit: 's', min: 0, max: 253402300799, ends: '[]', hint: 'give the seconds since 1970 of a local midnight' }
 export const WEATHER_SPREAD: Domain = { quantity: 'spread of weather', unit: '1', min: 0, max: 1, ends: '[]', hint: 'give a coefficient of variation' }

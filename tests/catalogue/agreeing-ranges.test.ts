@@ -53,12 +53,11 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
     ],
     'bulkDensity: BulkDensity in g/cm³': ['(0, 10]', '(0, 2.65]'],
     'conductivity: SolutionEC in dS/m': ['[0, 60]', '[0.19, 19.19]'],
+    'deficit: VapourPressureDeficit in kPa': ['[-10, 102]', '[0, 10]'],
     'downwardFlux: WaterFlux in mm/h': ['(-∞, ∞)', '(0, ∞)'],
-    'feedEC: SolutionEC in dS/m': ['[0, 200]', '[0, ∞)'],
     'firstTemperature: Temperature in °C': ['[-20, 110]', '[0, 100]'],
     'frequency: Frequency in Hz': ['(0, ∞)', '[300000000, 18000000000]'],
     'leafTemperature: Temperature in °C': ['[-60, 100]', '[0, 60]'],
-    'pressure: Pressure in kPa': ['(0, ∞)', '[30, 120]', '[30, 200]', '[33, 107]'],
     'real: number in 1': ['(0, ∞)', '[1, ∞)'],
     'referenceET: ReferenceET in mm/d': ['(0, 30]', '[-5, 30]'],
     'referenceTemperature: Temperature in °C': ['[-10, 60]', '[-20, 110]'],
@@ -81,6 +80,7 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
       '[0, 50]',
       '[0, 60]',
     ],
+    'uniformity: Share in 1': ['(-∞, 1]', '(0, 1]'],
     'vapourPressure: VapourPressure in kPa': ['(0, 102]', '[0, 102]', '[0, 10]', '[1e-5, 0.6116]', '[1e-5, 101]'],
     'waterContent: WaterContent in m³/m³': [
       '(-∞, ∞)',
@@ -97,7 +97,6 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
   },
   'one word for the numbers of several equations': {
     'coefficient: number in 1': ['[0, 1.5]', '[0, 3]'],
-    'deficit: VapourPressureDeficit in kPa': ['[-10, 102]', '[0, 10]'],
     'exponent: number in 1': [
       '(0, 10]',
       '[-0.5, 1.5]',
@@ -110,31 +109,25 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
     'extinction: number in 1': ['(0, 2]', '[0, ∞)'],
     'factor: number in 1': ['(-∞, ∞)', '(0, 10]', '[1, ∞)'],
     'n: number in 1': ['(0, ∞)', '(1, ∞)', '(2, ∞)'],
-    'nodes: number in 1': ['[5, 201]', '[5, 5001]'],
     'offset: number in 1': ['[0, 1]', '[0, 20]'],
     'slope: number in 1': ['(0, 1]', '(0, ∞)', '[-10, 10]'],
-    'tolerance: number in m³/m³': ['[0.00001, 0.01]', '[1e-9, 0.01]'],
   },
-  'the word names several things: a crop, a container, a layer, an instrument': {
-    'ahead: Duration in s': ['(0, 86400]', '[-50400, 50400]'],
-    'count: number in 1': ['(0, 100000]', '(0, ∞)'],
-    'depth: Length in cm': ['(0, 2000]', '(0, ∞)', '[0, 500]', '[0, ∞)'],
-    'height: Length in cm': ['(0, 1000]', '(0, ∞)', '[0, 10000]', '[0, ∞)', '[0.001, ∞)', '[50, 10000]'],
-    'level: WaterContent in m³/m³': ['[-1, 2]', '[0, 1]'],
-    'plants: number in 1': ['(0, 10000]', '[1, ∞)'],
-    'probeOffset: WaterContentChange in m³/m³': ['[-0.3, 0.3]', '[0, 0.2]'],
-    'rodLength: Length in cm': ['(0, 500]', '(0, ∞)'],
-    'settle: Duration in s': ['(0, 86400]', '[0, 86400]', '[60, 7200]'],
-    'start: Instant in s': ['[-62135596800, 253402300799]', '[0, 253402300799]'],
-    'step: Duration in s': ['[1, 3600]', '[30, 3600]'],
-    'uniformity: Share in 1': ['(-∞, 1]', '(0, 1]'],
-  },
+  'the word names several things: a crop, a container, a layer, an instrument, air or water, a measured light or the limit of one':
+    {
+      'ahead: Duration in s': ['(0, 86400]', '[-50400, 50400]'],
+      'count: number in 1': ['(0, 100000]', '(0, ∞)'],
+      'depth: Length in cm': ['(0, 2000]', '(0, ∞)', '[0, 500]', '[0, ∞)'],
+      'height: Length in cm': ['(0, 1000]', '(0, ∞)', '[0, 10000]', '[0, ∞)', '[0.001, ∞)', '[50, 10000]'],
+      'irradiance: Irradiance in W/m²': ['(0, 1000]', '[0, 5000]'],
+      'pressure: Pressure in kPa': ['(0, ∞)', '[30, 120]', '[30, 200]', '[33, 107]'],
+      'probeOffset: WaterContentChange in m³/m³': ['[-0.3, 0.3]', '[0, 0.2]'],
+      'step: Duration in s': ['[1, 3600]', '[30, 3600]'],
+    },
   'a day may go without water; a zone that is set up to get none for ever is a slip': {
     'maxPerDay: Volume in L': ['(0, ∞)', '[0, ∞)'],
   },
   'by day, by night, in the open, on one leaf or under lamps other values occur': {
     'airResistance: number in s/m': ['[1, 100000]', '[1, 50000]'],
-    'irradiance: Irradiance in W/m²': ['(0, 1000]', '[0, 5000]'],
     'leafResistance: number in s/m': ['[1, 100000]', '[1, 50000]', '[10, 10000]'],
     'netRadiation: Irradiance in W/m²': ['[-300, 1500]', '[-300, 300]'],
     'photonFlux: PhotonFluxDensity in µmol/m²/s': ['[0, 20000]', '[0, 3000]'],
@@ -144,9 +137,18 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
   'what acts by itself is held tighter than what is only worked out': {
     'maxReadingAge: Duration in s': ['(0, 86400]', '[60, 86400]'],
     'runTime: Duration in s': ['(0, ∞)', '[0, 86400]', '[0, ∞)'],
+    'settle: Duration in s': ['(0, 86400]', '[0, 86400]', '[60, 7200]'],
   },
-  'a search has ends: from a guess beyond them it finds nothing': {
+  'a search has ends beyond which it finds nothing, and each of its many runs has to be short': {
+    'nodes: number in 1': ['[5, 201]', '[5, 5001]'],
+    'tolerance: number in m³/m³': ['[0.00001, 0.01]', '[1e-9, 0.01]'],
     'poreConnection: number in 1': ['(-2, 10]', '(-∞, ∞)'],
+  },
+  'what a probe reads, with all that is off in it, may lie beyond what a medium can hold': {
+    'level: WaterContent in m³/m³': ['[-1, 2]', '[0, 1]'],
+  },
+  'a container has whole plants, a mean of several need not': {
+    'plants: number in 1': ['(0, 10000]', '[1, ∞)'],
   },
   'a prediction goes where no wish does: a day that begins wet drains more than it is given, and a night may end wetter':
     {

@@ -1,6 +1,7 @@
+import { ROD_LENGTH } from '../../quantity/domains.js'
 import type { Duration, Length, Permittivity } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
-import { APPARENT, APPARENT_LENGTH, PERMITTIVITY_OF_TRAVEL, ROD_LENGTH, TRAVEL_TIME, VELOCITY } from '../domains.js'
+import { APPARENT, APPARENT_LENGTH, PERMITTIVITY_OF_TRAVEL, TRAVEL_TIME, VELOCITY } from '../domains.js'
 import type { ApparentPermittivity, RodLength } from '../terms.js'
 
 /** Speed of light in a vacuum in cm/s, by definition of the metre. */

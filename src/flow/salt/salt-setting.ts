@@ -9,7 +9,7 @@ import { soluteTransport } from './solute.js'
 
 /** How dissolved salts move in a container. EC stands for their concentration: half as much salt in the water, half the EC. */
 export interface SaltInContainer {
-  /** EC of the pore water in a state that `start` or `startAt` makes. Unit: dS/m. Range: [0, ∞). */
+  /** EC of the pore water in a state that `start` or `startAt` makes. Unit: dS/m. Range: [0, 200]. */
   readonly startEC: PoreWaterEC
   /** How far moving water spreads salt: about the size of the structure that makes it wander; 1 by default. Unit: cm. Range: [0, ∞). */
   readonly dispersivity?: Length
@@ -20,7 +20,7 @@ export interface SaltInContainer {
   readonly uptakeShare?: number
   /** Diffusion of the salt in free water; 0.000015 by default. Unit: cm²/s. Range: [0, 0.001]. */
   readonly diffusion?: number
-  /** EC of the water that comes in from below; to be given when `base` is a suction. Unit: dS/m. Range: [0, ∞). */
+  /** EC of the water that comes in from below; to be given when `base` is a suction. Unit: dS/m. Range: [0, 200]. */
   readonly matEC?: SolutionEC
 }
 

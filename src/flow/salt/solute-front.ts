@@ -23,9 +23,9 @@ export interface SoluteFront {
   readonly waterContent: WaterContent
   /** How far moving water spreads salt. Unit: cm. Range: (0, ∞). */
   readonly dispersivity: Length
-  /** EC of the pore water before. Unit: dS/m. Range: [0, ∞). */
+  /** EC of the pore water before. Unit: dS/m. Range: [0, 200]. */
   readonly ecBefore: PoreWaterEC
-  /** EC of the water that comes. Unit: dS/m. Range: [0, ∞). */
+  /** EC of the water that comes. Unit: dS/m. Range: [0, 200]. */
   readonly feedEC: SolutionEC
 }
 

@@ -1,8 +1,8 @@
 import type { Instant } from '../../quantity/calendar.js'
-import { SEED } from '../../quantity/domains.js'
+import { INSTANT, SEED } from '../../quantity/domains.js'
 import { numberIn, requireObject, requireRows, wholeNumberIn } from '../../quantity/guard.js'
 import type { RehearsedController } from '../controllers/rehearsed-controller.js'
-import { DAYS, POLL_EVERY, START } from '../domains.js'
+import { DAYS, POLL_EVERY } from '../domains.js'
 import { type CheckedFault, checkedFault, type RehearsalFault } from '../faults/fault.js'
 import { type CheckedLimits, checkedLimits, type RehearsalLimits } from '../scene/rehearsal-limits.js'
 import { checkedZone, type RehearsalZone } from '../scene/zone.js'
@@ -22,7 +22,7 @@ export interface Rehearsal<State, Input, Output> extends CalledEvery {
   readonly seed: number
   /** What goes wrong, and what people do; nothing by default. */
   readonly faults?: readonly RehearsalFault[]
-  /** Local midnight at which it begins; 19 May 2026 by default. Unit: s. Range: [0, 253402300799]. */
+  /** Local midnight at which it begins; 19 May 2026 by default. Unit: s. Range: [-62135596800, 253402300799]. */
   readonly start?: Instant
   /** Whether to keep the course; it is kept by default. */
   readonly keepCourse?: boolean
@@ -58,7 +58,7 @@ export function checkedRehearsal<State, Input, Output>(rehearsal: Rehearsal<Stat
     end: days * 86400,
     seed: wholeNumberIn(rehearsal.seed, SEED, 'seed'),
     faults: (rehearsal.faults ?? []).map((fault) => checkedFault(fault, zone.probes)),
-    start: rehearsal.start === undefined ? DEFAULT_START : numberIn(rehearsal.start, START, 'start'),
+    start: rehearsal.start === undefined ? DEFAULT_START : numberIn(rehearsal.start, INSTANT, 'start'),
     poll: rehearsal.pollEvery === undefined ? 60 : numberIn(rehearsal.pollEvery, POLL_EVERY, 'pollEvery'),
     keepCourse: rehearsal.keepCourse !== false,
   }
