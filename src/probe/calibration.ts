@@ -5,11 +5,14 @@ import type { ProbeFinding } from './probe-finding.js'
 /** What a probe reports: a number in a unit of its own, or an apparent permittivity. */
 export type ProbeReading = RawReading | Permittivity
 
+/** Words of `CalibrationForm`. */
+export const CALIBRATION_FORMS = ['line', 'square-root', 'power', 'quadratic', 'cubic', 'monotone-cubic'] as const
+
 /**
  * The curve that turns readings into water content: a line in the reading, in its square root or in another power of it, a parabola or
  * a cubic by least squares, or a cubic through every sample that never turns.
  */
-export type CalibrationForm = 'line' | 'square-root' | 'power' | 'quadratic' | 'cubic' | 'monotone-cubic'
+export type CalibrationForm = (typeof CALIBRATION_FORMS)[number]
 
 /** One sample of medium: what the probe reported in it, and what the scale says it held. */
 export interface CalibrationSample {

@@ -1,7 +1,9 @@
+import { type Domain, isClosedEnd } from '../quantity/domain.js'
+import { WATER_CONTENT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { CalibrationForm, ProbeCalibration } from './calibration.js'
+import { CALIBRATION_FORMS, type CalibrationForm, type ProbeCalibration } from './calibration.js'
+import { CALIBRATION_EXPONENT, POROSITY } from './domains.js'
 
-const FORMS: readonly unknown[] = ['line', 'square-root', 'power', 'quadratic', 'cubic', 'monotone-cubic']
 const PARAMETERS: Readonly<Record<CalibrationForm, number>> = {
   line: 2,
   'square-root': 2,
@@ -36,11 +38,11 @@ export function restoreCalibration(kept: unknown): ProbeCalibration {
       `is ${JSON.stringify(whole.version)}, and this release reads 1`,
       'update the package, or make the calibration again from its samples',
     )
-  if (!FORMS.includes(whole.form)) bad('form', 'is not a known form')
+  if (!(CALIBRATION_FORMS as readonly unknown[]).includes(whole.form)) bad('form', 'is not a known form')
   const form = whole.form as CalibrationForm
   if (typeof whole.method !== 'string') bad('method', 'is not text')
   const exponent = number(whole.exponent, 'exponent')
-  if (!(exponent > 0) || (form !== 'power' && exponent !== (form === 'square-root' ? 0.5 : 1)))
+  if (!within(exponent, CALIBRATION_EXPONENT) || (form !== 'power' && exponent !== (form === 'square-root' ? 0.5 : 1)))
     bad('exponent', `is ${exponent}, which does not belong to the form "${form}"`)
   const coefficients = list(whole.coefficients, 'coefficients').map((c, i) => number(c, `coefficients[${i}]`))
   if (coefficients.length !== PARAMETERS[form]) bad('coefficients', `are ${coefficients.length} in number`)
@@ -57,10 +59,11 @@ export function restoreCalibration(kept: unknown): ProbeCalibration {
   if (exponent !== 1 && span.min! < 0) bad('span.min', `is ${span.min}, which has no such power`)
   if (whole.porosity !== undefined) {
     const porosity = number(whole.porosity, 'porosity')
-    if (!(porosity > 0 && porosity < 1)) bad('porosity', `is ${porosity}`)
+    if (!within(porosity, POROSITY)) bad('porosity', `is ${porosity}`)
   }
   list(whole.samples, 'samples').forEach((sample, i) => {
-    numbers(sample, `samples[${i}]`, ['reading', 'waterContent'])
+    const { waterContent } = numbers(sample, `samples[${i}]`, ['reading', 'waterContent'])
+    if (!within(waterContent!, WATER_CONTENT)) bad(`samples[${i}].waterContent`, `is ${waterContent}`)
   })
   if (whole.statistics !== undefined) checkStatistics(whole.statistics, coefficients.length)
   list(whole.findings, 'findings').forEach((finding, i) => {
@@ -71,7 +74,10 @@ export function restoreCalibration(kept: unknown): ProbeCalibration {
 
 function checkStatistics(statistics: unknown, parameters: number): void {
   const names = ['samples', 'parameters', 'rmse', 'residualSd', 'bias', 'rSquared', 'centre', 'halfWidth']
-  numbers(statistics, 'statistics', names)
+  const found = numbers(statistics, 'statistics', names)
+  for (const name of ['samples', 'parameters'])
+    if (!Number.isInteger(found[name]) || found[name]! < 0 || found[name]! > 1e6)
+      bad(`statistics.${name}`, 'is no count')
   const { standardErrors, covariance, leaveOneOutRmse } = statistics as Record<string, unknown>
   if (leaveOneOutRmse !== undefined) number(leaveOneOutRmse, 'statistics.leaveOneOutRmse')
   const rows = [list(standardErrors, 'statistics.standardErrors'), ...list(covariance, 'statistics.covariance')]
@@ -110,6 +116,10 @@ function number(value: unknown, name: string): number {
 function numbers(value: unknown, name: string, keys: readonly string[]): Record<string, number> {
   const all = object(value, name)
   return Object.fromEntries(keys.map((key) => [key, number(all[key], `${name}.${key}`)]))
+}
+
+function within(value: number, domain: Domain): boolean {
+  return (value > domain.min && value < domain.max) || isClosedEnd(value, domain)
 }
 
 function bad(name: string, problem: string): never {

@@ -3,9 +3,11 @@ import * as core from 'porewater'
 import {
   calibrateTwoPoint,
   type DayPlanRequest,
+  fitCalibration,
   instant,
   planDay,
   rawReading,
+  restoreCalibration,
   vanGenuchten1980,
   waterContent,
 } from 'porewater'
@@ -575,6 +577,44 @@ describe('JSON Schema refuses what the library refuses', () => {
       'CENTIMETERS',
     ]),
   ]
+  it('of a calibration agrees with restoreCalibration on every number put out of place', () => {
+    const isTaken = (work: () => unknown) => {
+      try {
+        work()
+        return true
+      } catch {
+        return false
+      }
+    }
+    const refused: string[] = []
+    const samples = [300, 500, 700, 900, 1100].map((reading, i) => ({
+      reading: rawReading(reading),
+      waterContent: waterContent(0.05 + 0.02 * i * (i + 3)),
+    }))
+    const fitted = (['quadratic', 'monotone-cubic'] as const).map((form) => fitCalibration({ samples, form }))
+    const visit = (whole: string, node: object, path: readonly string[]): void => {
+      for (const [key, part] of Object.entries(node)) {
+        if (typeof part === 'object' && part !== null) visit(whole, part, [...path, key])
+        if (typeof part !== 'number') continue
+        for (const odd of [-1, 0, 0.3, 1, 1.5, 11, 1e9, null, 'x']) {
+          const other = JSON.parse(whole) as Record<string, unknown>
+          let place = other
+          for (const step of path) place = place[step] as Record<string, unknown>
+          place[key] = odd
+          const told = isTaken(() => restoreCalibration(other))
+          if (!told) refused.push([...path, key].join('.'))
+          expect({
+            path: [...path, key].join('.'),
+            odd,
+            told: isTaken(() => readDocument('calibration', other)),
+          }).toEqual({ path: [...path, key].join('.'), odd, told })
+        }
+      }
+    }
+    for (const one of [WHOLE.calibration, ...fitted])
+      visit(JSON.stringify(one), JSON.parse(JSON.stringify(one)) as object, [])
+    expect(new Set(refused).size).toBeGreaterThan(10)
+  })
   it('has whole numbers as integers: no 2.5 samples of a calibration', () => {
     const schema = JSON.stringify(documentJsonSchema('calibration'))
     expect(schema).toContain('[0, 1000000]","type":"integer","minimum":0,"maximum":1000000}')

@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { CALIBRATION_FORMS } from '../../probe/calibration.js'
 import { CALIBRATION_EXPONENT, POROSITY } from '../../probe/domains.js'
 import { restoreCalibration } from '../../probe/restore-calibration.js'
 import { domainWith } from '../../quantity/domain.js'
@@ -22,7 +23,7 @@ export function calibrationSchema(unknownKeys: UnknownKeys) {
     {
       version: z.literal(1),
       method: wordField('how it was found', 1000),
-      form: choiceField('the curve', ['line', 'square-root', 'power', 'quadratic', 'cubic', 'monotone-cubic']),
+      form: choiceField('the curve', CALIBRATION_FORMS),
       exponent: numberField(domainWith(CALIBRATION_EXPONENT, { quantity: 'power to which the reading is raised' })),
       coefficients: z.array(finite('coefficient', 'm³/m³ per power of the reading')).max(4),
       knots: z.array(knot(unknownKeys)).max(MAX_SAMPLES),
