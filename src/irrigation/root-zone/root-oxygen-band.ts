@@ -25,7 +25,7 @@ export interface RootOxygenBand extends RootZoneBand<'low' | 'watch' | 'enough'>
  * that of Benson and Krause (1984) at the temperature and pressure given.
  * @returns Band, saturation, finding with source, and caution.
  * @validity Young tomato in solution at 22 and 30 °C; cucumber stood 1 mg/L at 25 °C but not at 33 °C.
- * @source rong-1997
+ * @source rong-1997; ahn-2022 (tomatoes in slabs)
  * @example
  * const oxygen = rootOxygenBand({ concentration: milligramsPerLitreOfOxygen(3.2), temperature: celsius(25) })
  * oxygen // => { band: 'watch', saturation: 0.3872 }
@@ -36,11 +36,7 @@ export function rootOxygenBand(input: RootOxygenInput): RootOxygenBand {
     input.concentration,
     [
       { upTo: 2, band: 'low', level: 'caution' },
-      {
-        upTo: 4,
-        band: 'watch',
-        level: 'note',
-      },
+      { upTo: 4, band: 'watch', level: 'note' },
       { upTo: Infinity, band: 'enough', level: 'note' },
     ],
     {
@@ -48,7 +44,7 @@ export function rootOxygenBand(input: RootOxygenInput): RootOxygenBand {
       unit: 'mg/L',
       source: 'rong-1997',
       caution:
-        'roots in a drained medium get most of their oxygen from its air: tomatoes in slabs at 3.2 mg/L were seen to yield well (Ahn and others 2022, Frontiers in Plant Science 13:875730); look at air-filled porosity and temperature too',
+        'roots in a drained medium get most of their oxygen from its air: tomatoes in slabs at 3.2 mg/L were seen to yield well; look at air-filled porosity and temperature too',
     },
   )
   return { ...band, saturation }
