@@ -4,7 +4,7 @@ import { requireObject } from '../quantity/guard.js'
 import { asPoints } from '../quantity/in-words.js'
 import { type DryDownLine, type TimeToRefill, timeToRefill } from '../record/dry-down/dry-down.js'
 import { type ExponentialDryDown, timeToRefillExponential } from '../record/dry-down/exponential-dry-down.js'
-import type { TimeBand } from '../record/forecast/time-until-level.js'
+import type { TimeBand } from '../record/forecast/forecast-time-to-level.js'
 import type { RecordReason } from '../record/record-reason.js'
 import { RECORD_REASON_WORDS } from '../record/record-words.js'
 import { lineOf } from './line-of.js'
@@ -24,7 +24,7 @@ export interface DryDownChart extends LocalClock, PictureTitle, PictureWidth, Re
   readonly refillPoint: WaterContent
   /** No line is drawn across gaps longer than this. Unit: s. Range: any. */
   readonly maxStep: number
-  /** Times from the last reading between which the refill point should be reached, as `timeUntilLevel` gives them; shaded. */
+  /** Times from the last reading between which the refill point should be reached, as `forecastTimeToLevel` gives them; shaded. */
   readonly band?: TimeBand
 }
 

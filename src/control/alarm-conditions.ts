@@ -1,6 +1,6 @@
 import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
-import type { TimeUntilLevel } from '../record/forecast/time-until-level.js'
+import type { ForecastTimeToLevel } from '../record/forecast/forecast-time-to-level.js'
 import type { Cause, CauseCode } from './diagnosis/cause/cause.js'
 import { MIN_WEIGHT, WARNED_AHEAD } from './domains.js'
 import type { AlarmWeight, OfDiagnosis } from './terms.js'
@@ -36,8 +36,8 @@ const PRIORITIES: { readonly [Code in CauseCode]: 'high' | 'medium' | 'low' } = 
 
 /** A diagnosis, and what is foreseen. */
 export interface AlarmConditionsInput extends OfDiagnosis, AlarmWeight {
-  /** When the refill point is reached if nobody waters, by `timeUntilLevel`; left out where nothing is forecast. */
-  readonly untilRefill?: TimeUntilLevel
+  /** When the refill point is reached if nobody waters, by `forecastTimeToLevel`; left out where nothing is forecast. */
+  readonly untilRefill?: ForecastTimeToLevel
   /** The alarm comes so long before the refill point is likely to be reached; two hours by default. Unit: s. Range: [0, 172800]. */
   readonly warnAhead?: Duration
 }
@@ -98,7 +98,7 @@ export function alarmConditions(input: AlarmConditionsInput): AlarmCondition[] {
 }
 
 /** Draining and shots pass, and are no dry-down: nothing changes meanwhile. */
-function refillAhead(until: TimeUntilLevel | undefined, ahead: number): AlarmCondition {
+function refillAhead(until: ForecastTimeToLevel | undefined, ahead: number): AlarmCondition {
   const alarm = { name: 'refill-point-ahead', priority: 'medium' } as const
   if (until === undefined) return alarm
   requireObject(until, 'untilRefill')

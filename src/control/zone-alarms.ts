@@ -1,7 +1,7 @@
 import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
 import type { Reducer } from '../quantity/reducer.js'
-import type { TimeUntilLevel } from '../record/forecast/time-until-level.js'
+import type { ForecastTimeToLevel } from '../record/forecast/forecast-time-to-level.js'
 import { type AlarmInput, type AlarmReport, type AlarmState, alarmLifeCycle } from './alarm.js'
 import { type AlarmCondition, alarmConditions } from './alarm-conditions.js'
 import { nothingTold } from './diagnosis/cause/cause.js'
@@ -24,8 +24,8 @@ export interface ZoneAlarmSettings extends AlarmWeight {
 
 /** What a moment brings: a diagnosis, a forecast, somebody who acts on one alarm. */
 export interface ZoneAlarmsInput extends AskedNow, OfDiagnosis {
-  /** When the refill point is reached if nobody waters, by `timeUntilLevel`. */
-  readonly untilRefill?: TimeUntilLevel
+  /** When the refill point is reached if nobody waters, by `forecastTimeToLevel`. */
+  readonly untilRefill?: ForecastTimeToLevel
   /** What somebody does to one alarm. */
   readonly action?: Pick<AlarmInput, 'action' | 'shelveFor'> & { readonly name: AlarmCondition['name'] }
 }

@@ -54,6 +54,12 @@ export {
   waterUseOfNextDay,
 } from './forecast/forecast-daily-use.js'
 export { forecastLevel } from './forecast/forecast-level.js'
+export {
+  type ForecastTimeToLevel,
+  type ForecastTimeToLevelInput,
+  forecastTimeToLevel,
+  type TimeBand,
+} from './forecast/forecast-time-to-level.js'
 export type { ForecastLevelSettings } from './forecast/level-search.js'
 export type {
   DryDownSoFar,
@@ -66,12 +72,6 @@ export type {
 export type { UnknownForecast } from './forecast/present-level.js'
 export type { RecentPoint } from './forecast/recent-level.js'
 export type { ScoreRing } from './forecast/score-ring.js'
-export {
-  type TimeBand,
-  type TimeUntilLevel,
-  type TimeUntilLevelInput,
-  timeUntilLevel,
-} from './forecast/time-until-level.js'
 export type { MemberLosses } from './forecast/use-members.js'
 export { type LocalOffset, type LocalTimeInput, type UniversalTimes, utcFromLocal } from './local-time.js'
 export {

@@ -172,7 +172,7 @@ describe('a dry-down', () => {
     expect(open).toBe(level)
   })
   it('does not stretch its axis to a forecast of years', () => {
-    const slow = { slopePerHour: -1e-7, slopeError: 0, r2: 1, readings: 30, last: waterContent(0.6) }
+    const slow = { slopePerHour: -1e-7, slopeError: 0, rSquared: 1, readings: 30, last: waterContent(0.6) }
     draw(straight, slow, 0.1)
   })
   it('refuses fewer than two readings', () => {

@@ -6,12 +6,12 @@ import {
   findShots,
   forecastDailyUse,
   forecastLevel,
+  forecastTimeToLevel,
   hours,
   type LevelState,
   minutes,
   type ShotLimits,
   type TimeBand,
-  timeUntilLevel,
   type Volume,
   type WaterContent,
   waterContentChange,
@@ -212,7 +212,7 @@ function timesFrom(
   const week = slopes.slice(-7)
   const by = (fall: number, slope: number) => (slope > 0 ? Math.min(48, fall / slope / 3600) : 48)
   const ask = (kind: '4 h' | 'drop', fall: number, real: number): TimeForecast[] => {
-    const found = timeUntilLevel({ state, level: (level - fall) as WaterContent })
+    const found = forecastTimeToLevel({ state, level: (level - fall) as WaterContent })
     if (!found.known && found.reason !== 'beyond-two-days') return []
     const known = found.known ? found : undefined
     const band = (b?: TimeBand) => [(b?.earliest ?? 0) / 3600, (b?.latest ?? Infinity) / 3600] as const

@@ -20,7 +20,7 @@ import { fullLevelOf } from '../../src/record/shots/plateau.js'
 describe('what is told only from enough readings', () => {
   const line = (slopePerHour: number, slopeError: number, readings: number) =>
     waterUseOfDryDown({
-      line: { slopePerHour, slopeError, readings, r2: 1, last: waterContent(0.5) } as never,
+      line: { slopePerHour, slopeError, readings, rSquared: 1, last: waterContent(0.5) } as never,
       substrateVolume: litres(10),
     })
   it('is the water use of a line that falls by two standard errors, over three readings', () => {
@@ -128,7 +128,7 @@ describe('a dry-down', () => {
     ).toEqual([])
   })
   it('at its refill point is there already, whether it falls or not', () => {
-    const line = { slopePerHour: 0, slopeError: 0, readings: 9, r2: 1, last: waterContent(0.5) }
+    const line = { slopePerHour: 0, slopeError: 0, readings: 9, rSquared: 1, last: waterContent(0.5) }
     expect(timeToRefill({ line, refillPoint: waterContent(0.5) } as never)).toEqual({ known: true, time: 0 })
     expect(timeToRefill({ line, refillPoint: waterContent(0.4) } as never)).toEqual({
       known: false,

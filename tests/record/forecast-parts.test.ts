@@ -14,11 +14,11 @@ import {
 import { newDailyUseState } from '../../src/record/forecast/daily-use-state.js'
 import { fallAhead, waterUseAhead } from '../../src/record/forecast/fall-ahead.js'
 import { forecastDailyUse, waterUseOfNextDay } from '../../src/record/forecast/forecast-daily-use.js'
+import { forecastTimeToLevel } from '../../src/record/forecast/forecast-time-to-level.js'
 import { factorOf, fixedUnit, learntFrom, ringOf, unitOfMiss } from '../../src/record/forecast/learn-dry-down.js'
 import { type DryDownSoFar, type LevelState, newLevelState } from '../../src/record/forecast/level-state.js'
 import { whereNow } from '../../src/record/forecast/present-level.js'
 import { bandsOf, newRing, type ScoreRing, sizesOf, withScore } from '../../src/record/forecast/score-ring.js'
-import { timeUntilLevel } from '../../src/record/forecast/time-until-level.js'
 import {
   followed,
   memberForecasts,
@@ -212,7 +212,7 @@ describe('what is foreseen', () => {
     near(use.band90 as never, [0.022, 0.058])
   })
   it('is when a level is reached, with the misses turned round', () => {
-    const told = timeUntilLevel({ state: now, level: 0.597 as never })
+    const told = forecastTimeToLevel({ state: now, level: 0.597 as never })
     if (!told.known) throw new Error(told.reason)
     expect(told.from).toBeCloseTo(0.601, 12)
     expect(told.time).toBeCloseTo(2 * BIN, 6)
@@ -222,12 +222,12 @@ describe('what is foreseen', () => {
     expect(told.band50.latest).toBeCloseTo(when(-0.2), 6)
     expect(told.band90.earliest).toBeCloseTo(when(0.36), 6)
     expect(told.band90.latest).toBeCloseTo(when(-0.36), 6)
-    const there = timeUntilLevel({ state: now, level: 0.601 as never })
+    const there = forecastTimeToLevel({ state: now, level: 0.601 as never })
     expect(there).toMatchObject({ known: true, time: 0, band50: { earliest: 0, latest: 0 }, band90: { earliest: 0 } })
   })
   it('is beyond two days, with or without an earliest time, or has no latest one', () => {
     // 96 half hours of 0.002.
-    const at = (fall: number) => timeUntilLevel({ state: now, level: (0.601 - fall) as never })
+    const at = (fall: number) => forecastTimeToLevel({ state: now, level: (0.601 - fall) as never })
     expect(at(0.4)).toEqual({ known: false, reason: 'beyond-two-days' })
     const late = at(0.2)
     expect(late).toMatchObject({ known: false, reason: 'beyond-two-days' })
@@ -238,7 +238,7 @@ describe('what is foreseen', () => {
     expect(open.band90).not.toHaveProperty('latest')
     // Misses of nearly all leave no latest time, and no division by nothing.
     const wild: ScoreRing = { ...ring, scores: ring.scores.map((one) => 5 * one) }
-    const wide = timeUntilLevel({ state: { ...now, rings: [wild, wild, wild, wild] }, level: 0.597 as never })
+    const wide = forecastTimeToLevel({ state: { ...now, rings: [wild, wild, wild, wild] }, level: 0.597 as never })
     if (!wide.known) throw new Error(wide.reason)
     expect(wide.band50.latest).toBeUndefined()
   })

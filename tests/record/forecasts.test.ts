@@ -4,12 +4,12 @@ import {
   fallAhead,
   forecastDailyUse,
   forecastLevel,
+  forecastTimeToLevel,
   hours,
   type LevelState,
   litres,
   minutes,
   runReducer,
-  timeUntilLevel,
   type Volume,
   type WaterContent,
   waterContent,
@@ -72,7 +72,7 @@ describe('lamps whose hours move', () => {
         const shot = readings
           .slice(i, i + 144)
           .findIndex((one, k) => k > 0 && one.waterContent > readings[i + k - 1]!.waterContent + 0.01)
-        const found = timeUntilLevel({ state, level: waterContent(level) })
+        const found = forecastTimeToLevel({ state, level: waterContent(level) })
         if (!found.known || left < 0 || (shot >= 0 && left > shot)) return
         asked++
         const { earliest, latest } = found.band90
@@ -100,7 +100,7 @@ describe('time to a level', () => {
     // It stands at 02:00 in the eighth night: 0.7 - 8 × 0.004. To 0.632 are 4 h of night with 0.016 and 2 h of day with 0.02.
     const { state, outputs } = runReducer({ reducer: forecaster, inputs: inputs.slice(0, 7 * 96 + 33) })
     expect(outputs.at(-1)).toBe('drying')
-    const found = timeUntilLevel({ state, level: waterContent(0.632) })
+    const found = forecastTimeToLevel({ state, level: waterContent(0.632) })
     expect(found).toMatchObject({ known: true })
     if (!found.known) return
     expect(found.from).toBeCloseTo(0.668, 9)
@@ -111,15 +111,15 @@ describe('time to a level', () => {
     expect(found.band90.latest).toBeGreaterThanOrEqual(found.band50.latest ?? Infinity)
     const fall = fallAhead({ state, ahead: hours(6) })
     expect(fall.known && fall.fall).toBeCloseTo(0.036, 3)
-    expect(timeUntilLevel({ state, level: waterContent(0.7) })).toMatchObject({ known: true, time: 0 })
-    expect(timeUntilLevel({ state, level: waterContent(0.01) })).toMatchObject({
+    expect(forecastTimeToLevel({ state, level: waterContent(0.7) })).toMatchObject({ known: true, time: 0 })
+    expect(forecastTimeToLevel({ state, level: waterContent(0.01) })).toMatchObject({
       known: false,
       reason: 'beyond-two-days',
     })
   })
 
   it('says why it is not known', () => {
-    expect(timeUntilLevel({ state: forecaster.start, level: waterContent(0.5) })).toEqual({
+    expect(forecastTimeToLevel({ state: forecaster.start, level: waterContent(0.5) })).toEqual({
       known: false,
       reason: 'no-reading',
     })
@@ -129,7 +129,7 @@ describe('time to a level', () => {
     for (const reading of readings) {
       const [next, phase] = forecaster.step(state, reading)
       state = next
-      const found = timeUntilLevel({ state, level: waterContent(0.45) })
+      const found = forecastTimeToLevel({ state, level: waterContent(0.45) })
       reasons.add(found.known ? 'known' : found.reason)
       if (phase !== 'drying') expect(found).toEqual({ known: false, reason: phase })
     }
@@ -143,7 +143,7 @@ describe('time to a level', () => {
     readings.forEach((reading, i) => {
       state = forecaster.step(state, reading)[0]
       if (i < 30 * 288 || reading.time % 86400 !== 79200) return
-      const found = timeUntilLevel({ state, level: (reading.waterContent - 0.02) as WaterContent })
+      const found = forecastTimeToLevel({ state, level: (reading.waterContent - 0.02) as WaterContent })
       const reached = readings
         .slice(i + 1, i + 150)
         .find(({ waterContent: content }) => content <= reading.waterContent - 0.02)
@@ -170,8 +170,8 @@ describe('time to a level', () => {
           const shifted = run(days(6, seed, { offset }))
           expect(shifted.dryDowns).toBe(plain.dryDowns)
           const [a, b] = [
-            timeUntilLevel({ state: plain, level: waterContent(0.45) }),
-            timeUntilLevel({ state: shifted, level: (0.45 + offset) as WaterContent }),
+            forecastTimeToLevel({ state: plain, level: waterContent(0.45) }),
+            forecastTimeToLevel({ state: shifted, level: (0.45 + offset) as WaterContent }),
           ]
           expect(b.known).toBe(a.known)
           if (a.known && b.known) {
@@ -241,7 +241,7 @@ describe('time to a level', () => {
     expect(() => forecaster.step(forecaster.start, { time: 1.6e12, waterContent: 0.5 })).toThrow('milliseconds')
     expect(() => forecastLevel({ ...settings, settle: minutes(2000) })).toThrow('settle')
     const state = run(days(4, 2))
-    expect(() => timeUntilLevel({ state, level: 5 as WaterContent })).toThrow('level')
+    expect(() => forecastTimeToLevel({ state, level: 5 as WaterContent })).toThrow('level')
     expect(() => fallAhead({ state, ahead: hours(30) })).toThrow('ahead')
     const kept = JSON.parse(JSON.stringify(state)) as Record<string, unknown>
     const changed: [string, unknown][] = [
@@ -280,7 +280,7 @@ describe('time to a level', () => {
     }
     const far = { ...state, shots: { ...shots, last: 1e18 } }
     expect(() => fallAhead({ state: far })).toThrow('state.shots.last')
-    expect(() => timeUntilLevel({ state: far, level: waterContent(0.1) })).toThrow('state.shots.last')
+    expect(() => forecastTimeToLevel({ state: far, level: waterContent(0.1) })).toThrow('state.shots.last')
   })
 })
 

@@ -247,7 +247,7 @@ describe('the step test of meteorological services', () => {
     )
   })
   it('has limits for what a climate box measures, and none for what is not listed', () => {
-    expect(wmoLimits({ of: 'relative-humidity' })).toMatchObject({ min: 0, max: 100, fastestChange: 15 })
+    expect(wmoLimits({ of: 'relative-humidity' })).toMatchObject({ min: 0, max: 100, maxChange: 15 })
     expectInputError(() => wmoLimits({ of: 'toString' as never }), 'of')
   })
 })

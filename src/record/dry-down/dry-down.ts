@@ -21,7 +21,7 @@ export interface DryDownLine {
   /** Standard error of the slope; zero for two readings or a perfect line. Unit: m³/m³/h. */
   readonly slopeError: number
   /** Share of the variance that the line explains. Unit: 1. */
-  readonly r2: number
+  readonly rSquared: number
   /** Readings that were used. Unit: 1. */
   readonly readings: number
   /** Water content on the line at the last reading. Unit: m³/m³. */
@@ -65,7 +65,7 @@ export function fitDryDown(input: DryDownInput): DryDownLine {
   return {
     slopePerHour: slope,
     slopeError: n > 2 ? Math.sqrt(rest / (n - 2) / tt) : 0,
-    r2: xx > 0 ? 1 - rest / xx : 1,
+    rSquared: xx > 0 ? 1 - rest / xx : 1,
     readings: n,
     last: (mean + (slope * (time[last]! - meanTime)) / 3600) as WaterContent,
   }

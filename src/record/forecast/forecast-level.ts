@@ -11,7 +11,7 @@ import {
 } from './level-state.js'
 
 /**
- * Learns from readings of water content how a probe dries by the clock and how tonight differs, so that `timeUntilLevel` and `fallAhead`
+ * Learns from readings of water content how a probe dries by the clock and how tonight differs, so that `forecastTimeToLevel` and `fallAhead`
  * foresee it with intervals that were measured to hold. Shots are found on the way. The state is plain data, does not grow with the
  * record, and can be kept as JSON at any step.
  *
@@ -32,7 +32,7 @@ import {
  * const { state, outputs } = runReducer({ reducer: forecaster, inputs })
  * outputs.at(-1) // => 'drying'
  * state.dryDowns // => 6
- * timeUntilLevel({ state, level: waterContent(0.55) }).known // => true
+ * forecastTimeToLevel({ state, level: waterContent(0.55) }).known // => true
  */
 export function forecastLevel(settings: ForecastLevelSettings): LevelForecaster {
   requireObject(settings, 'settings')

@@ -10,7 +10,7 @@ export interface WmoLimits {
   /** Highest plausible value. Unit: that of `unit`. */
   readonly max: number
   /** Change in a minute beyond which a reading is wrong; absent where none is published. Unit: that of `unit` a minute. */
-  readonly fastestChange?: number
+  readonly maxChange?: number
   /** Least change in an hour of a sensor that lives; absent where none is published. Unit: that of `unit` an hour. */
   readonly minChange?: number
 }
@@ -25,11 +25,11 @@ export interface WmoLimitsInput {
 }
 
 const LIMITS: Readonly<Record<WmoQuantity, WmoLimits>> = {
-  'air-temperature': { unit: '°C', min: -80, max: 60, fastestChange: 3, minChange: 0.1 },
+  'air-temperature': { unit: '°C', min: -80, max: 60, maxChange: 3, minChange: 0.1 },
   'soil-temperature': { unit: '°C', min: -50, max: 50 },
   // Saturated air does not change: the least change holds below 95 %.
-  'relative-humidity': { unit: '%', min: 0, max: 100, fastestChange: 15, minChange: 1 },
-  'global-radiation': { unit: 'W/m²', min: 0, max: 1600, fastestChange: 1000 },
+  'relative-humidity': { unit: '%', min: 0, max: 100, maxChange: 15, minChange: 1 },
+  'global-radiation': { unit: 'W/m²', min: 0, max: 1600, maxChange: 1000 },
 }
 
 /**
@@ -41,7 +41,7 @@ const LIMITS: Readonly<Record<WmoQuantity, WmoLimits>> = {
  * @throws `InputError` for a quantity without limits here.
  * @source zahumensky-2004, as restated in open station code; the limits of the soil temperature and the highest radiation [not confirmed, source not seen]
  * @example
- * wmoLimits({ of: 'air-temperature' }) // => { min: -80, max: 60, fastestChange: 3 }
+ * wmoLimits({ of: 'air-temperature' }) // => { min: -80, max: 60, maxChange: 3 }
  */
 export function wmoLimits(input: WmoLimitsInput): WmoLimits {
   requireObject(input, 'input')

@@ -1,6 +1,6 @@
 import type { WaterUseAhead } from '../../record/forecast/fall-ahead.js'
 import type { WaterUseOfNextDay } from '../../record/forecast/forecast-daily-use.js'
-import type { TimeUntilLevel } from '../../record/forecast/time-until-level.js'
+import type { ForecastTimeToLevel } from '../../record/forecast/forecast-time-to-level.js'
 import type { FlagCounts } from '../../record/quality/flags.js'
 import type { Known } from '../findings/known.js'
 import type { ZoneFinding } from '../findings/zone-finding.js'
@@ -52,7 +52,7 @@ export interface ProbeDay {
   /** Median of the last three good readings, within three hours of the end of the day or half an hour of the last row of one under way. Unit: m³/m³. */
   readonly last: Known<number>
   /** When it reaches its own refill point if nobody waters, from its last reading on, with bands that hold. */
-  readonly refill: TimeUntilLevel | { readonly known: false; readonly reason: 'not-used' }
+  readonly refill: ForecastTimeToLevel | { readonly known: false; readonly reason: 'not-used' }
   /** Water that its container uses in the hour after its last reading if nobody waters, with bands that hold; also while the day goes on. */
   readonly nextHour: WaterUseAhead | { readonly known: false; readonly reason: 'not-used' }
   /** Whether it counts for the zone; if not, a finding says why. */

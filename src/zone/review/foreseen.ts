@@ -1,7 +1,7 @@
 import type { WaterContent } from '../../quantity/generated/kinds.js'
 import { waterUseAhead } from '../../record/forecast/fall-ahead.js'
+import { forecastTimeToLevel } from '../../record/forecast/forecast-time-to-level.js'
 import type { LevelState } from '../../record/forecast/level-state.js'
-import { timeUntilLevel } from '../../record/forecast/time-until-level.js'
 import type { ProbeDay } from '../day/zone-day.js'
 import type { LevelLimits } from '../day/zone-levels.js'
 import type { Zone } from '../zone.js'
@@ -15,7 +15,7 @@ export function foreseen(
 ): Pick<ProbeDay, 'refill' | 'nextHour'> {
   const none = { known: false, reason: 'not-used' } as const
   return {
-    refill: own === undefined ? none : timeUntilLevel({ state, level: own.refillPoint as WaterContent }),
+    refill: own === undefined ? none : forecastTimeToLevel({ state, level: own.refillPoint as WaterContent }),
     nextHour: doubted ? none : waterUseAhead({ state, substrateVolume: container.substrateVolume }),
   }
 }

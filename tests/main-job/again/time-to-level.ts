@@ -68,7 +68,7 @@ function levelsOf({ points, seenTo }: DryDown): { first: number; levels: number[
 
 /**
  * Time until a level is reached if nobody waters, and the fall of the next hour: the usual fall of each half hour, times the factor of tonight; bands from the misses of
- * earlier nights. Written from the description of `forecastLevel`, `timeUntilLevel` and `fallAhead`.
+ * earlier nights. Written from the description of `forecastLevel`, `forecastTimeToLevel` and `fallAhead`.
  */
 export function timeToLevel(all: readonly Point[], minRise: number, level: number) {
   const falls = new Array<number | undefined>(48).fill(undefined)

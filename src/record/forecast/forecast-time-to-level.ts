@@ -8,7 +8,7 @@ import { type UnknownForecast, whereNow } from './present-level.js'
 import { bandsOf } from './score-ring.js'
 
 /** A state and a level below the present one. */
-export interface TimeUntilLevelInput extends LearntLevel {
+export interface ForecastTimeToLevelInput extends LearntLevel {
   /** Water content that is waited for, such as the refill point. Unit: m³/m³. Range: [-1, 2]. */
   readonly level: WaterContent
 }
@@ -22,7 +22,7 @@ export interface TimeBand {
 }
 
 /** When a level is reached if nobody waters, or why that is not known. Times count from the last reading. */
-export type TimeUntilLevel =
+export type ForecastTimeToLevel =
   | {
       readonly known: true
       /** The level now, from the last half hour. Unit: m³/m³. */
@@ -58,9 +58,9 @@ export type TimeUntilLevel =
  * const inputs = Array.from({ length: 600 }, (_, k) => ({ time: 900 * k, waterContent: night(k) }))
  * const { state } = runReducer({ reducer: forecaster, inputs })
  * // It stands at 0.554 and falls by 0.008 in an hour.
- * timeUntilLevel({ state, level: waterContent(0.53) }) // => { known: true, time: 10800 }
+ * forecastTimeToLevel({ state, level: waterContent(0.53) }) // => { known: true, time: 10800 }
  */
-export function timeUntilLevel(input: TimeUntilLevelInput): TimeUntilLevel {
+export function forecastTimeToLevel(input: ForecastTimeToLevelInput): ForecastTimeToLevel {
   requireObject(input, 'input')
   const { state, level } = input
   const wanted = numberIn(level, LEVEL_AHEAD, 'level')
