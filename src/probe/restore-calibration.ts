@@ -46,13 +46,7 @@ export function restoreCalibration(kept: unknown): ProbeCalibration {
     bad('exponent', `is ${exponent}, which does not belong to the form "${form}"`)
   const coefficients = list(whole.coefficients, 'coefficients').map((c, i) => number(c, `coefficients[${i}]`))
   if (coefficients.length !== PARAMETERS[form]) bad('coefficients', `are ${coefficients.length} in number`)
-  let previous = -Infinity
-  const knots = list(whole.knots, 'knots')
-  knots.forEach((knot, i) => {
-    const { reading } = numbers(knot, `knots[${i}]`, ['reading', 'waterContent', 'slope'])
-    if (!(reading! > previous)) bad(`knots[${i}].reading`, 'does not rise')
-    previous = reading!
-  })
+  const knots = risingKnots(whole.knots)
   if (form === 'monotone-cubic' ? knots.length < 3 : knots.length > 0) bad('knots', `are ${knots.length} in number`)
   const span = numbers(whole.span, 'span', ['min', 'max', 'driest', 'wettest'])
   if (!(span.min! < span.max!)) bad('span', 'has no extent')
@@ -70,6 +64,17 @@ export function restoreCalibration(kept: unknown): ProbeCalibration {
     if (typeof object(finding, `findings[${i}]`).code !== 'string') bad(`findings[${i}].code`, 'is not text')
   })
   return whole as unknown as ProbeCalibration
+}
+
+function risingKnots(value: unknown): readonly unknown[] {
+  let previous = -Infinity
+  const knots = list(value, 'knots')
+  knots.forEach((knot, i) => {
+    const { reading } = numbers(knot, `knots[${i}]`, ['reading', 'waterContent', 'slope'])
+    if (!(reading! > previous)) bad(`knots[${i}].reading`, 'does not rise')
+    previous = reading!
+  })
+  return knots
 }
 
 function checkStatistics(statistics: unknown, parameters: number): void {

@@ -20,7 +20,7 @@ checkPublished('irrigation', 'drydown.linear', ({ t, theta, refill }) => {
   const reach = timeToRefill({ line, refillPoint: waterContent(refill) })
   return {
     slope_per_h: line.slopePerHour,
-    rSquared: line.rSquared,
+    r2: line.rSquared,
     hours_to_refill: reach.known ? reach.time / 3600 : Number.NaN,
   }
 })
