@@ -110,7 +110,12 @@ describe('awkward files give the report of the plain one', () => {
   it('22. a wild number of the light costs itself, and does not move the plan', () => {
     const wild = (light: string) =>
       plain.replace(/^(2026-05-19T11:40\+02:00(?:,[^,]*){5}),[^,]*/m, (_, before) => `${before},${light}`)
-    for (const light of ['99999', '32767', '-3000']) expect(body(report(wild(light)))).toBe(body(report(wild(''))))
+    const told = /Look: 1 entry of the climate with a number that cannot be[^.]*\.\n/
+    for (const light of ['99999', '32767', '-3000']) {
+      const text = body(report(wild(light)))
+      expect(text).toMatch(told)
+      expect(text.replace(told, '')).toBe(body(report(wild(''))))
+    }
   })
   it('23. millilitres in the log of litres are no water use', () => {
     const text = report(plain, { 'feed-and-drain.csv': log.replace(/,0\.(\d{3}),/g, ',$1,') })

@@ -105,6 +105,11 @@ export type ZoneFinding = {
       readonly count: number
     }
   | {
+      readonly code: 'root-readings-left-out'
+      /** Readings of the root zone that cannot be. Unit: 1. */
+      readonly count: number
+    }
+  | {
       readonly code: 'negative-use'
       /** Use of the water balance, for one container. Unit: L. */
       readonly use: number

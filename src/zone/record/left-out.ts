@@ -4,12 +4,18 @@ import type { LocalDay } from './local-day.js'
 export const TABLES = ['climate', 'watering', 'forecast'] as const
 export type ZoneTable = (typeof TABLES)[number]
 
-/** Why an entry of such a table is left out: no time, a time that another entry of the climate has, or a day that had been reviewed when it came. */
-export const LEFT_OUT_FOR = ['without-time', 'doubled', 'too-late'] as const
+/** Why an entry of such a table, or a number of it, is left out: no time, a time that another entry of the climate has, a day that had been reviewed when it came, a number that cannot be. */
+export const LEFT_OUT_FOR = ['without-time', 'doubled', 'too-late', 'impossible'] as const
 export type LeftOutFor = (typeof LEFT_OUT_FOR)[number]
 
 /** An entry that was left out, with the moment for which it counts: its own, or that of the entry before it in its table. Unit: s. */
 export type LeftOut = readonly [moment: number, table: ZoneTable, why: LeftOutFor]
+
+/** What keeps count of entries that were left out. */
+export interface KeepsLeftOut {
+  /** Entries of climate, log and forecasts that were left out. */
+  readonly leftOut: readonly LeftOut[]
+}
 
 /** The moment of what was left out before anything was taken in: it counts for the first day. Unit: s. */
 export const BEFORE_ALL = -1e11

@@ -1,7 +1,8 @@
 import { InputError } from '../../quantity/errors.js'
 import { requireList, requireObject } from '../../quantity/guard.js'
 import type { Zone } from '../zone.js'
-import { type LeftOut, leftOutOn, leftOutSince } from './left-out.js'
+import { believedClimate } from './believed-climate.js'
+import { type KeepsLeftOut, leftOutOn, leftOutSince } from './left-out.js'
 import type { LocalDay } from './local-day.js'
 import { farAhead, orderOfReadings, sortedByTime, timeIn } from './order-of-time.js'
 import type { Missable, ZoneClimate, ZoneForecast, ZoneRecord, ZoneWatering } from './zone-record.js'
@@ -35,7 +36,7 @@ export interface ForecastColumns {
 }
 
 /** Columns of a record with rising times; NaN is missing. */
-export interface ZoneColumns {
+export interface ZoneColumns extends KeepsLeftOut {
   readonly time: Float64Array
   /** Readings in the order of the probes of the zone. */
   readonly probes: readonly Float64Array[]
@@ -45,8 +46,6 @@ export interface ZoneColumns {
   readonly forecast: ForecastColumns
   /** For each reading that was out of order, the time of the last one that was not. */
   readonly outOfOrder: Float64Array
-  /** Entries of climate, log and forecasts that were left out. */
-  readonly leftOut: readonly LeftOut[]
 }
 
 /** What a review of one day sees: the columns from the look-back before the day to its end. */
@@ -89,9 +88,8 @@ export function columnsOfRecord(zone: Zone, record: ZoneRecord): ZoneColumns {
 }
 
 /** The columns of a table beside the readings, and its entries that were left out. */
-interface Sorted<C> {
+interface Sorted<C> extends KeepsLeftOut {
   readonly columns: C
-  readonly leftOut: readonly LeftOut[]
 }
 
 function climateColumns(climate: ZoneClimate | undefined): Sorted<ClimateColumns> {
@@ -175,6 +173,7 @@ export function windowOf(zone: Zone, columns: ZoneColumns, day: LocalDay, laterR
   const [a, b] = [firstAt(columns.time, begin), firstAt(columns.time, day.to)]
   const last = columns.time[b - 1] ?? -Infinity
   const climate = cut(columns.climate)
+  const believed = believedClimate(climate)
   const over = (laterReading ?? b < columns.time.length) || last < day.from || day.to - last <= lateHours(zone)
   return {
     day,
@@ -182,23 +181,13 @@ export function windowOf(zone: Zone, columns: ZoneColumns, day: LocalDay, laterR
     time: columns.time.subarray(a, b),
     probes: columns.probes.map((list) => list.subarray(a, b)),
     rootTemperature: columns.rootTemperature.subarray(a, b),
-    climate: withBelievedLight(climate),
+    climate: believed.climate,
     irradianceRead: climate.irradiance,
     watering: cut(columns.watering),
     forecast: cut(columns.forecast),
     outOfOrder: columns.outOfOrder.filter((time) => time >= day.from && time < day.to),
-    leftOut: leftOutOn(columns.leftOut, day),
+    leftOut: leftOutOn([...columns.leftOut, ...believed.leftOut], day),
   }
-}
-
-/** The sun above the air gives 1,361 W/m², broken clouds add half of it for moments; a sensor in the dark reads a little below zero. Unit: W/m². */
-const MAX_LIGHT = 2000
-const MIN_LIGHT = -50
-
-/** Light that cannot be is missing: one wild number would stand for the light of an hour, and shift the plan. */
-function withBelievedLight(climate: ClimateColumns): ClimateColumns {
-  const irradiance = climate.irradiance.map((light) => (light >= MIN_LIGHT && light <= MAX_LIGHT ? light : Number.NaN))
-  return { ...climate, irradiance }
 }
 
 /** Position of the first time at or after a moment. */

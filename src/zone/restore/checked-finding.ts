@@ -26,6 +26,7 @@ const NUMBERS: Readonly<Record<ZoneFindingCode | DayDifference['code'], string>>
   'probes-differ': 'spread',
   'readings-out-of-order': 'count',
   'entries-left-out': 'table why count',
+  'root-readings-left-out': 'count',
   'negative-use': 'use',
   'use-doubted': 'use climate',
   'drain-gauge-silent': 'given entries',

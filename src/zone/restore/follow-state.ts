@@ -1,6 +1,6 @@
 import type { ZoneMemory } from '../day/zone-memory.js'
 import type { KeptRows, Row } from '../record/kept-rows.js'
-import type { LeftOut, ZoneTable } from '../record/left-out.js'
+import type { KeepsLeftOut, ZoneTable } from '../record/left-out.js'
 import type { LocalDay } from '../record/local-day.js'
 import type { ZoneEntry } from '../record/zone-record.js'
 
@@ -14,7 +14,7 @@ export type HeldEntry = readonly [kind: ZoneEntry['kind'], row: Row]
 export type TableEntry = readonly [kind: ZoneTable, row: Row]
 
 /** What is remembered between two inputs: the rows of the day and of the 24 hours before it, as JSON keeps them. */
-export interface ZoneFollowState {
+export interface ZoneFollowState extends KeepsLeftOut {
   /** The day that is under way. */
   readonly day: LocalDay | null
   readonly reading: KeptRows
@@ -25,8 +25,6 @@ export interface ZoneFollowState {
   readonly held: readonly HeldEntry[]
   /** For each reading that was out of order, the time of the last one that was not. Unit: s. */
   readonly outOfOrder: readonly number[]
-  /** Entries of climate, log and forecasts that were left out. */
-  readonly leftOut: readonly LeftOut[]
   /** Time of the entry of each table that came last; null before the first. Unit: s. */
   readonly newest: Readonly<Record<ZoneTable, number | null>>
   readonly memory: ZoneMemory

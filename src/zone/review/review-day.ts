@@ -1,8 +1,8 @@
 import { waterUseOfNextDay } from '../../record/forecast/forecast-daily-use.js'
-import type { RootZoneTemperature, ZoneDay } from '../day/zone-day.js'
+import type { ZoneDay } from '../day/zone-day.js'
 import { mediumAtRest } from '../day/zone-levels.js'
 import type { ZoneMemory } from '../day/zone-memory.js'
-import { type Known, known, unknown } from '../findings/known.js'
+import { unknown } from '../findings/known.js'
 import type { ZoneFinding } from '../findings/zone-finding.js'
 import { doubtsAny, unitDoubts } from '../plausibility/unit-doubts.js'
 import { isIn, openingsOf } from '../probes/answers-to-shots.js'
@@ -19,6 +19,7 @@ import { answerFindings, balanceFindings, levelFindings, lightFindings, rootFind
 import { dayUnderWay, demandTime } from './day-under-way.js'
 import { learnUse } from './learn.js'
 import { gapsOf, probesOfDay } from './probes-of-day.js'
+import { rootDoubts, rootZone } from './root-zone.js'
 import { saltFindings, withSaltDay } from './salt-days.js'
 
 /** With these a water balance is not learned from. */
@@ -114,6 +115,7 @@ function findingsOfDay(zone: Zone, window: ZoneWindow, parts: Reviewed): ZoneFin
     ...parts.doubts,
     ...lightFindings(light, window),
     ...rootFindings(parts.rootTemperature),
+    ...rootDoubts(parts.rootTemperature, window),
   ]
 }
 
@@ -130,17 +132,4 @@ function memoryAfter(memory: ZoneMemory, { seen, balance, use, salt }: Reviewed,
     salt,
     lastDrain: balance.drained.known && balance.drained.value > 0 ? day.to : memory.lastDrain,
   }
-}
-
-function rootZone({ day, time, rootTemperature }: ZoneWindow): Known<RootZoneTemperature> {
-  const read = rootTemperature.subarray(firstAt(time, day.from))
-  const there = read.filter((x) => x >= -5 && x <= 60)
-  if (there.length === 0) return unknown(read.every(Number.isNaN) ? 'not-recorded' : 'numbers-impossible')
-  let [min, max, sum] = [Infinity, -Infinity, 0]
-  for (const x of there) {
-    min = Math.min(min, x)
-    max = Math.max(max, x)
-    sum += x
-  }
-  return known({ min, max, mean: sum / there.length })
 }

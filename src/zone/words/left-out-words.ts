@@ -7,13 +7,15 @@ const NAMES: { readonly [Table in ZoneTable]: string } = {
   forecast: 'the forecasts of radiation',
 }
 const REASONS: { readonly [Why in LeftOutFor]: string } = {
-  'without-time': 'they have no time, so look at that column; water that they tell of is in no sum',
-  doubled: 'each has the time of another one, of which the first counts',
-  'too-late': 'they came when the day that they belong to had been reviewed, and are in none of its sums',
+  'without-time': 'left out: they have no time, so look at that column; water that they tell of is in no sum',
+  doubled: 'left out: each has the time of another one, of which the first counts',
+  'too-late': 'left out: they came when the day that they belong to had been reviewed, and are in none of its sums',
+  impossible:
+    'with a number that cannot be, or that stands alone far from those before and after it; it counts as missing, so look at the sensor',
 }
 
 /** How many entries of a table were left out, and why. */
 export function leftOutInWords({ table, why, count }: LeftOutCount): string {
   const of = NAMES[oneOf(table, TABLES, 'finding.table')]
-  return `${count} ${count === 1 ? 'entry' : 'entries'} of ${of} left out: ${REASONS[oneOf(why, LEFT_OUT_FOR, 'finding.why')]}`
+  return `${count} ${count === 1 ? 'entry' : 'entries'} of ${of} ${REASONS[oneOf(why, LEFT_OUT_FOR, 'finding.why')]}`
 }

@@ -12,7 +12,9 @@ export type ClockTime = (time: number) => string
 
 /** What a proposal changes. */
 export const DIFFERENCE_WORDS: WordsOf<DayDifference, [at: ClockTime]> = {
-  shots: [(finding) => `${finding.tomorrow} shots, ${finding.today} on the day before`],
+  shots: [
+    (finding) => `${finding.tomorrow} ${finding.tomorrow === 1 ? 'shot' : 'shots'}, ${finding.today} on the day before`,
+  ],
   given: [
     (finding) =>
       // Of nothing there is no share.
@@ -96,6 +98,10 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
       `${finding.count} ${finding.count === 1 ? 'reading' : 'readings'} left out, without a time, not later than the one before, or so far ahead of it that others must confirm the time: look at the clock of the logger`,
   ],
   'entries-left-out': [leftOutInWords],
+  'root-readings-left-out': [
+    (finding) =>
+      `${finding.count} ${finding.count === 1 ? 'reading' : 'readings'} of the root zone left out, below −5 or above 60 °C: look at the sensor and its plug`,
+  ],
   'negative-use': [
     (finding) =>
       `the water balance says ${asLitres(finding.use)}, less than nothing: the log, the share of a container or a probe is wrong`,
