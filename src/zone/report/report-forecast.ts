@@ -13,7 +13,9 @@ export function forecastLines({ probes, nextUse }: ZoneDay): string[] {
   const span = ({ earliest, latest }: { readonly earliest: number; readonly latest?: number }) =>
     latest === undefined ? `from ${inHours(earliest)} on` : `${(earliest / 3600).toFixed(1)} to ${inHours(latest)}`
   const volumes = ([from, to]: readonly number[]) => `${from!.toFixed(2)} to ${asLitres(to!)}`
-  const millilitres = ([from, to]: readonly number[]) => `${asMillilitres(from!)} to ${asMillilitres(to!)} mL`
+  // A reading may rise by noise; plants give no water back.
+  const used = (litres: number) => asMillilitres(Math.max(0, litres))
+  const millilitres = ([from, to]: readonly number[]) => `${used(from!)} to ${used(to!)} mL`
   const counting = probes.filter(({ used }) => used)
   const refills = counting.map(({ name, refill }) => {
     const what = `${name}, to its refill point`
@@ -25,7 +27,7 @@ export function forecastLines({ probes, nextUse }: ZoneDay): string[] {
   const nextHours = counting.map(({ name, nextHour }) => {
     const what = `${name}, use of the next hour`
     return nextHour.known
-      ? row([what, `${asMillilitres(nextHour.use)} mL`, millilitres(nextHour.band50), millilitres(nextHour.band90)])
+      ? row([what, `${used(nextHour.use)} mL`, millilitres(nextHour.band50), millilitres(nextHour.band90)])
       : row([what, `not known (${explainZoneFinding({ code: nextHour.reason }).message})`])
   })
   const use = 'Use of the next day'

@@ -134,7 +134,7 @@ function whatToLookAt({ probes, unseen, levels: { lasts }, water, demand: { cont
 
 function forecast({ zone, probes, forecasts, next }: DayAgain): string[] {
   const used = (fall: number) =>
-    toldIn(` ${(1000 * fall * amount(zone.container.substrateVolume)).toFixed(0).replace('-', '−')}`)
+    toldIn(` ${(1000 * Math.max(0, fall) * amount(zone.container.substrateVolume)).toFixed(0)}`)
   return [
     ...['5', '10', '9', '10'],
     ...probes.flatMap(({ name }, p) => {
