@@ -22,6 +22,8 @@ interface Story {
   readonly isLost?: (time: number) => boolean
   /** What the meter says where truly so much has run. Unit: L. */
   readonly meter?: (ran: number) => number
+  /** What a second probe says, always. */
+  readonly other?: number
   readonly days?: number
   readonly changed?: Partial<WateringSettings>
 }
@@ -37,12 +39,14 @@ function story({
   meter = (ran) => ran,
   days = 4,
   changed = {},
+  other,
 }: Story) {
   const rules = { ...settings, ...changed }
   const { substrateVolume, usualPerDay, maxPerDay, flow, upper, lower } = rules
   const reducer = controlWatering(rules)
   let state: unknown = reducer.start
   let [level, until, dry, opening, metered, highest, outside] = [(lower + upper) / 2, 0, 0, -1, 0, 0, 0]
+  let [sumOfLevels, decisions] = [0, 0]
   const came: { readonly time: number; readonly litres: number }[] = []
   const numbers: number[] = []
   let decision: WateringDecision | undefined
@@ -51,11 +55,10 @@ function story({
     level -= hour > 7 && hour < 18 ? (0.9 * usualPerDay) / 11 / 60 / substrateVolume : 0
     if (decidesAt(time)) {
       const now = clock(time)
-      const input = {
-        now,
-        readings: [{ waterContent: isLost(time) ? null : level + 0.0004 * (Math.floor(time / 900) % 3), time: now }],
-        locked: false,
-      }
+      const noise = 0.0004 * (Math.floor(time / 900) % 3)
+      const waterContent = isLost(time) ? null : level + noise
+      const second = other === undefined ? [] : [{ waterContent: other + noise, time: now, probe: 'b' }]
+      const input = { now, readings: [{ waterContent, time: now }, ...second], locked: false }
       const step = reducer.step(
         stored(state as WateringState, time) as WateringState,
         {
@@ -80,7 +83,11 @@ function story({
     const isAllowed = rules.allowedHours.some(({ from, to }) => hour * 3600 >= from && hour * 3600 < to)
     if (!isAllowed) outside += volume
     if (level < lower - 0.1) dry += 1 / 60
-    if (time > MIDNIGHT + 36 * 3600) highest = Math.max(highest, level)
+    if (time > MIDNIGHT + 36 * 3600) {
+      highest = Math.max(highest, level)
+      sumOfLevels += level
+      decisions++
+    }
   }
   let [sum, worst, from] = [0, 0, 0]
   for (const { time, litres: volume } of came) {
@@ -88,7 +95,7 @@ function story({
     while (came[from]!.time <= time - 86400) sum -= came[from++]!.litres
     worst = Math.max(worst, sum)
   }
-  return { dry, worst: worst / maxPerDay, numbers, highest, outside }
+  return { dry, worst: worst / maxPerDay, numbers, highest, outside, mean: sumOfLevels / decisions }
 }
 
 const everyMinute = () => true
@@ -171,6 +178,18 @@ describe('a zone that is not to starve', () => {
     const { outside, dry } = story({ days: 9, decidesAt: everyMinute, clock, changed: BED })
     expect(outside).toBe(0)
     expect(dry).toBe(0)
+  })
+  it('is not held at its lower limit because one of two probes that disagree always says wet', () => {
+    // Each time that the other one stood a little above that limit, both said "wet", and the shot by time waited for a whole interval.
+    const { mean, highest, worst } = story({
+      days: 7,
+      decidesAt: everyMinute,
+      changed: { probes: [{ name: '' }, { name: 'b' }] },
+      other: 0.62,
+    })
+    expect(mean).toBeGreaterThan(0.52)
+    expect(highest).toBeLessThan(0.6)
+    expect(worst).toBeLessThanOrEqual(1)
   })
   it('has no second day where the clock runs sixty times too fast instead', () => {
     const from = MIDNIGHT + 33 * 3600

@@ -25,7 +25,7 @@ export interface ZoneLevel {
   readonly stray: readonly number[]
   /** Whether no probe says anything new in its band. */
   readonly blind: boolean
-  /** When probes that say anything all said "above the lower limit" last, or null where one of them says otherwise. Unit: s. */
+  /** When probes that say anything all said "above the lower limit" last, in dispute above the middle of the band; null where one of them says otherwise. Unit: s. */
   readonly wet: number | null
   /** When probes that say anything, however old, all said "dry", or null. Unit: s. */
   readonly dry: number | null
@@ -65,7 +65,9 @@ export function zoneLevel(
   }
   if (count * 2 > levels.length)
     return { level: sum / count, mean, measured, doubt: null, believed: count, spread, disputed: false, stray, ...told }
-  return { ...levelInDispute(believed, limits.lower), mean, spread, disputed: true, stray: [], ...told }
+  // One of them lies: that both say "wet" tells little while one stands near the lower limit.
+  const wet = minOf(levels) < (limits.lower + limits.upper) / 2 ? null : told.wet
+  return { ...levelInDispute(believed, limits.lower), mean, spread, disputed: true, stray: [], ...told, wet }
 }
 
 /** No probe is believed. */
