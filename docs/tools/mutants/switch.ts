@@ -6,6 +6,10 @@ let reached: Set<string> | undefined
 let asked = 0
 let endBy = Number.POSITIVE_INFINITY
 let left = false
+/** @public What is told is known for a round: for the whole run of a change, or for one test that is measured. */
+export let round = 1
+/** @public The round in which the change that stands first at a place was told. */
+export const told = new Uint32Array(0x10000)
 
 /** Turns one change on, or all off, for at most so many seconds of the processor. */
 export function turnOn(id: string, seconds: number): void {
@@ -18,6 +22,7 @@ export function turnOn(id: string, seconds: number): void {
 /** From here on what is reached goes into this set, or nowhere. */
 export function tellReached(into: Set<string> | undefined): void {
   reached = into
+  round += 1
 }
 
 /** Whether the last test took too long, whatever it made of the error by which it was left. */
@@ -32,8 +37,13 @@ export function isOn(id: string): boolean {
 
 /** @public Instrumented code calls it. */
 export function tell(...ids: readonly string[]): void {
-  if (reached === undefined) return
-  for (const id of ids) reached.add(id)
+  told[Number(ids[0])] = round
+  for (const id of ids) reached?.add(id)
+  stillInTime()
+}
+
+/** @public Instrumented code calls it where everything is told. */
+export function passed(): void {
   stillInTime()
 }
 
