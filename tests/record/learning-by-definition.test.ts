@@ -11,7 +11,8 @@ function recordOf(seed: number, count: number): Reading[] {
   const uniform = uniformFrom(seed)
   const one = <T>(...of: readonly T[]): T => of[Math.floor(uniform() * of.length)]!
   const readings: Reading[] = []
-  let [time, level] = [1800 * Math.floor(uniform() * 40) + one(0, 300, 900), 0.6]
+  // The first time is no longer than a step from zero, on either side.
+  let [time, level] = [one(0, 300, 900, -1500), 0.6]
   while (readings.length < count) {
     const between = one(6, 12, 40, 90, 200, 330)
     for (let k = 0; k < between; k++) {

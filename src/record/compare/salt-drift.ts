@@ -55,7 +55,7 @@ export function saltDrift(input: SaltDriftInput): SaltDrift {
   const level = trendOf(day, plateau)
   const drain = trendOf(day, drainEC)
   const findings: RecordFinding[] = []
-  const rises = (trend: typeof level) => trend.count >= 5 && trend.slope > 2 * trend.error && trend.slope > 0
+  const rises = (trend: typeof level) => trend.count >= 5 && trend.slope > 2 * trend.error
   if (rises(level) && rises(drain))
     findings.push({
       code: 'reading-rises-with-salt',

@@ -43,7 +43,7 @@ export function checkReadings(input: CheckReadingsInput): CheckedReadings {
   const found = new Uint8Array(names.length + 1)
   for (let i = 0; i <= count; i++) {
     // The last reading has no later neighbour.
-    advance(search, i < count ? time[i]! : Number.NaN, i < count ? value[i]! : Number.NaN, found)
+    advance(search, time[i] ?? Number.NaN, value[i] ?? Number.NaN, found)
     if (i === 0) continue
     for (let k = 0; k < tests.length; k++) tests[k]![i - 1] = found[k]!
     flags[i - 1] = found[tests.length]!

@@ -45,10 +45,7 @@ export function combineFlags(tests: readonly Uint8Array[]): Uint8Array {
         `have ${combined.length} and ${test.length} flags`,
         'run all tests on the same readings',
       )
-    for (let i = 0; i < test.length; i++) {
-      const flag = test[i]!
-      if (flag !== combined[i]) combined[i] = moreSerious(combined[i]!, flag)
-    }
+    for (let i = 0; i < test.length; i++) combined[i] = moreSerious(combined[i]!, test[i]!)
   }
   return combined
 }

@@ -56,9 +56,9 @@ export function checkedFlat(input: FlatLimits): FlatLimits {
 
 /** The flag of a reading by those before it. */
 export function flatFlag(repeats: RepeatNumbers, x: number, limits: FlatLimits): number {
-  const { tolerance, failAfter } = limits
+  const { tolerance } = limits
   let same = 0
-  for (let k = repeats.length - 2; k >= 0 && same < failAfter; k -= 2) {
+  for (let k = repeats.length - 2; k >= 0; k -= 2) {
     const value = repeats[k]!
     if (!(value === x || Math.abs(value - x) < tolerance)) break
     same += repeats[k + 1]!

@@ -35,7 +35,7 @@ export function spikeTest(input: SpikeInput): Uint8Array {
   let before = Number.NaN
   for (let i = 0; i < value.length; i++) {
     const x = value[i]!
-    flags[i] = spikeFlag(before, x, i + 1 < value.length ? value[i + 1]! : Number.NaN, limits)
+    flags[i] = spikeFlag(before, x, value[i + 1] ?? Number.NaN, limits)
     before = x
   }
   return flags

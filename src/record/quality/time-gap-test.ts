@@ -25,7 +25,7 @@ export function timeGapTest(input: TimeGapInput): Uint8Array {
   const { time } = input
   const maxStep = maxGap(input.expectedStep, input.factor)
   const flags = new Uint8Array(time.length)
-  if (time.length > 0) flags[0] = QUALITY.notEvaluated
+  flags[0] = QUALITY.notEvaluated
   for (let i = 1; i < time.length; i++) flags[i] = gapFlag(time[i]! - time[i - 1]!, maxStep)
   return flags
 }

@@ -53,7 +53,7 @@ export function clearShotRises(input: ClearShotRisesInput): Uint8Array {
       if (log[e]! > then) level = before
       e++
     }
-    const since = e > 0 ? now - log[e - 1]! : Infinity
+    const since = now - (log[e - 1] ?? -Infinity)
     const doubtful = flags[i] === QUALITY.suspect || flags[i] === QUALITY.fail
     if (doubtful && since <= long && (x > before || x > level)) excused[i] = QUALITY.pass
     before = x

@@ -150,7 +150,7 @@ export function shotSearch(
 function startAgain(search: ShotSearch, here: Foot, rise: ShotWatchState['rise']): readonly FoundShot[] {
   search.feet = [here]
   search.rise = null
-  return rise === null ? NONE : ended({ rise })
+  return ended({ rise })
 }
 
 /** Differences below this are rounding: an offset of the probe must not make or hide a shot. Unit: m³/m³. */

@@ -43,10 +43,11 @@ export function inOrder(
 /** Rows that have a time, in its order; of two with one time the first in the table stays first, because the sort is stable. */
 function byTime(time: Float64Array): number[] {
   const timed: number[] = []
-  let rising = true
+  let [rising, last] = [true, -Infinity]
   for (let i = 0; i < time.length; i++) {
     if (Number.isNaN(time[i])) continue
-    rising &&= timed.length === 0 || time[timed[timed.length - 1]!]! <= time[i]!
+    rising &&= last <= time[i]!
+    last = time[i]!
     timed.push(i)
   }
   return rising ? timed : timed.sort((a, b) => time[a]! - time[b]!)
