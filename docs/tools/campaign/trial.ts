@@ -28,8 +28,8 @@ export interface Find {
   readonly changed: readonly string[]
 }
 
-export async function callables(only?: string): Promise<Callable[]> {
-  const found: Callable[] = []
+/** One after the other: to call all examples takes minutes. */
+export async function* callables(only?: string): AsyncGenerator<Callable> {
   for (const entry of catalogue) {
     if (only !== undefined && entry.name !== only) continue
     const args = await callInExample(entry)
@@ -38,9 +38,8 @@ export async function callables(only?: string): Promise<Callable[]> {
       return field.shape === 'other' || range?.kind !== 'interval' ? [] : [{ field, range }]
     })
     if (args === undefined || parts.length === 0) continue
-    found.push({ entry, args, parts, marksGaps: holdsNaN(called(entry, args), 0) })
+    yield { entry, args, parts, marksGaps: holdsNaN(called(entry, args), 0) }
   }
-  return found
 }
 
 /** Calls a function once with one to three of its numbers drawn anew. */

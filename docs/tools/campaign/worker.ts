@@ -9,11 +9,12 @@ interface Turn {
 }
 /** In the order of the time that each had: one slow function must not eat the campaign. */
 const turns: Turn[] = []
-for (const callable of await callables(only)) turns.push({ callable, seconds: 0, trial: first })
 process.once('disconnect', () => process.exit())
 
-for (;;) {
-  const turn = turns.shift()!
+for await (const callable of callables(only)) await take({ callable, seconds: 0, trial: first })
+for (;;) await take(turns.shift()!)
+
+async function take(turn: Turn): Promise<void> {
   const next = await taken(turn)
   turns.splice(placeOf(next.seconds), 0, next)
 }
