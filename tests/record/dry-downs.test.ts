@@ -97,6 +97,28 @@ describe('dry-downs', () => {
       { numRuns: 60 },
     )
   })
+  it('wait for the drain of a shot also where readings are missing behind it, and not for that of another clock', () => {
+    const series = threeDays()
+    // The shot of 15:00 peaks at 15:10; then readings of 25 minutes are lost, or the clock is set back by a day.
+    const peak = (15 * 3600 + 600) / 300
+    const before = peak + 2
+    const without = (lost: number, shift: number) => {
+      const stays = (i: number) => i <= before || i > before + lost
+      return {
+        time: series.time.flatMap((t, i) => (stays(i) ? [i > before ? t + shift : t] : [])),
+        waterContent: series.waterContent.filter((_, i) => stays(i)),
+      }
+    }
+    const firstBehind = (lost: number, shift: number) => {
+      const left = without(lost, shift)
+      const shots = findShots({ ...left, ...limits })
+      const found = findDryDowns({ ...left, shots, settle: hours(1), maxStep: minutes(8), minDuration: hours(2) })
+      return left.time[found.find(({ first }) => first > before)!.first]
+    }
+    expect(firstBehind(0, 0)).toBe(16 * 3600 + 600)
+    expect(firstBehind(5, 0)).toBe(16 * 3600 + 600)
+    expect(firstBehind(5, -day)).toBe((before + 6) * 300 - day)
+  })
   it('of the night are told by night, with what spoils them', () => {
     const series = threeDays()
     const shots = findShots({ ...series, ...limits })

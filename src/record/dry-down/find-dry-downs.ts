@@ -78,20 +78,19 @@ export function dryStretches(input: FindDryDownsInput): DryStretch[] {
   }
   let s = 0
   let p = 0
+  // A medium goes on draining while readings are missing.
+  let drained = -Infinity
   for (const segment of stretchesOf(time, waterContent, maxStep, 'waterContent')) {
     let first = -1
     let last = -1
     let readings = 0
     let regime: DryStretch['regime'] = 'not-told'
-    let drained = -Infinity
+    // Behind a clock that was set back the moments of shots before it say nothing.
+    if (time[segment.first]! < drained - settle) drained = -Infinity
     for (let i = segment.first; i <= segment.last; i++) {
       if (Number.isNaN(waterContent[i])) continue
       const now = time[i]!
-      while (s < shots.length && shots[s]!.peakIndex < i) {
-        // A shot of an earlier stretch has nothing to say here.
-        if (shots[s]!.peakIndex >= segment.first) drained = shots[s]!.peak + settle
-        s++
-      }
+      while (s < shots.length && shots[s]!.peakIndex < i) drained = shots[s++]!.peak + settle
       const shot = shots[s]
       const rising = shot !== undefined && i > shot.startIndex && i <= shot.peakIndex
       while (p > 0 && now < periods[p - 1]!.end) p--
