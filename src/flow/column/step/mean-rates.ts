@@ -3,9 +3,9 @@ import { REST, STAGE } from '../equations/flow-rates.js'
 import type { StepWork } from './step-work.js'
 
 /** Weights of the rates at begin, first stage and end of a step in their mean, where it knows how they bend: those of the stages and `BENT` of the bend. */
-const BEGUN = -0.06903539823118399
-const EARLY = 0.8047375776489155
-const LATE = 0.2642978205822685
+const BEGUN = -0.06903559372884917
+const EARLY = 0.804737854124365
+const LATE = 0.2642977396044842
 
 /** Mean flows of a step by its two stages. */
 export function meanOfStages({ equations, early, flows }: StepWork): void {

@@ -8,8 +8,8 @@ import type { StepWork } from './step-work.js'
  * What the two stages leave out of the terms of third order, by their order conditions: of how flows bend, 1/3 - (1 - γ) γ² - γ, and of how they
  * answer to their own change, 1 / (6 γ) - γ (3 - 2 γ) less the first.
  */
-const BENT = -0.02022
-const ANSWERED = -0.11785
+const BENT = -0.02022005725994043
+const ANSWERED = -0.11785113019775796
 /**
  * The largest error of the step, as a water content: what it leaves out. The drain errs by what all cells err together, and what passes at a
  * height by what all below it do: water that comes down too late drains too late. Where all is full and nothing can leave, the matrix may have no
