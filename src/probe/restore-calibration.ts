@@ -1,4 +1,4 @@
-import { type Domain, isClosedEnd } from '../quantity/domain.js'
+import { isWithin } from '../quantity/domain.js'
 import { WATER_CONTENT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import { CALIBRATION_FORMS, type CalibrationForm, type ProbeCalibration } from './calibration.js'
@@ -42,7 +42,8 @@ export function restoreCalibration(kept: unknown): ProbeCalibration {
   const form = whole.form as CalibrationForm
   if (typeof whole.method !== 'string') bad('method', 'is not text')
   const exponent = number(whole.exponent, 'exponent')
-  if (!within(exponent, CALIBRATION_EXPONENT) || (form !== 'power' && exponent !== (form === 'square-root' ? 0.5 : 1)))
+  const ownExponent = form === 'square-root' ? 0.5 : 1
+  if (!isWithin(exponent, CALIBRATION_EXPONENT) || (form !== 'power' && exponent !== ownExponent))
     bad('exponent', `is ${exponent}, which does not belong to the form "${form}"`)
   const coefficients = list(whole.coefficients, 'coefficients').map((c, i) => number(c, `coefficients[${i}]`))
   if (coefficients.length !== PARAMETERS[form]) bad('coefficients', `are ${coefficients.length} in number`)
@@ -53,11 +54,11 @@ export function restoreCalibration(kept: unknown): ProbeCalibration {
   if (exponent !== 1 && span.min! < 0) bad('span.min', `is ${span.min}, which has no such power`)
   if (whole.porosity !== undefined) {
     const porosity = number(whole.porosity, 'porosity')
-    if (!within(porosity, POROSITY)) bad('porosity', `is ${porosity}`)
+    if (!isWithin(porosity, POROSITY)) bad('porosity', `is ${porosity}`)
   }
   list(whole.samples, 'samples').forEach((sample, i) => {
     const { waterContent } = numbers(sample, `samples[${i}]`, ['reading', 'waterContent'])
-    if (!within(waterContent!, WATER_CONTENT)) bad(`samples[${i}].waterContent`, `is ${waterContent}`)
+    if (!isWithin(waterContent!, WATER_CONTENT)) bad(`samples[${i}].waterContent`, `is ${waterContent}`)
   })
   if (whole.statistics !== undefined) checkStatistics(whole.statistics, coefficients.length)
   list(whole.findings, 'findings').forEach((finding, i) => {
@@ -121,10 +122,6 @@ function number(value: unknown, name: string): number {
 function numbers(value: unknown, name: string, keys: readonly string[]): Record<string, number> {
   const all = object(value, name)
   return Object.fromEntries(keys.map((key) => [key, number(all[key], `${name}.${key}`)]))
-}
-
-function within(value: number, domain: Domain): boolean {
-  return (value > domain.min && value < domain.max) || isClosedEnd(value, domain)
 }
 
 function bad(name: string, problem: string): never {

@@ -16,6 +16,11 @@ export function isClosedEnd(value: number, { min, max, ends }: Pick<Domain, 'min
   return (value === min && ends[0] === '[') || (value === max && ends[1] === ']')
 }
 
+/** Whether a number lies in a domain, its closed ends included. */
+export function isWithin(value: number, domain: Pick<Domain, 'min' | 'max' | 'ends'>): boolean {
+  return (value > domain.min && value < domain.max) || isClosedEnd(value, domain)
+}
+
 /** The span in interval notation: `[0, 1)`. */
 export function rangeText({ min, max, ends }: Pick<Domain, 'min' | 'max' | 'ends'>): string {
   return `${ends[0]}${min}, ${max}${ends[1]}`

@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { isPorewaterError } from '../../quantity/attempt.js'
-import { type Domain, domainWith, isClosedEnd, rangeText } from '../../quantity/domain.js'
+import { type Domain, domainWith, isClosedEnd, isWithin, rangeText } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
 import type { KindName, KindTypes } from '../../text/generated/kind-types.js'
@@ -107,8 +107,7 @@ function seriesSchema(span: Domain, missing: boolean, max: number) {
 class RangeFault extends Error {}
 
 function inList(entry: number, i: number, span: Domain): number {
-  const fits = (entry > span.min && entry < span.max) || isClosedEnd(entry, span)
-  if (fits && Math.abs(entry) <= MAX) return entry
+  if (isWithin(entry, span) && Math.abs(entry) <= MAX) return entry
   throw new RangeFault(`has at [${i}] ${entry}`)
 }
 
