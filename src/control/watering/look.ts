@@ -28,6 +28,9 @@ import type { WateringClock, WateringState, WateringZone } from './state/state.j
 /** No shot is given for less than this share of its rise below the upper limit: most of it would stand above. Own judgement. */
 const SHORT_BY = 0.25
 
+/** A leak that brings so many times what plants use tells nothing of what they drank: their use is lost in it. Own judgement, no source. */
+const FLOODS = 2
+
 /** What is known once an input was taken in. */
 export interface Looked extends Seen {
   readonly state: WateringState
@@ -65,14 +68,18 @@ export function look(limits: Limits, before: WateringState, input: Partial<Water
   const balance = passBalance(
     ran.zone,
     usual,
-    { level: measured.level ?? measured.mean, drains: fed.drainedSince > 0.2 * limits.shot },
+    {
+      level: measured.level ?? measured.mean,
+      drains: fed.drainedSince > 0.2 * limits.shot,
+      leaks: late.ran > FLOODS * limits.use * lasted,
+    },
     limits,
   )
   const zone = believed(measured, fed.delivery.partial ? 'flow-too-small' : balance.verdict)
   const order = takeOverride(state.override, input.override, input.now, clock.elapsed)
   const hand = waterByHand(input.byHand, limits)
   const water = addWater(known, late.volume + (hand ?? 0))
-  const came = late.volume + (hand ?? 0) - surplus - (fed.drainedSince - state.counters.drainedSince)
+  const came = late.ran + (hand ?? 0) - surplus - (fed.drainedSince - state.counters.drainedSince)
   const next: WateringState = {
     made: state.made,
     clock,
@@ -81,7 +88,7 @@ export function look(limits: Limits, before: WateringState, input: Partial<Water
     spare: water,
     tally: passTally(state.tally, lasted, ticked, fell === null ? null : { fell, usual }, limits),
     probes,
-    zone: { ...wanted(limits, state, zone, balance, usual), given: balance.given + (hand ?? 0), told },
+    zone: { ...wanted(limits, state, zone, balance, usual), given: balance.given + late.ran + (hand ?? 0), told },
     fill: isLeap(state.clock, clock)
       ? sinceLeap(ran.fill, clock.elapsed)
       : { ...ran.fill, net: ran.fill.net + came, due: ran.fill.due + usual },

@@ -30,6 +30,20 @@ describe('a clock that leaps by eleven hours', () => {
   })
 })
 
+describe('a valve that stays open for six hours', () => {
+  // What ran through it stood in no balance: the drain gauge was told to count too much, and probes in a full zone to stand too still, so that the zone
+  // was watered by time for two days, above its full level (48 h of it).
+  it('accuses neither drain gauge nor probes, and the zone dries down behind it', () => {
+    const faults = drawFaults({ faults: ['valve-stuck-open'], seed: 3303, days: 7, probes: 2 })
+    const controller = rehearsedWatering(scene)
+    const run = { zone: scene.zone, limits: scene.limits, controller, days: 7, seed: 3303, faults, keepCourse: false }
+    const outcome = rehearse(run)
+    expect(outcome.alarms.map(({ alarm }) => alarm)).toEqual(['flow-while-closed'])
+    expect(outcome.fullTime).toBeLessThan(faults[0]!.until! - faults[0]!.from + 3600)
+    expect(outcome.stressTime).toBe(0)
+  })
+})
+
 describe('half of the flow', () => {
   it('that meter and probes tell alike is made good by longer shots, inside the limit of the day', () => {
     const outcome = week('low-pressure')

@@ -14,9 +14,11 @@ const STILL = 0.1
 export function passBalance(
   zone: WateringZone,
   use: number,
-  { level, drains }: { readonly level: number | null; readonly drains: boolean },
+  { level, drains, leaks }: { readonly level: number | null; readonly drains: boolean; readonly leaks: boolean },
   limits: Limits,
 ): WateringZone {
+  // What ran through an open valve hides what plants drank: the window begins behind it.
+  if (leaks) return { ...zone, use: 0, given: 0, level: null }
   if (use === 0 && (zone.level !== null || level === null)) return zone
   const start = zone.level ?? level
   const next = { ...zone, use: zone.use + use, level: start }

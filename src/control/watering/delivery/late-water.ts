@@ -20,18 +20,19 @@ export function stalled(
 
 /**
  * Water that ran after an opening, or without one: it first fills what the opening was short of. What leaked never takes so much of the day that
- * plants which fall dry afterwards get nothing.
+ * plants which fall dry afterwards get nothing; the medium was given all that ran.
  */
 export function lateWater(
   { ordered, meteredSince, leaked, delivery }: WateringState['counters'],
   { opened, counted }: WateringValve,
   given: number,
   limits: Limits,
-): { readonly volume: number; readonly counted: number } {
-  if (opened !== null || leaked === 0) return { volume: 0, counted }
+): { readonly volume: number; readonly ran: number; readonly counted: number } {
+  if (opened !== null || leaked === 0) return { volume: 0, ran: 0, counted }
   const due = countedVolume(ordered, meteredSince + leaked, delivery)
   const room = Math.max(0, limits.perDay - limits.usual / 2 - given)
-  return { volume: Math.min(room, Math.max(0, due - counted)), counted: Math.max(counted, due) }
+  const ran = Math.max(0, due - counted)
+  return { volume: Math.min(room, ran), ran, counted: counted + ran }
 }
 
 /** Water that somebody says to have given; null where that cannot be: a slip of the pen must not stop the water of a day. Unit: L. */
