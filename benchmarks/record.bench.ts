@@ -47,18 +47,18 @@ function whole({ time, value }: { time: Float64Array; value: Float64Array }): nu
   const { flags, counts } = checkReadings({ time, value, ...tests })
   const content = value.slice()
   for (let i = 0; i < content.length; i++) if (flags[i] === 4) content[i] = Number.NaN
-  const seams = findTimeBreaks({ time, value: content, expectedStep: minutes(1) })
+  const breaks = findTimeBreaks({ time, value: content, expectedStep: minutes(1) })
   const shots = findShots({ time, waterContent: content, ...limits })
   const downs = findDryDowns({
     time,
     waterContent: content,
     shots,
-    settle: minutes(20),
+    drainTime: minutes(20),
     maxStep: minutes(5),
     minDuration: hours(1),
   })
-  const plateau = plateauAfterDrain({ time, waterContent: content, shots, settle: minutes(20) })
-  return counts.pass + seams.length + shots.length + downs.length + (plateau.known ? plateau.level : 0)
+  const plateau = plateauAfterDrain({ time, waterContent: content, shots, drainTime: minutes(20) })
+  return counts.pass + breaks.length + shots.length + downs.length + (plateau.known ? plateau.level : 0)
 }
 
 export function run(quick: boolean): void {
@@ -79,13 +79,13 @@ export function run(quick: boolean): void {
         name: 'noise',
         run: () => {
           const noise = estimateNoise({ value: year.value })
-          return noise.known ? noise.deviation : 0
+          return noise.known ? noise.standardDeviation : 0
         },
       },
     ],
     rounds,
   )
-  report('A record of minute readings: quality, seams, shots, dry-downs, plateau', timings)
+  report('A record of minute readings: quality, breaks, shots, dry-downs, plateau', timings)
   const [all, small] = timings
   process.stdout.write(
     `  ${perReading(all?.median, year.time.length)} µs a reading; ten times shorter: ${perReading(small?.median, tenth.time.length)} µs a reading\n`,

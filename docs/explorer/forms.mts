@@ -63,7 +63,7 @@ export const FORMS: readonly Form[] = [
           ['volume', millilitres(shot.volume)],
           ['from each emitter', millilitres(shot.perEmitter)],
           ['valve open', inTime(shot.runTime)],
-          ['should stay', millilitres(shot.kept)],
+          ['should stay', millilitres(shot.retained)],
           ['should drain', millilitres(shot.expectedDrain)],
         ],
         findings: [

@@ -103,7 +103,7 @@ function showShot(shot: ReturnType<typeof porewater.sizeShot>): void {
   byId('volume').textContent = millilitres(shot.volume)
   byId('for').textContent = `in ${Math.floor(seconds / 60)} min ${seconds % 60} s`
   byId('details').textContent =
-    `${millilitres(shot.perEmitter)} from each emitter; ${millilitres(shot.kept)} should stay, ${millilitres(shot.expectedDrain)} drain.`
+    `${millilitres(shot.perEmitter)} from each emitter; ${millilitres(shot.retained)} should stay, ${millilitres(shot.expectedDrain)} drain.`
   byId('findings').replaceChildren(
     ...shot.findings.map((finding) =>
       make('li', { className: finding.level }, porewater.explainIrrigationFinding(finding).message),

@@ -40,17 +40,17 @@ function rehearse(): void {
   byId('about').textContent = 'Rehearsing the week …'
   byId('picture').setAttribute('aria-busy', 'true')
   setTimeout(() => {
-    const scene = porewater.rehearsalScene(chosen('medium') as (typeof MEDIA)[number])
+    const scenario = porewater.rehearsalScenario(chosen('medium') as (typeof MEDIA)[number])
     const fault = chosen('fault') as Package.FaultName | ''
     const from = porewater.hours(24 * (Number(chosen('from')) - 1) + 9)
     const kind = porewater.rehearsalFaults().find((one) => one.fault === fault)
-    const until = kind !== undefined && kind.lasts > 0 ? { until: porewater.hours(from / 3600 + kind.lasts) } : {}
+    const until = kind !== undefined && kind.duration > 0 ? { until: porewater.hours(from / 3600 + kind.duration) } : {}
     const result = porewater.attempt(() => {
-      const zone = { zone: scene.zone, limits: scene.limits, days: DAYS, seed: SEED }
+      const zone = { zone: scenario.zone, limits: scenario.limits, days: DAYS, seed: SEED }
       const faults = fault === '' ? {} : { faults: [{ fault, from, ...until }] }
       return chosen('who') === 'person'
-        ? porewater.rehearse({ ...zone, ...faults, controller: porewater.carefulPerson(scene) })
-        : porewater.rehearse({ ...zone, ...faults, controller: porewater.rehearsedWatering(scene) })
+        ? porewater.rehearse({ ...zone, ...faults, controller: porewater.carefulPerson(scenario) })
+        : porewater.rehearse({ ...zone, ...faults, controller: porewater.rehearsedWatering(scenario) })
     })
     byId('picture').removeAttribute('aria-busy')
     if (result.ok) {
@@ -64,14 +64,14 @@ function rehearse(): void {
 
 function draw(): void {
   if (outcome === undefined) return
-  const scene = porewater.rehearsalScene(chosen('medium') as (typeof MEDIA)[number])
+  const scenario = porewater.rehearsalScenario(chosen('medium') as (typeof MEDIA)[number])
   const width = Math.max(300, Math.min(1100, Math.round(byId('chart').clientWidth)))
   byId('picture').innerHTML = chartRehearsal({
     title: `A week in ${inWords(chosen('medium'))} (invented)`,
     outcome,
-    lower: scene.lower,
-    upper: scene.upper,
-    stressBelow: scene.limits.stressBelow,
+    lower: scenario.lower,
+    upper: scenario.upper,
+    stressBelow: scenario.limits.stressBelow,
     hoursFromUtc: 0,
     width,
   })

@@ -15,13 +15,13 @@ export const JOBS = {
     }).shots)
   })()`,
   rehearsal: `(() => {
-    const scene = porewater.rehearsalScene('coir-dust')
+    const scenario = porewater.rehearsalScenario('coir-dust')
     const controller = {
       reducer: { start: 0, step: (given, now) => [given + 1, now % 7200 < 60] },
       input: (observed) => observed.now,
       order: (open) => ({ open, closeAfter: 150 }),
     }
-    const outcome = porewater.rehearse({ zone: scene.zone, limits: scene.limits, controller, days: 2, seed: 7 })
+    const outcome = porewater.rehearse({ zone: scenario.zone, limits: scenario.limits, controller, days: 2, seed: 7 })
     return JSON.stringify(outcome.openings.map(({ start, end }) => [start, end]))
   })()`,
   decisions: `(() => {

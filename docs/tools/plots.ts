@@ -22,7 +22,7 @@ import {
   percent,
   planDay,
   rawReading,
-  rehearsalScene,
+  rehearsalScenario,
   rehearse,
   waterContent,
 } from 'porewater'
@@ -193,7 +193,7 @@ function errorsOnRealSoils(): string {
 
 /** The logic of the guide, which believes the first probe, and a probe that falls to zero. */
 function flood(): string {
-  const scene = rehearsalScene('coir-dust')
+  const scenario = rehearsalScenario('coir-dust')
   const controller = {
     reducer: {
       start: { last: 1 },
@@ -208,9 +208,9 @@ function flood(): string {
   const faults = [{ fault: 'probe-reads-zero' as const, from: hours(30) }]
   return chartRehearsal({
     title: 'A logic that believes its probe (invented)',
-    outcome: rehearse({ zone: scene.zone, limits: scene.limits, controller, days: 7, seed: 1, faults }),
-    lower: scene.lower,
-    upper: scene.upper,
+    outcome: rehearse({ zone: scenario.zone, limits: scenario.limits, controller, days: 7, seed: 1, faults }),
+    lower: scenario.lower,
+    upper: scenario.upper,
     hoursFromUtc: 0,
   })
 }

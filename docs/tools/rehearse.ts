@@ -10,11 +10,11 @@ import {
   carefulPerson,
   type FaultName,
   perfectPlanner,
-  type RehearsalScene,
+  type RehearsalScenario,
   type RehearsalSummary,
   type RehearsedController,
   rehearsalFaults,
-  rehearsalScene,
+  rehearsalScenario,
   rehearsedWatering,
   rehearseMany,
 } from 'porewater'
@@ -28,7 +28,7 @@ const { pairs: inPairs = false, keep } = values
 const seeds = Number(words[0] ?? 3)
 const asked = (words[1] ?? '').split(',').filter((word) => word !== '')
 const days = 7
-const scenes = (['stone-wool', 'coir-dust', 'sphagnum-peat-moss', 'pine-bark'] as const).map(rehearsalScene)
+const scenarios = (['stone-wool', 'coir-dust', 'sphagnum-peat-moss', 'pine-bark'] as const).map(rehearsalScenario)
 
 function lists(): FaultName[][] {
   const names = rehearsalFaults()
@@ -71,8 +71,10 @@ function summaryOf(who: keyof typeof CONTROLLERS, faults: readonly FaultName[]):
   const name = `${who} ${seeds} ${faults.join('+')}`
   const known = kept.get(name)
   if (known !== undefined) return known
-  const controllerFor: (scene: RehearsalScene) => RehearsedController<never, never, never> = CONTROLLERS[who] as never
-  const [row] = rehearseMany({ scenes, faults: [faults], seeds, days, controllerFor }) as [RehearsalSummary]
+  const controllerFor: (scenario: RehearsalScenario) => RehearsedController<never, never, never> = CONTROLLERS[
+    who
+  ] as never
+  const [row] = rehearseMany({ scenarios, faults: [faults], seeds, days, controllerFor }) as [RehearsalSummary]
   if (keep !== undefined) appendFileSync(keep, `${JSON.stringify({ name, row })}\n`)
   return row
 }
@@ -112,7 +114,7 @@ const outside = rows.reduce((sum, { ours }) => sum + ours.outsideByBothClocks, 0
 const stress = rows.reduce((sum, { ours }) => sum + ours.stressTime, 0) / rows.length
 const unavoidable = rows.reduce((sum, { planner }) => sum + planner.stressTime, 0) / rows.length
 const summary =
-  `${rows.length} rows, ${scenes.length} media, ${seeds} seeds, ${days} days: worst 24 h ${worst.toFixed(2)} of the limit, ` +
+  `${rows.length} rows, ${scenarios.length} media, ${seeds} seeds, ${days} days: worst 24 h ${worst.toFixed(2)} of the limit, ` +
   `${outside} openings outside the allowed hours by the true and the controller's clock, ${hours(stress)} h of stress a week in the mean; ` +
   `a planner that sees the truth, within the same limits, has ${hours(unavoidable)} h.`
 console.log(summary)

@@ -12,7 +12,7 @@ import type { AirTemperature } from './terms.js'
 /** Temperature of the air and its relative humidity at the same moment. */
 export interface AirHumidity extends AirTemperature {
   /** Relative humidity. Unit: 1. Range: [0, 1]. */
-  readonly humidity: RelativeHumidity
+  readonly relativeHumidity: RelativeHumidity
 }
 
 /** Temperature of the air and the pressure of its water vapour. */
@@ -34,12 +34,12 @@ export interface LeafInAir extends AirHumidity {
  * @returns Vapour pressure. Unit: kPa.
  * @source allen-1998, Eq. 54
  * @example
- * vapourPressureOfHumidity({ temperature: celsius(38), humidity: percent(52) }) // => 3.445
+ * vapourPressureOfHumidity({ temperature: celsius(38), relativeHumidity: percent(52) }) // => 3.445
  */
 export function vapourPressureOfHumidity(air: AirHumidity): VapourPressure {
-  const { temperature, humidity } = optionsOf(air)
+  const { temperature, relativeHumidity } = optionsOf(air)
   return (saturationAt(temperature, 'temperature') *
-    numberIn(humidity, RELATIVE_HUMIDITY, 'humidity')) as VapourPressure
+    numberIn(relativeHumidity, RELATIVE_HUMIDITY, 'relativeHumidity')) as VapourPressure
 }
 
 /**
@@ -65,12 +65,12 @@ export function relativeHumidityOfAir(air: AirVapour): RelativeHumidity {
  * @returns Deficit of vapour pressure. Unit: kPa.
  * @source allen-1998, Eq. 11 and 54
  * @example
- * vapourPressureDeficitOfAir({ temperature: celsius(25), humidity: percent(70) }) // => 0.950
+ * vapourPressureDeficitOfAir({ temperature: celsius(25), relativeHumidity: percent(70) }) // => 0.950
  */
 export function vapourPressureDeficitOfAir(air: AirHumidity): VapourPressureDeficit {
-  const { temperature, humidity } = optionsOf(air)
+  const { temperature, relativeHumidity } = optionsOf(air)
   return (saturationAt(temperature, 'temperature') *
-    (1 - numberIn(humidity, RELATIVE_HUMIDITY, 'humidity'))) as VapourPressureDeficit
+    (1 - numberIn(relativeHumidity, RELATIVE_HUMIDITY, 'relativeHumidity'))) as VapourPressureDeficit
 }
 
 /**
@@ -81,7 +81,7 @@ export function vapourPressureDeficitOfAir(air: AirHumidity): VapourPressureDefi
  * @returns Deficit from leaf to air; negative where dew forms on the leaf. Unit: kPa.
  * @source allen-1998, Eq. 11, at the temperature of the leaf
  * @example
- * vapourPressureDeficitOfLeaf({ temperature: celsius(26), humidity: percent(70), leafTemperature: celsius(24) }) // => 0.631
+ * vapourPressureDeficitOfLeaf({ temperature: celsius(26), relativeHumidity: percent(70), leafTemperature: celsius(24) }) // => 0.631
  */
 export function vapourPressureDeficitOfLeaf(air: LeafInAir): VapourPressureDeficit {
   return (saturationAt(optionsOf(air).leafTemperature, 'leafTemperature') -

@@ -16,7 +16,7 @@ export interface SolarHour extends SolarDay {
   /** Standard clock time of the middle of the period, after midnight. Unit: s. Range: [0, 86400]. */
   readonly middle: Duration
   /** Length of the period; an hour by default. Unit: s. Range: (0, 86400]. */
-  readonly length?: Duration
+  readonly duration?: Duration
 }
 
 /** Angles of the sun in a period of a day. */
@@ -32,7 +32,7 @@ export interface SolarHourGeometry extends SolarGeometry {
   /** Solar time angle at the end of the period, before any sunset is looked at. Unit: rad. */
   readonly endAngle: number
   /** Height of the sun above the horizon at the middle of the period; negative at night. Unit: rad. */
-  readonly sunHeight: number
+  readonly sunElevation: number
 }
 
 /**
@@ -59,7 +59,7 @@ export function solarHourFao56(place: SolarHour): SolarHourGeometry {
   const middleAngle = aroundNoon(
     (Math.PI / 12) * (numberIn(place.middle, CLOCK_TIME, 'middle') / 3600 + shift + correction - 12),
   )
-  const half = (numberIn(place.length ?? 3600, PERIOD_LENGTH, 'length') / 86400) * Math.PI
+  const half = (numberIn(place.duration ?? 3600, PERIOD_LENGTH, 'duration') / 86400) * Math.PI
   return {
     inverseDistance,
     latitude,
@@ -70,7 +70,7 @@ export function solarHourFao56(place: SolarHour): SolarHourGeometry {
     startAngle: middleAngle - half,
     endAngle: middleAngle + half,
     sunsetHourAngle,
-    sunHeight: Math.asin(
+    sunElevation: Math.asin(
       Math.sin(latitude) * Math.sin(declination) + Math.cos(latitude) * Math.cos(declination) * Math.cos(middleAngle),
     ),
   }

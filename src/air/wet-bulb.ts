@@ -28,7 +28,7 @@ export interface WetBulbInput extends AirPressure, AirHumidity {
  * @throws `DomainError` outside the ranges, `InputError` when the ventilation is unknown.
  * @source allen-1998, Eq. 15 and 16 solved for the wet bulb
  * @example
- * wetBulbTemperature({ temperature: celsius(30), humidity: percent(40), pressure: kilopascals(101.3) }) // => 20.14
+ * wetBulbTemperature({ temperature: celsius(30), relativeHumidity: percent(40), pressure: kilopascals(101.3) }) // => 20.14
  */
 export function wetBulbTemperature(air: WetBulbInput): Temperature {
   requireObject(air, 'air')

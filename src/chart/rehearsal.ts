@@ -41,8 +41,8 @@ const BAR = 5
  * @throws `DomainError` outside the ranges, `InputError` when the course was not kept.
  * @source definition
  * @example
- * const scene = rehearsalScene('coir-dust')
- * const outcome = rehearse({ zone: scene.zone, limits: scene.limits, controller: carefulPerson(scene), days: 2, seed: 7 })
+ * const scenario = rehearsalScenario('coir-dust')
+ * const outcome = rehearse({ zone: scenario.zone, limits: scenario.limits, controller: carefulPerson(scenario), days: 2, seed: 7 })
  * const picture = chartRehearsal({ title: 'Two days of a careful person (invented)', outcome, hoursFromUtc: 0 })
  * picture.includes('no fault') // => true
  */

@@ -37,7 +37,7 @@ export interface ReviewChart extends LocalClock, PictureTitle, PictureWidth, Rea
  *   limits: {
  *     maxPerDay: litres(8), minRunTime: minutes(2), maxRunTime: minutes(20), minRest: minutes(20),
  *     drainFraction: percent(20), allowedFall: waterContentChange(0.03), lowerLimit: waterContent(0.1),
- *     minBelieved: waterContent(0.05), maxBelieved: waterContent(0.9), minRise: waterContentChange(0.01),
+ *     minBelievable: waterContent(0.05), maxBelievable: waterContent(0.9), minRise: waterContentChange(0.01),
  *     firstShotAfterLight: hours(1), lastShotBeforeDark: hours(3),
  *   },
  * }

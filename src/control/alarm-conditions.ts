@@ -67,7 +67,7 @@ export interface AlarmCondition {
  * @example
  * const zone = watchZone({
  *   probes: ['A'], substrateVolume: litres(10), flow: litresPerHour(6),
- *   minBelievable: waterContent(0.1), maxBelievable: waterContent(0.9), full: waterContent(0.74),
+ *   minBelievable: waterContent(0.1), maxBelievable: waterContent(0.9), fullPoint: waterContent(0.74),
  * })
  * const [, diagnosis] = zone.step(zone.start, { now: 0, readings: [], open: false })
  * const untilRefill = {

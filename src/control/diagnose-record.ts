@@ -59,7 +59,7 @@ export interface DiagnoseRecordInput extends WatchZoneSettings {
  * const time = Array.from({ length: 150 }, (_, minute) => 60 * minute)
  * const told = diagnoseRecord({
  *   probes: ['A', 'B'], substrateVolume: litres(10), flow: litresPerHour(6),
- *   minBelievable: waterContent(0.1), maxBelievable: waterContent(0.9), full: waterContent(0.74),
+ *   minBelievable: waterContent(0.1), maxBelievable: waterContent(0.9), fullPoint: waterContent(0.74),
  *   record: {
  *     time,
  *     probes: ['A', 'B'].map((name, i) => ({ name, waterContent: time.map((_, k) => 0.68 + 0.001 * ((k + i) % 3)) })),

@@ -4,7 +4,6 @@ import type { Domain } from '../quantity/domain.js'
 
 export const ALARM_DELAY: Domain = { quantity: 'delay of an alarm', unit: 's', min: 0, max: 86400, ends: '[]', hint: 'give how long the condition must last, zero to a day' }
 export const ALARM_WINDOW: Domain = { quantity: 'time in which alarms are counted', unit: 's', min: 0, max: 86400, ends: '(]', hint: 'give a time of at most a day; ten minutes is usual' }
-export const BELIEVABLE: Domain = { quantity: 'limit of believable water contents', unit: 'm³/m³', min: 0, max: 1, ends: '[]', hint: 'give what the medium can hold at the driest and at the wettest' }
 export const CONTENT_AFTER_OUTAGE: Domain = { quantity: 'water content after the outage', unit: 'm³/m³', min: 0, max: 1, ends: '[]', hint: 'give the newest reading, or an estimate from the use of the plants' }
 export const DISAGREEMENT: Domain = { quantity: 'disagreement of probes', unit: 'm³/m³', min: 0, max: 1, ends: '(]', hint: 'give by how much healthy probes of the zone may differ' }
 export const FULL_POINT: Domain = { quantity: 'full point', unit: 'm³/m³', min: 0, max: 1, ends: '[]', hint: 'give the water content to come back to' }
@@ -27,6 +26,6 @@ export const VALVE_FLOW: Domain = { quantity: 'flow of the valve', unit: 'L/h', 
 export const VOLUME_LEFT: Domain = { quantity: 'most volume', unit: 'L', min: 0, max: Infinity, ends: '[)', hint: 'give what may still be given today' }
 export const WARNED_AHEAD: Domain = { quantity: 'time to be warned ahead', unit: 's', min: 0, max: 172800, ends: '[]', hint: 'give the time that somebody needs to come, two hours for instance' }
 export const WATCHED_READING_AGE: Domain = { quantity: 'greatest age of a reading', unit: 's', min: 60, max: 86400, ends: '[]', hint: 'give a minute to a day' }
-export const WATCHED_SETTLE_TIME: Domain = { quantity: 'time to settle', unit: 's', min: 60, max: 7200, ends: '[]', hint: 'give one minute to two hours' }
+export const RESPONSE_TIME: Domain = { quantity: 'response time of the probes', unit: 's', min: 60, max: 7200, ends: '[]', hint: 'give one minute to two hours' }
 export const WATER: Domain = { quantity: 'volume of water', unit: 'L', min: 0, max: Infinity, ends: '()', hint: 'give a volume above zero' }
 export const WEIGHT_BAND: Domain = { quantity: 'dead-band of the weight', unit: '1', min: 0, max: 0.5, ends: '[]', hint: 'give by how much a weight must fall below the least before its alarm returns to normal' }

@@ -38,7 +38,7 @@ export interface RecoveryPlan extends Advice {
   /** Volume of one of them. Unit: L. */
   readonly shot: Volume
   /** Time from the start of the first to the start of the last. Unit: s. */
-  readonly lasts: Duration
+  readonly duration: Duration
   /** Whether the shots may be given; look at the findings either way. */
   readonly allowed: boolean
   readonly findings: readonly RecoveryFinding[]
@@ -59,7 +59,7 @@ export interface RecoveryPlan extends Advice {
  *   waterContent: waterContent(0.334), fullPoint: waterContent(0.6), substrateVolume: litres(3.75), drainFraction: percent(10),
  *   maxPerShot: millilitres(120), minPeriod: minutes(5), maxTotal: litres(3), clockChecked: true,
  * })
- * plan // => { volume: 1.10833, shots: 10, lasts: 2700, allowed: true }
+ * plan // => { volume: 1.10833, shots: 10, duration: 2700, allowed: true }
  */
 export function planRecovery(input: RecoveryInput): RecoveryPlan {
   requireObject(input, 'input')
@@ -87,7 +87,7 @@ export function planRecovery(input: RecoveryInput): RecoveryPlan {
     volume: volume as Volume,
     shots,
     shot: (shots === 0 ? 0 : volume / shots) as Volume,
-    lasts: (Math.max(0, shots - 1) * apart) as Duration,
+    duration: (Math.max(0, shots - 1) * apart) as Duration,
     allowed: isChecked && volume <= allowance,
     caution: ADVICE,
     findings,

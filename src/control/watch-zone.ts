@@ -10,7 +10,7 @@ import type { WatchZoneInput } from './diagnosis/watch/input.js'
 /** Watches a zone and names what is wrong in it. */
 export interface ZoneWatch extends Reducer<ZoneWatchState, WatchZoneInput, Diagnosis> {
   /** A state that was kept as JSON, checked field by field. */
-  readonly restore: (kept: unknown) => ZoneWatchState
+  readonly restore: (stored: unknown) => ZoneWatchState
 }
 
 /**
@@ -33,7 +33,7 @@ export interface ZoneWatch extends Reducer<ZoneWatchState, WatchZoneInput, Diagn
  * @example
  * const zone = watchZone({
  *   probes: ['A', 'B'], substrateVolume: litres(10), flow: litresPerHour(6),
- *   minBelievable: waterContent(0.1), maxBelievable: waterContent(0.9), full: waterContent(0.74),
+ *   minBelievable: waterContent(0.1), maxBelievable: waterContent(0.9), fullPoint: waterContent(0.74),
  * })
  * // Two shots of two minutes, an hour apart, and both probes stay at 0.68.
  * const inputs = Array.from({ length: 150 }, (_, minute) => ({
@@ -53,7 +53,7 @@ export function watchZone(settings: WatchZoneSettings): ZoneWatch {
   const made = new WeakSet<object>([start])
   return {
     start,
-    restore: (kept) => restoredZoneWatch(kept, probes),
+    restore: (stored) => restoredZoneWatch(stored, probes),
     step: (stored, input) => {
       requireObject(input, 'input')
       const state = made.has(stored ?? {}) ? stored : salvagedZoneWatch(stored, probes)

@@ -37,7 +37,11 @@ export {
   waterStressCoefficient,
 } from './crop/available-water.js'
 export { type BasalFromLeafAreaInput, basalCoefficientFromLeafArea } from './crop/basal-from-leaf-area.js'
-export { type CoefficientCurveInput, coefficientOfDay, type StageLengths } from './crop/coefficient-curve.js'
+export {
+  type CoefficientCurveInput,
+  cropCoefficientOfDay,
+  type StageLengths,
+} from './crop/coefficient-curve.js'
 export {
   adjustedCropCoefficientFao56,
   type ClimateAdjustmentInput,
@@ -55,9 +59,9 @@ export {
   type WettingMethod,
 } from './crop/ground-tables-fao56.js'
 export {
-  coefficientBetweenWettings,
   type InitialCoefficient,
   type InitialCoefficientInput,
+  initialCoefficientBetweenWettings,
   initialCropCoefficientFao56,
   type RainEventsInput,
   rainEvents,

@@ -52,12 +52,12 @@ export function infiltrationGreenAmpt1911(front: WettingFrontAtTime): Infiltrati
  * @validity As for `infiltrationGreenAmpt1911`.
  * @source green-1911
  * @example
- * timeGreenAmpt1911({
+ * infiltrationTimeGreenAmpt1911({
  *   conductivity: centimetresPerHour(0.65), frontSuction: centimetresOfSuction(16.7), rise: waterContentChange(0.34),
  *   infiltrated: millimetresOfDepth(31.664192),
  * }) // => 3600.000
  */
-export function timeGreenAmpt1911(front: WettingFrontOfDepth): Duration {
+export function infiltrationTimeGreenAmpt1911(front: WettingFrontOfDepth): Duration {
   requireObject(front, 'front')
   const { conductivity, pull } = checkFront(front)
   const depth = numberIn(front.infiltrated, INFILTRATED, 'infiltrated') / 10

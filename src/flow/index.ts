@@ -20,7 +20,7 @@ export type { FeddesLimits } from './feddes-factor.js'
 export type { FlowReason } from './flow-reason.js'
 export {
   infiltrationGreenAmpt1911,
-  timeGreenAmpt1911,
+  infiltrationTimeGreenAmpt1911,
   type WettingFrontAtTime,
   type WettingFrontOfDepth,
 } from './green-ampt-1911.js'

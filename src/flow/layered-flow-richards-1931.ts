@@ -5,11 +5,11 @@ import type { RichardsFlow } from './richards-terms.js'
 
 /**
  * Water in layers of different media, one on the other, by the equation of Richards: a plug or a cube on a slab, a pot on a mat, stone
- * wool of two densities. Suction and flow are the same on both sides of a seam, water contents are not: a fine layer over a coarse one
+ * wool of two densities. Suction and flow are the same on both sides of a boundary, water contents are not: a fine layer over a coarse one
  * keeps its lowest part wet before anything passes.
  *
  * Within each layer it is `containerFlowRichards1931`, with its roots, salt, evaporation, bottom and surface. Where sections differ, the
- * whole seam conducts and the flow spreads at once over the wider side.
+ * whole boundary conducts and the flow spreads at once over the wider side.
  *
  * @equation `s_i(z^-) = s_{i+1}(z^+), \quad A_i q_i(z^-) = A_{i+1} q_{i+1}(z^+)`
  * @returns The model as a set of pure functions; water contents are means over all layers.

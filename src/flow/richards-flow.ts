@@ -31,10 +31,10 @@ export function richardsFlow(column: RichardsColumn): RichardsFlow {
   }
 }
 
-/** What there is at each height; at a seam between two media twice. */
+/** What there is at each height; at a boundary between two media twice. */
 function profileOf(moment: Moment, { grid, layers }: RichardsColumn, { points }: ColumnEquations): ContainerLayer[] {
   return layers.flatMap((_, layer) => {
-    const [first, last] = [grid.seams[layer]!, grid.seams[layer + 1]!]
+    const [first, last] = [grid.boundaries[layer]!, grid.boundaries[layer + 1]!]
     return Array.from({ length: last - first + 1 }, (_, k) => {
       const i = first + k
       const suction = moment.suctions[i]!

@@ -55,7 +55,7 @@ export interface RichardsOutcome extends FlowOutcome {
   readonly salt?: SaltOutcome
 }
 
-/** One height of a container. At a seam between two media there are two, one for either. */
+/** One height of a container. At a boundary between two media there are two, one for either. */
 export interface ContainerLayer {
   /** Height above the bottom. Unit: cm. */
   readonly height: Length

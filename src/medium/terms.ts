@@ -68,7 +68,7 @@ export interface WaterDensityTerm {
 /** How much medium there is. */
 export interface MediumVolume {
   /** Volume that the medium fills. Unit: L. Range: (0, ∞). */
-  readonly mediumVolume: Volume
+  readonly substrateVolume: Volume
 }
 
 /** A weighing of the dry medium. */

@@ -16,7 +16,7 @@ export interface UncertainReading {
   /** What the probe reports. Unit: raw. Range: (-∞, ∞). */
   readonly reading: ProbeReading
   /** Standard deviation of readings of one insertion, 0 when left out. Unit: raw. Range: [0, ∞). */
-  readonly readingSd?: number
+  readonly standardDeviation?: number
 }
 
 /** A water content and how uncertain it is, by cause. */
@@ -51,15 +51,15 @@ export interface CalibratedUncertainty {
  *   [2.1, 0.04], [8.4, 0.2], [16.8, 0.36], [27, 0.5], [39.7, 0.64], [54.8, 0.8],
  * ].map(([e, theta]) => ({ reading: permittivity(e), waterContent: waterContent(theta) }))
  * const calibration = fitCalibration({ samples, form: 'square-root' })
- * calibratedUncertainty({ calibration, reading: permittivity(30), readingSd: 0.5 }).standardUncertainty // => 0.01438
+ * calibratedUncertainty({ calibration, reading: permittivity(30), standardDeviation: 0.5 }).standardUncertainty // => 0.01438
  */
 export function calibratedUncertainty(input: UncertainReading): CalibratedUncertainty {
   requireObject(input, 'input')
-  const { calibration, reading, readingSd = 0 } = input
+  const { calibration, reading, standardDeviation = 0 } = input
   requireCalibration(calibration)
   const { statistics, exponent } = calibration
   const r = checkReading(reading, exponent)
-  const noise = numberIn(readingSd, READING_NOISE, 'readingSd')
+  const noise = numberIn(standardDeviation, READING_NOISE, 'standardDeviation')
   const freedom = statistics === undefined ? 0 : statistics.samples - statistics.parameters
   if (statistics === undefined || freedom < 1 || statistics.covariance.length === 0)
     throw new InputError(
@@ -78,12 +78,12 @@ export function calibratedUncertainty(input: UncertainReading): CalibratedUncert
   return answersOf(
     {
       waterContent: valueAt(calibration, r) as WaterContent,
-      standardUncertainty: Math.sqrt(variance + statistics.residualSd ** 2 + fromReading ** 2),
+      standardUncertainty: Math.sqrt(variance + statistics.residualStandardDeviation ** 2 + fromReading ** 2),
       fromCoefficients: Math.sqrt(variance),
-      fromScatter: statistics.residualSd,
+      fromScatter: statistics.residualStandardDeviation,
       fromReading,
       degreesOfFreedom: freedom,
     },
-    'readingSd',
+    'standardDeviation',
   )
 }

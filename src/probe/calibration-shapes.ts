@@ -28,7 +28,7 @@ export function polynomialShape(
     const free = 1 - fit.leverages[i]!
     return free < 1e-9 ? undefined : fit.residuals[i]! / free
   })
-  const variance = statistics.residualSd ** 2
+  const variance = statistics.residualStandardDeviation ** 2
   return {
     coefficients,
     knots: [],
@@ -104,7 +104,7 @@ function statisticsOf(
     samples: n,
     parameters,
     rmse: Math.sqrt(left / n),
-    residualSd: n > parameters ? Math.sqrt(left / (n - parameters)) : 0,
+    residualStandardDeviation: n > parameters ? Math.sqrt(left / (n - parameters)) : 0,
     // Added to zero, which turns the -0 that JSON cannot keep into 0.
     bias: 0 - dot(weights, residuals) / n,
     rSquared: 1 - left / spread,

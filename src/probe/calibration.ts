@@ -41,7 +41,7 @@ export interface CalibrationStatistics {
   /** Root of the mean squared residual: the sum is divided by the number of samples. Unit: m³/m³. */
   readonly rmse: number
   /** Residual standard deviation: the sum is divided by the samples less the parameters. Unit: m³/m³. */
-  readonly residualSd: number
+  readonly residualStandardDeviation: number
   /** Mean of fitted less weighed water content. Unit: m³/m³. */
   readonly bias: number
   /** Share of the spread of the water contents that the curve explains. Unit: 1. */

@@ -57,7 +57,7 @@ const FORMS = {
  * ].map(([e, theta]) => ({ reading: permittivity(e), waterContent: waterContent(theta) }))
  * const calibration = fitCalibration({ samples, form: 'square-root' })
  * calibration.coefficients // => [-0.1593057780, 0.1278378894]
- * calibration.statistics // => { rmse: 0.0097935, residualSd: 0.0119945, rSquared: 0.998545, leaveOneOutRmse: 0.018772 }
+ * calibration.statistics // => { rmse: 0.0097935, residualStandardDeviation: 0.0119945, rSquared: 0.998545, leaveOneOutRmse: 0.018772 }
  */
 export function fitCalibration(input: CalibrationFitInput): ProbeCalibration {
   requireObject(input, 'input')

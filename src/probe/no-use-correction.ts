@@ -40,7 +40,7 @@ export interface NoUseCorrection {
   readonly bulkEC?: CorrectionSlope
   readonly hours?: CorrectionSlope
   /** Standard deviation of the residuals. Unit: m³/m³. */
-  readonly residualSd: number
+  readonly residualStandardDeviation: number
   /** Correlation of each residual with the one before. Unit: 1. */
   readonly serialCorrelation: number
   /** Rows used. Unit: 1. */
@@ -107,7 +107,7 @@ export function fitNoUseCorrection(period: NoUsePeriod): NoUseCorrection {
     temperature: temperature as CorrectionSlope,
     ...(bulkEC === undefined ? {} : { bulkEC }),
     ...(hours === undefined ? {} : { hours }),
-    residualSd: Math.sqrt(variance),
+    residualStandardDeviation: Math.sqrt(variance),
     serialCorrelation: serial,
     rows: kept.length,
     missing: period.waterContents.length - kept.length,

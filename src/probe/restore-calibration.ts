@@ -16,7 +16,7 @@ const PARAMETERS: Readonly<Record<CalibrationForm, number>> = {
 /**
  * A calibration from its JSON text or from the object that was made of it, with every part looked at before it is trusted.
  *
- * @param kept - What `JSON.stringify` made of a calibration, as text or parsed again.
+ * @param stored - What `JSON.stringify` made of a calibration, as text or parsed again.
  * @procedure Refuses text that is not JSON, a version that this release does not know, and a part that is missing, of the wrong type or not finite; names the part.
  * @returns The calibration.
  * @throws `InputError` that names the part which does not fit.
@@ -26,12 +26,12 @@ const PARAMETERS: Readonly<Record<CalibrationForm, number>> = {
  *   dry: { reading: rawReading(300), waterContent: waterContent(0.02) },
  *   saturated: { reading: rawReading(1100), waterContent: waterContent(0.78) },
  * })
- * const kept = JSON.stringify(calibration)
- * applyCalibration(restoreCalibration(kept), rawReading(700)).waterContent // => 0.40
+ * const stored = JSON.stringify(calibration)
+ * applyCalibration(restoreCalibration(stored), rawReading(700)).waterContent // => 0.40
  * restoreCalibration('{"version":2}') // => throws InputError
  */
-export function restoreCalibration(kept: unknown): ProbeCalibration {
-  const whole = object(typeof kept === 'string' ? parsed(kept) : kept, 'calibration')
+export function restoreCalibration(stored: unknown): ProbeCalibration {
+  const whole = object(typeof stored === 'string' ? parsed(stored) : stored, 'calibration')
   if (whole.version !== 1)
     throw new InputError(
       'version',
@@ -79,7 +79,16 @@ function risingKnots(value: unknown): readonly unknown[] {
 }
 
 function checkStatistics(statistics: unknown, parameters: number): void {
-  const names = ['samples', 'parameters', 'rmse', 'residualSd', 'bias', 'rSquared', 'centre', 'halfWidth']
+  const names = [
+    'samples',
+    'parameters',
+    'rmse',
+    'residualStandardDeviation',
+    'bias',
+    'rSquared',
+    'centre',
+    'halfWidth',
+  ]
   const found = numbers(statistics, 'statistics', names)
   for (const name of ['samples', 'parameters'])
     if (!Number.isInteger(found[name]) || found[name]! < 0 || found[name]! > 1e6)

@@ -2,6 +2,7 @@ import type { Domain } from './domain.js'
 
 /** Domains of quantities that several topics take. One row a quantity, by name. */
 
+export const BELIEVABLE: Domain = { quantity: 'limit of believable water contents', unit: 'm³/m³', min: 0, max: 1, ends: '[]', hint: 'give what the medium can hold at the driest and at the wettest' }
 export const CAPACITY: Domain = { quantity: 'container capacity', unit: 'm³/m³', min: 0, max: 1, ends: '(]', hint: 'give the water content after drainage' }
 export const CONFIDENCE: Domain = { quantity: 'confidence', unit: '1', min: 0.5, max: 0.9999, ends: '[]', hint: '0.95 is usual; nobody knows the tails of a distribution better than 0.9999' }
 export const DAY_OF_YEAR: Domain = { quantity: 'day of the year', unit: 'd', min: 1, max: 366, ends: '[]', hint: 'give a whole number from 1 to 366; 1 January is 1' }

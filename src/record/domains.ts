@@ -37,4 +37,4 @@ export const SPIKE_HEIGHT: Domain = { quantity: 'height of a spike', unit: 'unit
 export const SPREAD_TIME: Domain = { quantity: 'time over which the standard deviation is taken', unit: 's', min: 0, max: 31536000, ends: '()', hint: 'give a day and an hour, so that the course of a whole day is in it' }
 export const TIME_AHEAD: Domain = { quantity: 'time ahead', unit: 's', min: 0, max: 86400, ends: '(]', hint: 'give some minutes to a day' }
 export const TIME_CONSTANT: Domain = { quantity: 'time constant of the dry-down', unit: 's', min: 0, max: Infinity, ends: '()', hint: 'give the time in which the distance to the floor falls to 37 %, above zero' }
-export const WATER_KEPT: Domain = { quantity: 'water kept of a shot', unit: 'L', min: 0, max: Infinity, ends: '()', hint: 'give what was applied less what drained, above zero' }
+export const WATER_RETAINED: Domain = { quantity: 'water retained of a shot', unit: 'L', min: 0, max: Infinity, ends: '()', hint: 'give what was applied less what drained, above zero' }

@@ -15,7 +15,7 @@ export type RecordFinding =
       /** Name of the probe. */
       readonly about: string
       /** Standard deviation of its noise. Unit: m³/m³. */
-      readonly deviation: number
+      readonly standardDeviation: number
       /** That of its neighbours. Unit: m³/m³. */
       readonly usual: number
     }
@@ -45,7 +45,7 @@ export type RecordFinding =
       /** Highest level after drain. Unit: m³/m³. */
       readonly max: number
       /** What the medium can hold. Unit: m³/m³. */
-      readonly capacity: number
+      readonly containerCapacity: number
     }
   | ClimbFinding
 

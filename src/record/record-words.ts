@@ -50,7 +50,7 @@ export const RECORD_WORDS: WordsOf<RecordFinding> = {
   ],
   'rises-away': [(found) => `${moves(found)}: salt, a leaking emitter or a plant that drinks less`, PRACTICE],
   noisy: [
-    ({ about, deviation, usual }) =>
+    ({ about, standardDeviation: deviation, usual }) =>
       `probe ${about} has ${(deviation / usual).toFixed(1)} times the noise of its neighbours: contact, cable or plug`,
     PRACTICE,
   ],
@@ -70,7 +70,7 @@ export const RECORD_WORDS: WordsOf<RecordFinding> = {
     PRACTICE,
   ],
   'above-capacity': [
-    ({ max, capacity }) =>
+    ({ max, containerCapacity: capacity }) =>
       `a level after drain of ${asPercent(max)} is above the ${asPercent(capacity)} that the medium can hold: salt, a wrong calibration or a wrong capacity`,
     PRACTICE,
   ],

@@ -20,17 +20,17 @@ export interface StateReader {
   readonly insideOrNull: <T>(field: string, read: (entry: StateReader) => T) => T | null
   /** One of a few words. */
   readonly word: <const W extends string | boolean>(field: string, words: readonly W[]) => W
-  /** What was kept, unchecked. */
-  readonly kept: Readonly<Record<string, unknown>>
+  /** What was stored, unchecked. */
+  readonly stored: Readonly<Record<string, unknown>>
   /** Refuses the state because fields contradict each other. */
   readonly refuse: (field: string, problem: string) => never
 }
 
-const HINT = 'start anew, or give the state as it was kept'
+const HINT = 'start anew, or give the state as it was stored'
 
 /** A reader of a kept state; lists are read by position. */
-export function stateReader(kept: unknown, path = 'state', hint = HINT): StateReader {
-  const object = objectOf(kept, path, hint)
+export function stateReader(stored: unknown, path = 'state', hint = HINT): StateReader {
+  const object = objectOf(stored, path, hint)
   const refuse = (field: string, problem: string): never => {
     throw new InputError(`${path}.${field}`, problem, hint)
   }
@@ -65,14 +65,14 @@ export function stateReader(kept: unknown, path = 'state', hint = HINT): StateRe
       words.includes(object[field] as never)
         ? (object[field] as (typeof words)[number])
         : refuse(field, `is ${shown(object[field])}, none of its words`),
-    kept: object,
+    stored: object,
     refuse,
   }
 }
 
-function objectOf(kept: unknown, path: string, hint: string): Record<string, unknown> {
-  if (typeof kept !== 'object' || kept === null) throw new InputError(path, 'is not an object', hint)
-  return kept as Record<string, unknown>
+function objectOf(stored: unknown, path: string, hint: string): Record<string, unknown> {
+  if (typeof stored !== 'object' || stored === null) throw new InputError(path, 'is not an object', hint)
+  return stored as Record<string, unknown>
 }
 
 function shown(value: unknown): string {

@@ -1,5 +1,6 @@
 import { PROBE_WEIGHT } from '../probe/domains.js'
 import {
+  BELIEVABLE,
   DRAIN_FRACTION,
   EMITTERS,
   MAX_RUN_TIME,
@@ -23,7 +24,6 @@ import {
   LAMP_HOUR,
   LAMP_LIGHT,
   LOWER_LIMIT,
-  MAX_BELIEVED,
   MAX_PER_DAY,
   MAX_PER_SHOT,
   MEDIUM_HEIGHT,
@@ -99,13 +99,13 @@ function checkLimits(zone: Zone): void {
   numberIn(limits.drainFraction, DRAIN_FRACTION, 'drainFraction')
   checkFall(zone)
   numberIn(limits.lowerLimit, LOWER_LIMIT, 'lowerLimit')
-  numberIn(limits.minBelieved, MIN_BELIEVED, 'minBelieved')
-  numberIn(limits.maxBelieved, MAX_BELIEVED, 'maxBelieved')
+  numberIn(limits.minBelievable, MIN_BELIEVED, 'minBelievable')
+  numberIn(limits.maxBelievable, BELIEVABLE, 'maxBelievable')
   numberIn(limits.minRise, MIN_RISE, 'minRise')
   numberIn(limits.firstShotAfterLight, FROM_LIGHT, 'firstShotAfterLight')
   numberIn(limits.lastShotBeforeDark, FROM_LIGHT, 'lastShotBeforeDark')
   if (limits.minRunTime > limits.maxRunTime)
     throw new InputError('minRunTime', 'is longer than the longest run time', 'give a shorter one')
-  if (limits.minBelieved >= limits.maxBelieved)
-    throw new InputError('minBelieved', 'is not below the highest that is believed', 'swap them')
+  if (limits.minBelievable >= limits.maxBelievable)
+    throw new InputError('minBelievable', 'is not below the highest that is believed', 'swap them')
 }

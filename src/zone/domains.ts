@@ -11,7 +11,6 @@ export const FROM_LIGHT: Domain = { quantity: 'time between light and shots', un
 export const LAMP_HOUR: Domain = { quantity: 'hour of the lamps', unit: 's', min: 0, max: 86400, ends: '[)', hint: 'give seconds after local midnight' }
 export const LAMP_LIGHT: Domain = { quantity: 'light of the lamps', unit: 'W/m²', min: 0, max: 1000, ends: '(]', hint: 'give it on the scale of the measured radiation' }
 export const LOWER_LIMIT: Domain = { quantity: 'lower limit of the water content', unit: 'm³/m³', min: 0, max: 1, ends: '[)', hint: 'give the water content at which plants get nothing any more' }
-export const MAX_BELIEVED: Domain = { quantity: 'highest water content that is believed', unit: 'm³/m³', min: 0, max: 1, ends: '(]', hint: 'give it as a fraction, 0.9 for ninety per cent' }
 export const MAX_PER_DAY: Domain = { quantity: 'most water in a day', unit: 'L', min: 0, max: Infinity, ends: '()', hint: 'every zone needs a finite limit that no plan may pass' }
 export const MAX_PER_SHOT: Domain = { quantity: 'most water in a shot', unit: 'L', min: 0, max: Infinity, ends: '()', hint: 'give what a container takes at once, or leave it out' }
 export const MEDIUM_HEIGHT: Domain = { quantity: 'height of the medium', unit: 'cm', min: 0, max: 1000, ends: '(]', hint: 'measure the filled height' }

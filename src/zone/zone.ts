@@ -108,9 +108,9 @@ export interface ZoneLimits {
   /** Water content at which plants get nothing any more. Unit: m³/m³. Range: [0, 1). */
   readonly lowerLimit: WaterContent
   /** Water contents below this are doubted. Unit: m³/m³. Range: [-0.1, 1). */
-  readonly minBelieved: WaterContent
-  /** Water contents above this are doubted. Unit: m³/m³. Range: (0, 1]. */
-  readonly maxBelieved: WaterContent
+  readonly minBelievable: WaterContent
+  /** Water contents above this are doubted. Unit: m³/m³. Range: [0, 1]. */
+  readonly maxBelievable: WaterContent
   /** Smaller rises of the water content are noise, not shots. Unit: m³/m³. Range: (0, 1]. */
   readonly minRise: WaterContentChange
   /** The first shot comes so long after light begins. Unit: s. Range: [-86400, 86400]. */

@@ -62,12 +62,12 @@ checkPublished('evapotranspiration', 'ea_from_rhmax', ({ tmin, rhmax }) => ({
 }))
 checkPublished('irrigation', 'air.es', ({ T }) => ({ es: saturationVapourPressureFao56(celsius(T)) }))
 checkPublished('irrigation', 'air.vpd', ({ T, RH }) => ({
-  VPD: vapourPressureDeficitOfAir({ temperature: celsius(T), humidity: percent(RH) }),
+  VPD: vapourPressureDeficitOfAir({ temperature: celsius(T), relativeHumidity: percent(RH) }),
 }))
 checkPublished('irrigation', 'air.vpd_leaf', ({ T, RH, T_leaf }) => ({
   VPD: vapourPressureDeficitOfLeaf({
     temperature: celsius(T),
-    humidity: percent(RH),
+    relativeHumidity: percent(RH),
     leafTemperature: celsius(T_leaf),
   }),
 }))
@@ -157,7 +157,7 @@ describe('vapour pressure of the air', () => {
   it('is undone by the dew point and by relative humidity', () => {
     fc.assert(
       fc.property(temperatures, humidities, (temperature, humidity) => {
-        const vapourPressure = vapourPressureOfHumidity({ temperature, humidity: humidity as never })
+        const vapourPressure = vapourPressureOfHumidity({ temperature, relativeHumidity: humidity as never })
         expect(relativeHumidityOfAir({ temperature, vapourPressure })).toBeCloseTo(humidity, 12)
         const dew = dewPointFao56(vapourPressure)
         expect(dew).toBeLessThanOrEqual(temperature + 1e-9)
@@ -168,7 +168,9 @@ describe('vapour pressure of the air', () => {
   it('finds the dew point where psychrolib does, to the difference of the two curves', () => {
     for (let t = 5; t <= 40; t += 5) {
       for (const humidity of [0.3, 0.6, 0.9]) {
-        const ours = dewPointFao56(vapourPressureOfHumidity({ temperature: celsius(t), humidity: humidity as never }))
+        const ours = dewPointFao56(
+          vapourPressureOfHumidity({ temperature: celsius(t), relativeHumidity: humidity as never }),
+        )
         const theirs = psychrolib.GetTDewPointFromRelHum(t, humidity)
         // Below freezing they ask for hoar frost, we for dew.
         if (theirs > 0) expect(Math.abs(ours - theirs)).toBeLessThan(0.02)
@@ -179,20 +181,21 @@ describe('vapour pressure of the air', () => {
     fc.assert(
       fc.property(temperatures, humidities, (temperature, h) => {
         const humidity = h as never
-        const deficit = vapourPressureDeficitOfAir({ temperature, humidity })
-        const sum = deficit + vapourPressureOfHumidity({ temperature, humidity })
+        const deficit = vapourPressureDeficitOfAir({ temperature, relativeHumidity: humidity })
+        const sum = deficit + vapourPressureOfHumidity({ temperature, relativeHumidity: humidity })
         expect(sum / saturationVapourPressureFao56(temperature)).toBeCloseTo(1, 12)
-        expect(vapourPressureDeficitOfLeaf({ temperature, humidity, leafTemperature: temperature })).toBeCloseTo(
-          deficit,
-          12,
-        )
+        expect(
+          vapourPressureDeficitOfLeaf({ temperature, relativeHumidity: humidity, leafTemperature: temperature }),
+        ).toBeCloseTo(deficit, 12)
         const warm = celsius(temperature + 1)
-        expect(vapourPressureDeficitOfLeaf({ temperature, humidity, leafTemperature: warm })).toBeGreaterThan(deficit)
+        expect(
+          vapourPressureDeficitOfLeaf({ temperature, relativeHumidity: humidity, leafTemperature: warm }),
+        ).toBeGreaterThan(deficit)
       }),
     )
     const dewy = {
       temperature: celsius(20),
-      humidity: percent<RelativeHumidity>(95),
+      relativeHumidity: percent<RelativeHumidity>(95),
       leafTemperature: celsius(17),
     } as const
     expect(vapourPressureDeficitOfLeaf(dewy)).toBeLessThan(0)
@@ -258,7 +261,7 @@ describe('density of moist air', () => {
   it('is that of psychrolib to 0.02 %, and less in moist air', () => {
     fc.assert(
       fc.property(temperatures, humidities, pressures, (temperature, h, pressure) => {
-        const vapourPressure = vapourPressureOfHumidity({ temperature, humidity: h as never })
+        const vapourPressure = vapourPressureOfHumidity({ temperature, relativeHumidity: h as never })
         const ours = densityOfMoistAir({ temperature, vapourPressure, pressure })
         const ratio = psychrolib.GetHumRatioFromVapPres(vapourPressure * 1000, pressure * 1000)
         const theirs = psychrolib.GetMoistAirDensity(temperature, ratio, pressure * 1000)
@@ -286,14 +289,14 @@ describe('wet bulb', () => {
     fc.assert(
       fc.property(temperatures, humidities, pressures, (temperature, h, pressure) => {
         const humidity = h as never
-        const wetBulb = wetBulbTemperature({ temperature, humidity, pressure })
+        const wetBulb = wetBulbTemperature({ temperature, relativeHumidity: humidity, pressure })
         const back = vapourPressureFromPsychrometerFao56({
           dryBulb: temperature,
           wetBulb: Math.min(wetBulb, temperature) as never,
           pressure,
           ventilation: 'aspirated',
         })
-        const vapour = vapourPressureOfHumidity({ temperature, humidity })
+        const vapour = vapourPressureOfHumidity({ temperature, relativeHumidity: humidity })
         expect(Math.abs(back - vapour)).toBeLessThan(1e-11)
         expect(wetBulb).toBeGreaterThanOrEqual(dewPointFao56(vapour) - 1e-9)
         expect(wetBulb).toBeLessThanOrEqual(temperature)
@@ -304,7 +307,7 @@ describe('wet bulb', () => {
     for (let t = 10; t <= 40; t += 5) {
       for (const humidity of [0.3, 0.6, 0.9]) {
         const pressure = kilopascals(101.325)
-        const ours = wetBulbTemperature({ temperature: celsius(t), humidity: humidity as never, pressure })
+        const ours = wetBulbTemperature({ temperature: celsius(t), relativeHumidity: humidity as never, pressure })
         const theirs = psychrolib.GetTWetBulbFromRelHum(t, humidity, 101325)
         if (theirs > 0) expect(Math.abs(ours - theirs)).toBeLessThan(0.15)
       }
@@ -322,7 +325,7 @@ describe('wet bulb', () => {
         for (const pressure of [60, 101.3]) {
           const air = {
             temperature: celsius(t),
-            humidity: humidity as RelativeHumidity,
+            relativeHumidity: humidity as RelativeHumidity,
             pressure: kilopascals(pressure),
           }
           const wet = wetBulbTemperature({ ...air, ventilation } as never)
@@ -335,9 +338,13 @@ describe('wet bulb', () => {
   })
   it('answers in the driest and coldest air of its range', () => {
     for (const t of [-60, 0, 100]) {
-      const air = { temperature: celsius(t), humidity: percent<RelativeHumidity>(0), pressure: kilopascals(101.3) }
+      const air = {
+        temperature: celsius(t),
+        relativeHumidity: percent<RelativeHumidity>(0),
+        pressure: kilopascals(101.3),
+      }
       expect(wetBulbTemperature(air)).toBeLessThan(t)
-      expect(wetBulbTemperature({ ...air, humidity: percent(100) })).toBeCloseTo(t, 9)
+      expect(wetBulbTemperature({ ...air, relativeHumidity: percent(100) })).toBeCloseTo(t, 9)
     }
   })
   it('refuses an unknown ventilation, and a wet bulb above the dry one', () => {
@@ -345,7 +352,7 @@ describe('wet bulb', () => {
       () =>
         wetBulbTemperature({
           temperature: celsius(20),
-          humidity: percent(50),
+          relativeHumidity: percent(50),
           pressure: kilopascals(100),
           ventilation: 'gale' as never,
         }),

@@ -163,7 +163,7 @@ describe('the sun', () => {
             zoneLongitude: longitude(15 * Math.round(east / 15)),
             day,
             middle: minutes(30 * half + 15),
-            length: minutes(30),
+            duration: minutes(30),
           })
         }
         expect(sum).toBeCloseTo(extraterrestrialRadiationFao56({ latitude: place, day }), 8)
@@ -180,7 +180,7 @@ describe('the sun', () => {
       middle: hours(12),
     })
     // At the solstice: 90° less the latitude plus 23.44°; the seasonal correction is below two minutes.
-    expect((noon.sunHeight * 180) / Math.PI).toBeCloseTo(73.4, 0)
+    expect((noon.sunElevation * 180) / Math.PI).toBeCloseTo(73.4, 0)
     expect(Math.abs(noon.seasonalCorrection)).toBeLessThan(120)
   })
 })

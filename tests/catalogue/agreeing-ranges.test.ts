@@ -17,6 +17,7 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
     'depletion: DepletionFraction in 1': ['(0, 1)', '[0, 1)', '[0, 1]'],
     'dispersivity: Length in cm': ['(0, ∞)', '[0, ∞)'],
     'drainedVolume: Volume in L': ['(0, ∞)', '[0, ∞)'],
+    'drainTime: Duration in s': ['(0, 86400]', '[0, 86400]'],
     'dryMass: Mass in g': ['(0, ∞)', '[0, ∞)'],
     'extractEC: SaturatedExtractEC in dS/m': ['(0, 200]', '[0, 200]'],
     'extraterrestrial: DailyRadiation in MJ/m²/d': ['(0, 60]', '[0, 60]'],
@@ -24,7 +25,7 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
     'lossPerDecisiemens: number in %/(dS/m)': ['(0, 100]', '[0, 100]'],
     'lowerLimit: WaterContent in m³/m³': ['[0, 1)', '[0, 1]'],
     'meanHumidity: RelativeHumidity in 1': ['(0, 1]', '[0, 1]'],
-    'mediumVolume: Volume in L': ['(0, ∞)', '[0, ∞)'],
+    'substrateVolume: Volume in L': ['(0, ∞)', '[0, ∞)'],
     'photoperiod: Duration in s': ['(0, 86400]', '[0, 86400]'],
     'porosity: Porosity in 1': ['(0, 1)', '(0, 1]', '[0, 1]'],
     'rise: WaterContentChange in m³/m³': ['(0, 1]', '[0, 1]'],
@@ -115,6 +116,7 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
   'the word names several things: a crop, a container, a layer, an instrument, air or water, a measured light or the limit of one':
     {
       'ahead: Duration in s': ['(0, 86400]', '[-50400, 50400]'],
+      'duration: Duration in s': ['(0, 86400]', '(0, ∞)'],
       'count: number in 1': ['(0, 100000]', '(0, ∞)'],
       'depth: Length in cm': ['(0, 2000]', '(0, ∞)', '[0, 500]', '[0, ∞)'],
       'height: Length in cm': ['(0, 1000]', '(0, ∞)', '[0, 10000]', '[0, ∞)', '[0.001, ∞)', '[50, 10000]'],
@@ -137,7 +139,7 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
   'what acts by itself is held tighter than what is only worked out': {
     'maxReadingAge: Duration in s': ['(0, 86400]', '[60, 86400]'],
     'runTime: Duration in s': ['(0, ∞)', '[0, 86400]', '[0, ∞)'],
-    'settle: Duration in s': ['(0, 86400]', '[0, 86400]', '[60, 7200]'],
+    'responseTime: Duration in s': ['(0, 86400]', '[60, 7200]'],
   },
   'a search has ends beyond which it finds nothing, and each of its many runs has to be short': {
     'nodes: number in 1': ['[5, 201]', '[5, 5001]'],
@@ -146,6 +148,7 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
   },
   'what a probe reads, with all that is off in it, may lie beyond what a medium can hold': {
     'level: WaterContent in m³/m³': ['[-1, 2]', '[0, 1]'],
+    'minBelievable: WaterContent in m³/m³': ['[-0.1, 1)', '[0, 1]'],
   },
   'a container has whole plants, a mean of several need not': {
     'plants: number in 1': ['(0, 10000]', '[1, ∞)'],

@@ -45,7 +45,6 @@ const LISTED: readonly string[] = [
   'from to',
   'lower upper',
   'minBelievable maxBelievable',
-  'minBelieved maxBelieved',
   'minCoefficient maxCoefficient',
   'minHumidity maxHumidity',
   'minRunTime maxRunTime',

@@ -40,13 +40,13 @@ const NUMBERS = {
   steadyFraction: 0.25,
   headingFor: 4,
   usual: 0.125,
-  deviation: 0.5,
+  standardDeviation: 0.5,
   perDay: 0.5,
   share: 0.5,
   shots: 3,
   levelPerDay: 0.5,
   drainPerDay: 0.5,
-  capacity: 0.5,
+  containerCapacity: 0.5,
   start: 1_780_000_000,
   end: 1_780_003_600,
   duration: 60,
@@ -62,7 +62,7 @@ const NUMBERS = {
   series: 'drain',
   ratio: 4,
   aridity: 2,
-  sunHeight: 0.1,
+  sunElevation: 0.1,
   exposure: 'coastal',
   today: 4,
   tomorrow: 5,
@@ -99,7 +99,7 @@ const MORE: Readonly<Record<string, object>> = {
   'climate-doubted': {
     weather: { code: 'no-sun', level: 'note', about: 'solar', value: 0, limit: 0, unit: 'MJ/m²/d' },
   },
-  'entries-left-out': { table: 'climate', why: 'doubled' },
+  'entries-left-out': { table: 'climate', reason: 'doubled' },
 }
 
 function answer(name: string, finding: unknown): Finding {
@@ -152,8 +152,8 @@ describe('what is no finding of its topic is refused', () => {
   })
   it.each([
     ['explainZoneFinding', { code: 'root-zone-temperature', band: 'target', extreme: 'highest', value: 20 }],
-    ['explainZoneFinding', { code: 'entries-left-out', table: 'readings', why: 'doubled', count: 2 }],
-    ['explainZoneFinding', { code: 'entries-left-out', table: 'climate', why: 'lost', count: 2 }],
+    ['explainZoneFinding', { code: 'entries-left-out', table: 'readings', reason: 'doubled', count: 2 }],
+    ['explainZoneFinding', { code: 'entries-left-out', table: 'climate', reason: 'lost', count: 2 }],
     ['explainIrrigationFinding', { code: 'media-salts', band: 'salty', about: 'one-to-two', value: 2, unit: 'dS/m' }],
     ['explainIrrigationFinding', { code: 'air-space', band: 'airy', value: 0.2, unit: '1', source: 'x' }],
   ])('with a band that there is not, by %s', (name, finding) => expect(outcome(name, finding)).toBe('bad-input'))

@@ -171,8 +171,8 @@ export const SHOWING: Readonly<Record<string, Showing>> = {
   'followZone zone.wateringLog': { of: said(entriesOfRecord(record)) },
   'watchZone settings.maxReadingAge': { of: said(zoneInputs) },
   'diagnoseRecord input.maxReadingAge': { given: changed(() => ({ record: silentRecord })) },
-  'watchZone settings.settle': { of: said(zoneInputs) },
-  'forecastLevel settings.settle': {
+  'watchZone settings.responseTime': { of: said(zoneInputs) },
+  'forecastLevel settings.drainTime': {
     of: (reducer: Reducer<unknown, object, unknown>) =>
       runReducer({ reducer, inputs: time.map((at, i) => ({ time: at, waterContent: A[i] })) }).outputs,
   },

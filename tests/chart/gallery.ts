@@ -22,7 +22,7 @@ import {
   planDay,
   plantsPerSquareMetre,
   rawReading,
-  rehearsalScene,
+  rehearsalScenario,
   rehearse,
   rehearsedWatering,
   reviewZone,
@@ -124,21 +124,21 @@ export const GALLERY: Readonly<Record<string, (width: number) => string>> = {
       width,
     }),
   rehearsal: (width) => {
-    const scene = rehearsalScene('coir-dust')
+    const scenario = rehearsalScenario('coir-dust')
     const faults = [
       { fault: 'valve-stuck-open' as const, from: hours(33), until: hours(39) },
       { fault: 'probe-frozen-wet' as const, from: hours(50) },
     ]
     const outcome = rehearse({
-      zone: scene.zone,
-      limits: scene.limits,
-      controller: rehearsedWatering(scene),
+      zone: scenario.zone,
+      limits: scenario.limits,
+      controller: rehearsedWatering(scenario),
       days: 4,
       seed: 1,
       faults,
     })
-    const { lower, upper } = scene
-    const stressBelow = scene.limits.stressBelow
+    const { lower, upper } = scenario
+    const stressBelow = scenario.limits.stressBelow
     return chartRehearsal({ title: 'Four days (invented)', outcome, lower, upper, stressBelow, hoursFromUtc: 0, width })
   },
   'water by height': (width) =>
@@ -217,8 +217,8 @@ const zone: Zone = {
     drainFraction: percent(20),
     allowedFall: waterContentChange(0.03),
     lowerLimit: waterContent(0.1),
-    minBelieved: waterContent(0.05),
-    maxBelieved: waterContent(0.9),
+    minBelievable: waterContent(0.05),
+    maxBelievable: waterContent(0.9),
     minRise: waterContentChange(0.01),
     firstShotAfterLight: hours(1),
     lastShotBeforeDark: hours(3),

@@ -454,12 +454,12 @@ describe('a diagnosis', () => {
     for (const change of [
       { flow: 0 },
       { substrateVolume: Number.NaN },
-      { full: 74 },
-      { settle: 1 },
+      { fullPoint: 74 },
+      { responseTime: 1 },
       { maxReadingAge: '20' },
     ])
       expect(bad(change)).toThrow(expect.objectContaining({ code: 'outside-domain' }))
-    for (const change of [{ probes: [] }, { probes: ['A', 'A'] }, { probes: 'A' }, { full: 0.95 }])
+    for (const change of [{ probes: [] }, { probes: ['A', 'A'] }, { probes: 'A' }, { fullPoint: 0.95 }])
       expect(bad(change)).toThrow(expect.objectContaining({ code: 'bad-input' }))
     expect(() => watchZone(undefined as never)).toThrow(expect.objectContaining({ code: 'bad-input' }))
     const zone = watchZone(SETTINGS)

@@ -444,7 +444,7 @@ describe('recovery after a power cut', () => {
     const plan = planRecovery(input)
     expect(plan.volume).toBeCloseTo(1.10833, 4)
     expect(plan.shots).toBe(10)
-    expect(plan.lasts / 60).toBe(45)
+    expect(plan.duration / 60).toBe(45)
     expect(plan.allowed).toBe(true)
   })
   it('is not allowed before somebody has looked at the clock, nor beyond the day', () => {

@@ -26,7 +26,7 @@ export const SETTINGS = {
   flow: litresPerHour(6),
   minBelievable: waterContent(0.1),
   maxBelievable: waterContent(0.9),
-  full: waterContent(0.74),
+  fullPoint: waterContent(0.74),
 } as const
 
 /** A repeatable noise of a thousandth or two. */

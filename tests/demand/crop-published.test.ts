@@ -4,10 +4,9 @@ import {
   atmosphericPressureFao56,
   type CropET,
   celsius,
-  coefficientBetweenWettings,
-  coefficientOfDay,
   coverFromCoefficient,
   cropCoefficient,
+  cropCoefficientOfDay,
   type DepletionFraction,
   dayOfYear,
   daysOfWater,
@@ -19,6 +18,7 @@ import {
   fieldLeachingRequirement,
   fraction,
   type GroundFraction,
+  initialCoefficientBetweenWettings,
   initialCropCoefficientFao56,
   latitude,
   layeredWater,
@@ -73,7 +73,7 @@ checkPublished('evapotranspiration', 'kc_ini_equation', (g) => ({
   }).heavyCoefficient,
 }))
 checkPublished('evapotranspiration', 'kc_ini_interpolation', (g) => ({
-  Kc: coefficientBetweenWettings({
+  Kc: initialCoefficientBetweenWettings({
     lightCoefficient: cropCoefficient(g.kc10),
     heavyCoefficient: cropCoefficient(g.kc40),
     infiltration: mm(g.I),
@@ -81,7 +81,7 @@ checkPublished('evapotranspiration', 'kc_ini_interpolation', (g) => ({
 }))
 checkPublished('evapotranspiration', 'kc_ini_partial_wetting', (g) => {
   const Iw = g.I / g.fw
-  const Kc_wetted = coefficientBetweenWettings({
+  const Kc_wetted = initialCoefficientBetweenWettings({
     lightCoefficient: cropCoefficient(g.kc10),
     heavyCoefficient: cropCoefficient(g.kc40),
     infiltration: mm(Iw),
@@ -93,7 +93,7 @@ checkPublished('evapotranspiration', 'kc_climate_adjustment', (g) => ({
 }))
 checkPublished('evapotranspiration', 'kc_curve', (g) => ({
   Kc: g.days.map((day: number) =>
-    coefficientOfDay({
+    cropCoefficientOfDay({
       stages: { initial: g.lengths[0], development: g.lengths[1], middle: g.lengths[2], late: g.lengths[3] },
       initialCoefficient: cropCoefficient(g.Kc_ini),
       middleCoefficient: cropCoefficient(g.Kc_mid),

@@ -158,8 +158,8 @@ describe('a series of hours', () => {
 
 describe('words on weather', () => {
   it('say why a cloudiness was assumed', () => {
-    const words = (sunHeight: number) =>
-      explainDemandFinding({ code: 'assumed-cloudiness', level: 'caution', value: 0.7, sunHeight } as never)
+    const words = (sunElevation: number) =>
+      explainDemandFinding({ code: 'assumed-cloudiness', level: 'caution', value: 0.7, sunElevation } as never)
     expect(words(-0.2).message).toMatch(/^the sun is down .* 0\.7 of the clear-sky radiation/)
     expect(words(0.1).message).toMatch(/^the sun is low /)
     expect(words(0.1).source).toMatch(/^allen-1998, chapter 4/)

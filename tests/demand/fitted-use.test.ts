@@ -1,4 +1,4 @@
-import { coefficientOfDay, explainDemandFinding, fitDailyUse, layeredWater, metres, waterContent } from 'porewater'
+import { cropCoefficientOfDay, explainDemandFinding, fitDailyUse, layeredWater, metres, waterContent } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { expectInputError } from '../support/refusals.js'
 
@@ -94,7 +94,7 @@ describe('what contradicts itself', () => {
     expect(layer(0.3)()).toMatchObject({ totalAvailable: 0, depletion: 0 })
     expectInputError(layer(0.301), 'wiltingPoint')
     const day = (daysSincePlanting: number) => () =>
-      coefficientOfDay({
+      cropCoefficientOfDay({
         initialCoefficient: 0.3,
         middleCoefficient: 1.15,
         endCoefficient: 0.6,

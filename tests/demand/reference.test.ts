@@ -88,7 +88,7 @@ const hourOf = (given: Record<string, number>) => ({
 })
 
 checkPublished(FILE, 'eto_hourly', (given) => {
-  const weather = { ...hourOf(given), humidity: percent(given.rh), wind: windAt(given.u2) } as HourlyWeather
+  const weather = { ...hourOf(given), relativeHumidity: percent(given.rh), wind: windAt(given.u2) } as HourlyWeather
   const hour = hourlyReferenceETFao56(weather)
   const sun = solarHourFao56(weather)
   return {
@@ -372,7 +372,7 @@ const dakar: HourlyWeather = {
   day: dayOfYear(274),
   middle: hours(2.5),
   temperature: celsius(28),
-  humidity: percent(90),
+  relativeHumidity: percent(90),
   solar: megajoulesPerSquareMetreHour(0),
   wind: windAt(1.9),
 }
@@ -436,8 +436,8 @@ describe('an hour', () => {
     expectInputError(() => hourlyReferenceETFao56({ ...noon, surfaceResistance: '60' as never }), 'surfaceResistance')
   })
   it('needs a humidity of some kind', () => {
-    const { humidity, ...dry } = dakar
-    expectInputError(() => hourlyReferenceETFao56(dry), 'humidity')
+    const { relativeHumidity: humidity, ...dry } = dakar
+    expectInputError(() => hourlyReferenceETFao56(dry), 'relativeHumidity')
     expect(hourlyReferenceETAsce2005({ ...dry, dewPoint: celsius(20) }).actual).toBeCloseTo(2.338, 3)
   })
 })

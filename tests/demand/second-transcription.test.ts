@@ -118,7 +118,7 @@ describe('hourly grass reference, FAO 56 Eq. 53, transcribed a second time', () 
       day: dayOfYear(274),
       middle: hours(middle),
       temperature: celsius(38),
-      humidity: percent(52),
+      relativeHumidity: percent(52),
       wind: { speed: metresPerSecond(3.3), height: metres(2) },
       solar: megajoulesPerSquareMetreHour(solar),
       surfaceResistance: surface,

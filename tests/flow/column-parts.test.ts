@@ -142,10 +142,10 @@ describe('the grid of a column', () => {
     expect(sum(grid.volumes)).toBeCloseTo(1000 * litresIn, 8)
     expect(sum(grid.lowerHalves) + sum(grid.upperHalves)).toBeCloseTo(1000 * litresIn, 8)
     expect(grid.volume).toBeCloseTo(1000 * litresIn, 8)
-    expect(grid.seams).toHaveLength(containers.length + 1)
-    expect(grid.seams.at(-1)).toBe(grid.nodes - 1)
+    expect(grid.boundaries).toHaveLength(containers.length + 1)
+    expect(grid.boundaries.at(-1)).toBe(grid.nodes - 1)
     containers.forEach((container, layer) => {
-      const [from, to] = [grid.seams[layer]!, grid.seams[layer + 1]!]
+      const [from, to] = [grid.boundaries[layer]!, grid.boundaries[layer + 1]!]
       expect(to - from).toBeGreaterThanOrEqual(4)
       expect(grid.heights[to]! - grid.heights[from]!).toBeCloseTo(container.height, 12)
       for (let e = from; e < to; e++) expect(grid.layers[e]).toBe(layer)

@@ -6,10 +6,10 @@ import {
   hours,
   infiltrationGreenAmpt1911,
   infiltrationMeinLarson1973,
+  infiltrationTimeGreenAmpt1911,
   inHours,
   millimetresPerHour,
   pondingMeinLarson1973,
-  timeGreenAmpt1911,
   waterContentChange,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
@@ -55,7 +55,7 @@ describe('Green and Ampt 1911', () => {
     fc.assert(
       fc.property(fronts, times, (front, time) => {
         const { infiltrated } = infiltrationGreenAmpt1911({ ...front, time })
-        expect(timeGreenAmpt1911({ ...front, infiltrated }) / time).toBeCloseTo(1, 10)
+        expect(infiltrationTimeGreenAmpt1911({ ...front, infiltrated }) / time).toBeCloseTo(1, 10)
       }),
     )
   })
@@ -79,7 +79,7 @@ describe('Green and Ampt 1911', () => {
   it('answers the ponded case of an open textbook: Ochsner (2019), Rain or Shine, problem set 6.5, problem 1', () => {
     // Front at 30 cm under 2.5 cm of water: f = K (h0 + 17 + 30) / 30 and F = 0.34 · 30 (hand calculation).
     const front = { ...loam, frontSuction: centimetresOfSuction(17), pondedDepth: centimetres(2.5) }
-    const time = timeGreenAmpt1911({ ...front, infiltrated: 102 as never })
+    const time = infiltrationTimeGreenAmpt1911({ ...front, infiltrated: 102 as never })
     expect(inHours(time)).toBeCloseTo((10.2 - 6.63 * Math.log(1 + 10.2 / 6.63)) / 0.65, 10)
     const then = infiltrationGreenAmpt1911({ ...front, time })
     expect(then.rate / 10).toBeCloseTo((0.65 * 49.5) / 30, 10)
@@ -88,8 +88,8 @@ describe('Green and Ampt 1911', () => {
   it('without any pull is the conductivity alone', () => {
     const front = { ...loam, frontSuction: centimetresOfSuction(0), time: hours(2) }
     expect(infiltrationGreenAmpt1911(front)).toMatchObject({ infiltrated: 13, rate: 6.5 })
-    expect(timeGreenAmpt1911({ ...front, infiltrated: 13 as never })).toBeCloseTo(7200, 9)
-    expect(timeGreenAmpt1911({ ...loam, infiltrated: 0 as never })).toBe(0)
+    expect(infiltrationTimeGreenAmpt1911({ ...front, infiltrated: 13 as never })).toBeCloseTo(7200, 9)
+    expect(infiltrationTimeGreenAmpt1911({ ...loam, infiltrated: 0 as never })).toBe(0)
   })
   it('refuses what has no meaning', () => {
     const call = (change: object) => () => infiltrationGreenAmpt1911({ ...loam, time: hours(1), ...change })
@@ -100,7 +100,7 @@ describe('Green and Ampt 1911', () => {
     expectDomainError(call({ frontSuction: -16.7 }), { quantity: 'suction at the front' })
     expectDomainError(call({ pondedDepth: Number.NaN }), { quantity: 'ponded depth' })
     expectInputError(call({ time: 5e-324 }), 'time')
-    expectDomainError(() => timeGreenAmpt1911({ ...loam, infiltrated: -1 as never }), { unit: 'mm' })
+    expectDomainError(() => infiltrationTimeGreenAmpt1911({ ...loam, infiltrated: -1 as never }), { unit: 'mm' })
   })
 })
 
@@ -129,7 +129,7 @@ describe('Mein and Larson 1973', () => {
     expect(ponding.infiltrated / 10).toBeCloseTo(0.85, 2)
     expect(infiltrationMeinLarson1973({ ...rain, time: hours(1) }).infiltrated / 10).toBeCloseTo(3.02, 2)
   })
-  it('is without a seam where water begins to stand, and has its rate as slope', () => {
+  it('has no kink where water begins to stand, and has its rate as slope', () => {
     const rain = { ...loam, applicationRate: millimetresPerHour<never>(15) }
     const ponding = pondingMeinLarson1973(rain)
     if (!ponding.ponds) throw new Error(ponding.reason)

@@ -48,7 +48,7 @@ describe('water in layers by the equation of Richards', () => {
     expect(b?.[1].drained).toBeCloseTo(a?.[1].drained as number, 5)
     expect(b?.[0].pressureHeads.at(-1)).toBeCloseTo(a?.[0].pressureHeads.at(-1) as number, 2)
   })
-  it('has one suction at a seam and a water content for either side', () => {
+  it('has one suction at a boundary and a water content for either side', () => {
     const flow = layeredFlowRichards1931({
       layers: [
         { container: box(8), ...coarse },
@@ -66,7 +66,7 @@ describe('water in layers by the equation of Richards', () => {
     expect(below?.waterContent).toBeCloseTo(coarse.medium.waterContent(suction), 5)
     expect(above?.waterContent).toBeCloseTo(fine.medium.waterContent(suction), 5)
   })
-  it('lets as much through a seam as comes out below it, whatever the sections, when the flow is steady', () => {
+  it('lets as much through a boundary as comes out below it, whatever the sections, when the flow is steady', () => {
     const flow = layeredFlowRichards1931({
       layers: [
         { container: box(8, 40), ...coarse },
@@ -101,14 +101,14 @@ describe('water in layers by the equation of Richards', () => {
       ],
     })
     const alone = containerFlowRichards1931({ container: box(21), ...fine })
-    const seam = (flow: typeof alone) => {
+    const boundary = (flow: typeof alone) => {
       const [state] = flow.step(
         flow.startAt((z) => centimetresOfSuction(z + 2)),
         { duration: hours(12), applied: litres(0.12), demand: NOTHING },
       )
       return flow.profile(state).find(({ height }) => height >= 15)?.suction as number
     }
-    expect(seam(capped)).toBeLessThan(seam(alone) - 2)
+    expect(boundary(capped)).toBeLessThan(boundary(alone) - 2)
   })
   it('comes closer with the square of the distance between nodes', () => {
     const drain = (nodes: number) => {

@@ -176,8 +176,8 @@ describe('two curves in a column', () => {
     const [one, two] = [made({}, {}, 2), made({}, { wetting }, 2)]
     const s = Float64Array.from(one.grid.heights, (height, i) => 4 + height + (i % 3))
     for (const { equations } of [one, two]) equations.evaluate(s, still)
-    const seam = one.grid.seams[1]!
-    const above = ({ terms }: ColumnEquations) => [...terms.up.subarray(seam)]
+    const boundary = one.grid.boundaries[1]!
+    const above = ({ terms }: ColumnEquations) => [...terms.up.subarray(boundary)]
     // Beside a curve that scans no flow knows that its element is bent or fills, which is some per cent.
     above(two.equations).forEach((flow, e) => {
       expect(flow / above(one.equations)[e]!).toBeCloseTo(1, 1)

@@ -124,7 +124,7 @@ describe('an element is short enough for parabolas', () => {
         into[k] = s < from ? 0.9 : 0.5 + 0.4 * Math.cos(1.7 * (s - from))
       },
     }
-    const grid = { lengths: Float64Array.of(length), layers: Uint16Array.of(0), seams: [0, 1] }
+    const grid = { lengths: Float64Array.of(length), layers: Uint16Array.of(0), boundaries: [0, 1] }
     return curvedElements(grid as unknown as ColumnGrid, [{ table }] as never)[0]!
   }
   it('unless the curve turns within it, as far as it is looked at: to a hundred lengths', () => {

@@ -65,9 +65,9 @@ describe('the curves of a column', () => {
     expect(countOfScanning(made(), grid)).toBe(9)
     const two = columnGrid([box(4), box(4)], 9)
     const upper = columnHistory(two, [layer(0.1), layer(0.1, 0.2)], LEAST)!
-    // Nodes on both sides of the seam are points of their own.
+    // Nodes on both sides of the boundary are points of their own.
     expect(upper.turn).toHaveLength(two.nodes + 1 + two.nodes - 1)
-    expect(countOfScanning(upper, two)).toBe(2 * (two.seams[2]! - two.seams[1]!) + 1)
+    expect(countOfScanning(upper, two)).toBe(2 * (two.boundaries[2]! - two.boundaries[1]!) + 1)
   })
   it('are the main drying curve for what drains from saturation, and the main wetting curve for what was never wetter', () => {
     expect(through(made(), 5, 20)).toEqual({ curves: Array(9).fill(1), turns: Array(9).fill(20) })
@@ -159,9 +159,9 @@ describe('the curves of a column', () => {
         Float64Array.from({ length: two.nodes }, (_, k) => (k === i ? -3 : 0)),
         i,
       )
-    const seam = two.seams[1]!
-    expect(passes(seam - 1)).toBe(false)
-    expect(passes(seam)).toBe(true)
+    const boundary = two.boundaries[1]!
+    expect(passes(boundary - 1)).toBe(false)
+    expect(passes(boundary)).toBe(true)
     expect(passes(two.nodes - 1)).toBe(true)
   })
 })
@@ -372,8 +372,8 @@ describe('how far suction is a straight line within an element', () => {
     expect(curvedElements(coarse, [{ ...layer(0.02), wetting: steep.table }]).every((one) => one === 0)).toBe(true)
     const two = columnGrid([box(4), box(4)], 9)
     const both = curvedElements(two, [layer(0.005), steep])
-    expect([...both.subarray(0, two.seams[1])].every((one) => one === 1)).toBe(true)
-    expect([...both.subarray(two.seams[1])].every((one) => one === 0)).toBe(true)
+    expect([...both.subarray(0, two.boundaries[1])].every((one) => one === 1)).toBe(true)
+    expect([...both.subarray(two.boundaries[1])].every((one) => one === 0)).toBe(true)
   })
   it('is short enough up to one length in a layer: shorter ones are, longer ones are not', () => {
     let mixed = 0

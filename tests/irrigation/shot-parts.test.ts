@@ -103,9 +103,11 @@ describe('a bucket', () => {
           substrateVolume: vs,
           volume,
         })
-        expect(Math.abs(shot.kept + shot.drained - volume)).toBeLessThanOrEqual(1e-12 * volume)
+        expect(Math.abs(shot.retained + shot.drained - volume)).toBeLessThanOrEqual(1e-12 * volume)
         expect(shot.waterContent).toBeLessThanOrEqual(Math.max(now, full) + 1e-12)
-        expect(Math.abs((shot.waterContent - now) * vs - shot.kept)).toBeLessThanOrEqual(1e-12 * Math.max(vs, volume))
+        expect(Math.abs((shot.waterContent - now) * vs - shot.retained)).toBeLessThanOrEqual(
+          1e-12 * Math.max(vs, volume),
+        )
         expect(shot.drainFraction).toBeGreaterThanOrEqual(0)
         expect(shot.drainFraction).toBeLessThanOrEqual(1)
       }),
@@ -113,7 +115,7 @@ describe('a bucket', () => {
   })
   it('has no room above capacity, and needs no water to be asked', () => {
     const wet = { waterContent: waterContent(0.7), containerCapacity: waterContent(0.6), substrateVolume: litres(10) }
-    expect(bucketShot({ ...wet, volume: litres(1) })).toMatchObject({ waterContent: 0.7, kept: 0, drained: 1 })
+    expect(bucketShot({ ...wet, volume: litres(1) })).toMatchObject({ waterContent: 0.7, retained: 0, drained: 1 })
     expect(bucketShot({ ...wet, volume: litres(0) }).drainFraction).toBe(0)
   })
 })

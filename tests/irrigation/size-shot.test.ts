@@ -52,8 +52,10 @@ describe('sizing a shot in one call', () => {
     fc.assert(
       fc.property(inputs, (input) => {
         const shot = sizeShot(input)
-        expect(Math.abs(shot.kept + shot.expectedDrain - shot.volume)).toBeLessThanOrEqual(1e-12 * (1 + shot.volume))
-        expect(shot.kept).toBeLessThanOrEqual(input.rise * input.substrateVolume * (1 + 1e-12))
+        expect(Math.abs(shot.retained + shot.expectedDrain - shot.volume)).toBeLessThanOrEqual(
+          1e-12 * (1 + shot.volume),
+        )
+        expect(shot.retained).toBeLessThanOrEqual(input.rise * input.substrateVolume * (1 + 1e-12))
         expect(shot.expectedDrain).toBeGreaterThanOrEqual(0)
         expect(shot.perEmitter * input.emitters).toBeCloseTo(shot.volume, 9)
         if (shot.volume === 0 && shot.boundBy === undefined) expect(shot.runTime).toBe(0)
@@ -79,7 +81,7 @@ describe('sizing a shot in one call', () => {
     const long = sizeShot({ ...usual, minRunTime: minutes(5) })
     expect(long).toMatchObject({ boundBy: 'min-run-time', runTime: 300, findings: [{ code: 'min-run-time' }] })
     expect(long.volume).toBeCloseTo((288 / 3600) * 6.3, 12)
-    expect(long.kept).toBeCloseTo(0.3375, 12)
+    expect(long.retained).toBeCloseTo(0.3375, 12)
     const short = sizeShot({ ...usual, maxRunTime: minutes(3) })
     expect(short).toMatchObject({ boundBy: 'max-run-time', runTime: 180, findings: [{ code: 'max-run-time' }] })
     expect(short.expectedDrain / short.volume).toBeCloseTo(0.15, 12)
@@ -148,7 +150,7 @@ describe('sizing a shot in one call', () => {
             expect(['outside-domain', 'bad-input']).toContain((error as { code: string }).code)
             continue
           }
-          const numbers = [shot.volume, shot.perEmitter, shot.kept, shot.expectedDrain, shot.runTime]
+          const numbers = [shot.volume, shot.perEmitter, shot.retained, shot.expectedDrain, shot.runTime]
           for (const value of [...numbers, ...shot.findings.map((finding) => finding.value)])
             expect([key, end, Number.isFinite(value)]).toEqual([key, end, true])
         }

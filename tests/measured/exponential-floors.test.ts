@@ -43,8 +43,15 @@ function slabs(): Course[] {
     const { time, probes } = slabRecord(folder, compartment)
     return probes.flatMap((waterContent) => {
       const shots = findShots({ time, waterContent, ...shotLimits })
-      const settle = hours(1)
-      const found = findDryDowns({ time, waterContent, shots, settle, maxStep: minutes(11), minDuration: hours(2) })
+      const drainTime = hours(1)
+      const found = findDryDowns({
+        time,
+        waterContent,
+        shots,
+        drainTime,
+        maxStep: minutes(11),
+        minDuration: hours(2),
+      })
       return found.map(({ first, last }) => {
         const good = Array.from({ length: last - first + 1 }, (_, i) => first + i).filter(
           (i) => !Number.isNaN(waterContent[i]),

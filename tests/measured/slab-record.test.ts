@@ -63,14 +63,14 @@ const runs = [2, 5].flatMap((compartment) => [1, 2].map((sensor) => [compartment
 
 describe.skipIf(!folder)('five-minute records of slabs', () => {
   it.each(runs)(
-    'compartment %i, sensor %i: gaps and the clock change are seams, and nothing reaches across',
+    'compartment %i, sensor %i: gaps and the clock change are breaks, and nothing reaches across',
     (compartment, sensor) => {
       const { local, value } = column(`slab_5min_compartment_${compartment}.csv`, `water_content_${sensor}_m3_m3`)
       const { time, skipped, repeated } = utcFromLocal({ local, offsets })
       // The hour from 02:00 to 03:00 on 29 March does not exist; its rows are empty in the record.
       expect({ skipped, repeated }).toEqual({ skipped: 12, repeated: 0 })
-      const seams = findTimeBreaks({ time: local, value, expectedStep: minutes(5) })
-      const change = seams.find(({ index }) => time[index] === springChange)
+      const breaks = findTimeBreaks({ time: local, value, expectedStep: minutes(5) })
+      const change = breaks.find(({ index }) => time[index] === springChange)
       // Two readings before it are missing as well.
       expect(change).toMatchObject({ kind: 'gap', seconds: 4500, mayBeClockChange: 'forward' })
       // In universal time only those are.
@@ -103,7 +103,7 @@ describe.skipIf(!folder)('five-minute records of slabs', () => {
         const downs = findDryDowns({
           ...series,
           shots,
-          settle: minutes(30),
+          drainTime: minutes(30),
           maxStep: limits.maxStep,
           minDuration: hours(2),
         })
@@ -113,12 +113,12 @@ describe.skipIf(!folder)('five-minute records of slabs', () => {
         const nights = overnightDryDowns({
           ...series,
           shots,
-          settle: minutes(30),
+          drainTime: minutes(30),
           maxStep: limits.maxStep,
           light,
         })
         const falls = nights.flatMap((night) => (night.known ? [night.fall] : [])).sort((a, b) => a - b)
-        const plateau = plateauAfterDrain({ ...series, shots, settle: minutes(30) })
+        const plateau = plateauAfterDrain({ ...series, shots, drainTime: minutes(30) })
         const steps = findSteps({
           ...series,
           shots,
@@ -144,9 +144,12 @@ describe.skipIf(!folder)('five-minute records of slabs', () => {
             sensor,
             rows: value.length,
             counts: checked.counts,
-            noise: noise.known ? { deviation: noise.deviation, resolved: noise.resolved } : noise.reason,
+            noise: noise.known ? { deviation: noise.standardDeviation, resolved: noise.resolved } : noise.reason,
             flatLimits: flat.known,
-            seams: { local: seams.length, universal: findTimeBreaks({ time, value, expectedStep: minutes(5) }).length },
+            breaks: {
+              local: breaks.length,
+              universal: findTimeBreaks({ time, value, expectedStep: minutes(5) }).length,
+            },
             stretches: segments.length,
             shots: shots.length,
             shotsPerDay: shots.length / (segments.reduce((sum, { start, end }) => sum + end - start, 0) / days(1)),

@@ -31,7 +31,7 @@ describe('bench tests', () => {
   it('count the water that the medium had before it was filled up', () => {
     // 2 L of medium with 0.4 m³/m³ hold 0.8 L; 0.5 L more fill it, 1.2 L drain.
     const found = pluggedPotTest({
-      mediumVolume: litres(2),
+      substrateVolume: litres(2),
       startingWaterContent: waterContent(0.4),
       volumeToSaturate: litres(0.5),
       drainedVolume: litres(1.2),
@@ -75,7 +75,7 @@ describe('bench tests', () => {
           drainedMass: grams(masses[1]),
           dryMass: grams(masses[2]),
           potMass: grams(masses[3]),
-          mediumVolume: litres(1),
+          substrateVolume: litres(1),
         })
     expect(pot(900, 901, 300, 100)).toThrow('901 is above the saturatedMass of 900')
     expect(pot(900, 700, 701, 100)).toThrow('701 is above the drainedMass of 700')
@@ -83,13 +83,13 @@ describe('bench tests', () => {
     expect(pot(900, 900, 300, 100)().airSpace).toBe(0)
   })
   it('take a volume that is known to a quarter, and none that is known less well', () => {
-    const run = (mediumVolume: number) => () =>
+    const run = (substrateVolume: number) => () =>
       porometerTest({
         coreVolume: litres(1),
         drainedVolume: litres(0.1),
         drainedMass: grams(600),
         dryMass: grams(150),
-        uncertainty: { mass: grams(1), mediumVolume: litres(mediumVolume), waterVolume: litres(0.01) },
+        uncertainty: { mass: grams(1), substrateVolume: litres(substrateVolume), waterVolume: litres(0.01) },
       })
     expect(run(0.25)().budgets).toBeDefined()
     expectInputError(run(0.2501), 'uncertainty')

@@ -39,7 +39,7 @@ checkPublished(
 checkPublished('hydraulics', 'media.pot_test', ({ pot_volume, volume_to_saturate, drained_volume }) =>
   inPercents(
     pluggedPotTest({
-      mediumVolume: millilitres(pot_volume),
+      substrateVolume: millilitres(pot_volume),
       volumeToSaturate: millilitres(volume_to_saturate),
       drainedVolume: millilitres(drained_volume),
     }),
@@ -51,7 +51,7 @@ checkPublished('hydraulics', 'media.gravimetric_test', (given) => {
     drainedMass: grams(given.drained_mass),
     dryMass: grams(given.dry_mass),
     potMass: grams(given.pot_mass),
-    mediumVolume: millilitres(given.medium_volume),
+    substrateVolume: millilitres(given.medium_volume),
   })
   expect(found.findings).toEqual([])
   return {
@@ -78,9 +78,9 @@ const pot = {
   drainedMass: grams(2210),
   dryMass: grams(480),
   potMass: grams(95),
-  mediumVolume: litres(2.2),
+  substrateVolume: litres(2.2),
 }
-const uncertainty = { mass: grams(2), mediumVolume: litres(0.04), waterVolume: millilitres(5) }
+const uncertainty = { mass: grams(2), substrateVolume: litres(0.04), waterVolume: millilitres(5) }
 
 describe('error budgets', () => {
   it('equal the partial derivatives of the definitions, squared and added (GUM, JCGM 100:2008, Eq. 10)', () => {
@@ -103,16 +103,16 @@ describe('error budgets', () => {
       return seed / 2147483647
     }
     const normal = () => Array.from({ length: 12 }, uniform).reduce((a, b) => a + b) - 6
-    const readings = { mediumVolume: 1.5, volumeToSaturate: 1.08, drainedVolume: 0.24 }
+    const readings = { substrateVolume: 1.5, volumeToSaturate: 1.08, drainedVolume: 0.24 }
     const { budgets } = pluggedPotTest({
-      mediumVolume: litres(1.5),
+      substrateVolume: litres(1.5),
       volumeToSaturate: litres(1.08),
       drainedVolume: litres(0.24),
       uncertainty,
     })
     const drawn = Array.from({ length: 4000 }, () =>
       pluggedPotTest({
-        mediumVolume: litres(readings.mediumVolume + 0.04 * normal()),
+        substrateVolume: litres(readings.substrateVolume + 0.04 * normal()),
         volumeToSaturate: litres(readings.volumeToSaturate + 0.005 * normal()),
         drainedVolume: litres(readings.drainedVolume + 0.005 * normal()),
       }),
@@ -131,7 +131,7 @@ describe('error budgets', () => {
       drainedVolume: millilitres(40),
       drainedMass: grams(310),
       dryMass: grams(62),
-      uncertainty: { ...uncertainty, mediumVolume: millilitres(4) },
+      uncertainty: { ...uncertainty, substrateVolume: millilitres(4) },
     })
     const lines = budgets?.totalPorosity.lines ?? []
     expect(lines.reduce((sum, line) => sum + line.shareOfVariance, 0)).toBeCloseTo(1, 12)
@@ -152,10 +152,10 @@ describe('bench tests', () => {
           drainedMass: grams(100 + 300 * dry + 1000 * water),
           dryMass: grams(100 + 300 * dry),
           potMass: grams(100),
-          mediumVolume: litres(2.5),
+          substrateVolume: litres(2.5),
         })
         const poured = pluggedPotTest({
-          mediumVolume: litres(2.5),
+          substrateVolume: litres(2.5),
           volumeToSaturate: litres(air + water),
           drainedVolume: litres(air),
         })
@@ -167,12 +167,12 @@ describe('bench tests', () => {
   })
   it('a moist start is made good by its water content', () => {
     const dry = pluggedPotTest({
-      mediumVolume: litres(2),
+      substrateVolume: litres(2),
       volumeToSaturate: litres(1.6),
       drainedVolume: litres(0.3),
     })
     const moist = pluggedPotTest({
-      mediumVolume: litres(2),
+      substrateVolume: litres(2),
       volumeToSaturate: litres(1.2),
       drainedVolume: litres(0.3),
       startingWaterContent: waterContent(0.2),
@@ -184,14 +184,14 @@ describe('bench tests', () => {
     expect(
       weighedPotTest({ ...pot, saturatedMass: grams(1400), drainedMass: grams(1300), potMass: grams(300) }).findings,
     ).toMatchObject([{ code: 'odd-solids', level: 'caution' }])
-    expect(weighedPotTest({ ...pot, mediumVolume: litres(2) }).findings).toMatchObject([{ code: 'odd-solids' }])
+    expect(weighedPotTest({ ...pot, substrateVolume: litres(2) }).findings).toMatchObject([{ code: 'odd-solids' }])
   })
   it('refuse readings that contradict each other', () => {
     expectInputError(() => weighedPotTest({ ...pot, drainedMass: grams(2500) }), 'drainedMass')
     expectInputError(() => weighedPotTest({ ...pot, potMass: grams(500) }), 'potMass')
     expectInputError(() => weighedPotTest({ ...pot, potMass: grams(480) }), 'dryMass')
     expectInputError(
-      () => pluggedPotTest({ mediumVolume: litres(1), volumeToSaturate: litres(0.5), drainedVolume: litres(0.6) }),
+      () => pluggedPotTest({ substrateVolume: litres(1), volumeToSaturate: litres(0.5), drainedVolume: litres(0.6) }),
       'drainedVolume',
     )
     expectInputError(
@@ -211,14 +211,14 @@ describe('bench tests', () => {
   })
   it('refuse a volume that is hardly known', () => {
     expectInputError(
-      () => weighedPotTest({ ...pot, uncertainty: { ...uncertainty, mediumVolume: litres(1) } }),
+      () => weighedPotTest({ ...pot, uncertainty: { ...uncertainty, substrateVolume: litres(1) } }),
       'uncertainty',
     )
   })
   it('refuse impossible numbers', () => {
-    expectDomainError(() => weighedPotTest({ ...pot, mediumVolume: litres(0) }), {
-      quantity: 'medium volume',
-      argument: 'mediumVolume',
+    expectDomainError(() => weighedPotTest({ ...pot, substrateVolume: litres(0) }), {
+      quantity: 'substrate volume',
+      argument: 'substrateVolume',
     })
     expectDomainError(() => weighedPotTest({ ...pot, dryMass: Number.NaN as never }), { quantity: 'dry mass' })
     expectDomainError(() => weighedPotTest({ ...pot, uncertainty: { ...uncertainty, mass: Number.NaN as never } }), {

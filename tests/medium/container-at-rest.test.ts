@@ -124,11 +124,11 @@ describe('drainage after a shot', () => {
       fc.property(suctions, fc.double({ min: 0, max: 20, noNaN: true }), (s0, shot) => {
         const state = { container: box(100, 15, 7.5), medium: peat, bottomSuction: centimetresOfSuction(s0) }
         const after = drainageAfterShot({ ...state, shot: litres(shot) })
-        expect(after.kept + after.drainage).toBeCloseTo(shot, 12)
+        expect(after.retained + after.drainage).toBeCloseTo(shot, 12)
         expect(after.waterContent).toBeLessThanOrEqual(
           containerCapacity({ ...state, bottomSuction: centimetresOfSuction(0) }) + 1e-12,
         )
-        expect(after.kept).toBeLessThanOrEqual(after.deficit + 1e-12)
+        expect(after.retained).toBeLessThanOrEqual(after.deficit + 1e-12)
       }),
     )
     expectDomainError(() => drainageAfterShot({ container: box(1, 1, 1), medium: peat, shot: -1 as never }), {

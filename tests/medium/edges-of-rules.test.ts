@@ -30,7 +30,7 @@ describe('containers', () => {
 
 describe('a plugged pot', () => {
   it('says of its starting water content what it is', () => {
-    const test = { mediumVolume: litres(1), volumeToSaturate: litres(0.5), drainedVolume: litres(0.1) }
+    const test = { substrateVolume: litres(1), volumeToSaturate: litres(0.5), drainedVolume: litres(0.1) }
     expect(attempt(() => pluggedPotTest({ ...test, startingWaterContent: 1.5 as never }))).toMatchObject({
       ok: false,
       error: { quantity: 'starting water content', argument: 'startingWaterContent', value: 1.5 },

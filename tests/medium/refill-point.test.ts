@@ -100,14 +100,14 @@ describe('irrigation limits', () => {
             maxSuction: centimetresOfSuction(suction),
           })
           const of = (name: string) => limits.considered.find((limit) => limit.limit === name)?.waterContent as number
-          expect(limits.full.waterContent).toBe(Math.min(of('container-capacity'), of('min-air')))
-          expect(limits.refill.waterContent).toBe(Math.max(of('depletion'), of('suction')))
-          expect(of(limits.full.limit)).toBe(limits.full.waterContent)
-          expect(of(limits.refill.limit)).toBe(limits.refill.waterContent)
-          const room = limits.full.waterContent - limits.refill.waterContent
+          expect(limits.fullPoint.waterContent).toBe(Math.min(of('container-capacity'), of('min-air')))
+          expect(limits.refillPoint.waterContent).toBe(Math.max(of('depletion'), of('suction')))
+          expect(of(limits.fullPoint.limit)).toBe(limits.fullPoint.waterContent)
+          expect(of(limits.refillPoint.limit)).toBe(limits.refillPoint.waterContent)
+          const room = limits.fullPoint.waterContent - limits.refillPoint.waterContent
           expect(limits.waterBetween).toBeCloseTo(room * container.volume, 12)
           expect(limits.findings.some((finding) => finding.code === 'no-room')).toBe(room <= 0)
-          expect(limits.airAtFull).toBeCloseTo(0.93 - limits.full.waterContent, 14)
+          expect(limits.airAtFull).toBeCloseTo(0.93 - limits.fullPoint.waterContent, 14)
         },
       ),
     )
@@ -115,7 +115,7 @@ describe('irrigation limits', () => {
   it('say when a drained container has less air than the roots need', () => {
     const request = { container: slab, medium, depletion: percent(20) as never, lowerLimit: waterContent(0.3) }
     const limits = irrigationLimits({ ...request, minAir: percent(15) })
-    expect(limits.full).toEqual({ waterContent: 0.93 - 0.15, limit: 'min-air' })
+    expect(limits.fullPoint).toEqual({ waterContent: 0.93 - 0.15, limit: 'min-air' })
     expect(limits.findings).toContainEqual(
       expect.objectContaining({ code: 'air-below-min', level: 'caution', value: 0.93 - capacity }),
     )

@@ -76,7 +76,7 @@ describe('limits of a container', () => {
   const said = (full: number, refill: number, bottomSuctionAtRefill: number, air: number, more: object = {}) =>
     limitFindings(
       { container: { height: 10 }, minAir: 0.1, ...more } as never,
-      { full: { waterContent: full }, refill: { waterContent: refill }, bottomSuctionAtRefill } as never,
+      { fullPoint: { waterContent: full }, refillPoint: { waterContent: refill }, bottomSuctionAtRefill } as never,
       air,
     ).map(({ code }) => code)
   it('leave no room where they are one, nor air below what is asked, nor buffer above a suction of 100 cm', () => {

@@ -27,7 +27,7 @@ describe('the search of the documentation', () => {
     ['refill point', 'irrigationLimits'],
     ['spot check', 'meanWithConfidence'],
     ['calibrate my probe', 'calibrateTwoPoint'],
-    ['rockwool', 'rehearsalScene'],
+    ['rockwool', 'rehearsalScenario'],
     ['Topp 1980', 'waterContentTopp1980'],
   ])('%s leads to %s among the first functions', (query, name) => {
     expect(titles(query)).toContain(name)

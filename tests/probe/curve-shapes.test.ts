@@ -327,7 +327,7 @@ describe('a kept calibration that somebody changed', () => {
 describe('uncertainty and agreement', () => {
   it('need no slope where the reading has no noise, and one degree of freedom is enough', () => {
     const root = fitted([1, 4, 9], [0.1, 0.21, 0.3], 'square-root')
-    const uncertain = calibratedUncertainty({ calibration: root, reading: rawReading(0), readingSd: 0 })
+    const uncertain = calibratedUncertainty({ calibration: root, reading: rawReading(0), standardDeviation: 0 })
     expect(uncertain).toMatchObject({ fromReading: 0, degreesOfFreedom: 1 })
     expect(uncertain.standardUncertainty).toBeGreaterThan(0)
   })

@@ -69,7 +69,7 @@ describe('the correction from a period without use', () => {
     expect(off(found.temperature, 0.0015)).toBeLessThan(3.5)
     expect(off(found.bulkEC, 0.04)).toBeLessThan(3.5)
     expect(off(found.hours, -1e-4)).toBeLessThan(3.5)
-    expect(Math.abs(found.residualSd / 0.002 - 1)).toBeLessThan(0.12)
+    expect(Math.abs(found.residualStandardDeviation / 0.002 - 1)).toBeLessThan(0.12)
     expect(Math.abs(found.serialCorrelation)).toBeLessThan(0.15)
     expect(found.findings).toEqual([])
   })
@@ -102,7 +102,7 @@ describe('the correction from a period without use', () => {
     // Without the salt its slow wave stays in the residuals.
     const blind = fitNoUseCorrection({ waterContents, temperatures, hours })
     expect(blind.serialCorrelation).toBeGreaterThan(0.8)
-    const plain = blind.residualSd / Math.sqrt(n * 8)
+    const plain = blind.residualStandardDeviation / Math.sqrt(n * 8)
     expect(blind.temperature.standardError).toBeGreaterThan(2.5 * plain)
   })
   it('says when a slope is not proven, and when a reading lies outside the record', () => {

@@ -37,7 +37,7 @@ checkPublished('dielectric', 'calib.linear_fit', ({ x, y }) => {
     intercept: scale * intercept,
     r2: statistics?.rSquared,
     rmse: scale * (statistics?.rmse ?? Number.NaN),
-    see: scale * (statistics?.residualSd ?? Number.NaN),
+    see: scale * (statistics?.residualStandardDeviation ?? Number.NaN),
     se_slope: scale * (statistics?.standardErrors[1] ?? Number.NaN),
   }
 })
@@ -48,7 +48,7 @@ checkPublished('dielectric', 'calib.sqrt_fit', ({ eps, theta }) => {
   }))
   const { coefficients, statistics } = fitCalibration({ samples, form: 'square-root' })
   const [b, a] = coefficients
-  return { a, b, r2: statistics?.rSquared, rmse: statistics?.rmse, see: statistics?.residualSd }
+  return { a, b, r2: statistics?.rSquared, rmse: statistics?.rmse, see: statistics?.residualStandardDeviation }
 })
 checkPublished('dielectric', 'calib.poly_fit', ({ x, y, order }) => {
   expect(order).toBe(2)
@@ -98,7 +98,9 @@ describe('a fitted calibration', () => {
             samples: X.map((r, i) => sample(r, Y[i]!, w)).reverse(),
             form: form as 'line',
           })
-          expect(Math.abs((a.statistics?.residualSd ?? 0) - (b.statistics?.residualSd ?? 1))).toBeLessThan(1e-12)
+          expect(
+            Math.abs((a.statistics?.residualStandardDeviation ?? 0) - (b.statistics?.residualStandardDeviation ?? 1)),
+          ).toBeLessThan(1e-12)
           expect(Math.abs(a.coefficients[1]! / b.coefficients[1]! - 1)).toBeLessThan(1e-8)
         },
       ),
@@ -169,7 +171,7 @@ describe('a fitted calibration', () => {
   it('takes the mean of samples with one reading and says what they scatter', () => {
     const calibration = fitted([300, 300, 600, 900], [0.04, 0.06, 0.4, 0.8], 'monotone-cubic')
     expect(calibration.knots[0]?.waterContent).toBeCloseTo(0.05, 15)
-    expect(calibration.statistics?.residualSd).toBeCloseTo(Math.sqrt(2) * 0.01, 12)
+    expect(calibration.statistics?.residualStandardDeviation).toBeCloseTo(Math.sqrt(2) * 0.01, 12)
   })
   it('warns of an extrapolation, of what cannot be, and of a curve that has turned', () => {
     const calibration = fitted([4, 8, 15, 22, 30, 41, 52], [0.06, 0.15, 0.27, 0.37, 0.47, 0.58, 0.67], 'quadratic')
@@ -223,7 +225,7 @@ describe('the uncertainty of a fitted calibration', () => {
     expect(y2).toBeCloseTo(0.00218, 5)
     expect(calibration.statistics?.standardErrors[0]).toBeCloseTo(0.0029, 4)
     expect(calibration.statistics?.standardErrors[1]).toBeCloseTo(0.00067, 5)
-    expect(calibration.statistics?.residualSd).toBeCloseTo(Math.sqrt(0.000110096583109 / 9), 12)
+    expect(calibration.statistics?.residualStandardDeviation).toBeCloseTo(Math.sqrt(0.000110096583109 / 9), 12)
     const at30 = calibratedUncertainty({ calibration, reading: rawReading(10) })
     expect(at30.waterContent - 0.5).toBeCloseTo(-0.1494, 4)
     expect(at30.fromCoefficients).toBeCloseTo(0.0041, 4)
@@ -231,7 +233,7 @@ describe('the uncertainty of a fitted calibration', () => {
   })
   it('adds the noise of the reading by the slope, and refuses a calibration that leaves nothing to judge', () => {
     const calibration = fitted(X, Y, 'square-root')
-    const noisy = calibratedUncertainty({ calibration, reading: rawReading(600), readingSd: 4 })
+    const noisy = calibratedUncertainty({ calibration, reading: rawReading(600), standardDeviation: 4 })
     const slope = (r: number) => applyCalibration(calibration, rawReading(r)).waterContent
     expect(noisy.fromReading).toBeCloseTo((4 * (slope(600.01) - slope(599.99))) / 0.02, 8)
     expect(noisy.standardUncertainty ** 2).toBeCloseTo(
@@ -244,6 +246,9 @@ describe('the uncertainty of a fitted calibration', () => {
       () => calibratedUncertainty({ calibration: fitted(X, Y, 'monotone-cubic'), reading: rawReading(500) }),
       'calibration',
     )
-    expectInputError(() => calibratedUncertainty({ calibration, reading: rawReading(0), readingSd: 1 }), 'reading')
+    expectInputError(
+      () => calibratedUncertainty({ calibration, reading: rawReading(0), standardDeviation: 1 }),
+      'reading',
+    )
   })
 })

@@ -21,11 +21,11 @@ const every300 = (waterContent: readonly number[]) => ({ time: waterContent.map(
 
 describe('a level behind a shot', () => {
   const settled = (waterContent: readonly number[], shots: readonly object[]) =>
-    call(findSettledLevels, { ...every300(waterContent), shots, settle: 900, maxStep: 400 })
+    call(findSettledLevels, { ...every300(waterContent), shots, drainTime: 900, maxStep: 400 })
   it('is that of the first reading after the drain, or is not known for what came first', () => {
     const one = shotOf(0, 1, 0.5, 0.6)
     expect(settled([0.5, 0.6, 0.58, 0.56, 0.55, 0.54], [one])).toEqual([
-      { known: true, level: 0.55, drainBack: expect.closeTo(0.05, 12), kept: expect.closeTo(0.05, 12) },
+      { known: true, level: 0.55, drainBack: expect.closeTo(0.05, 12), retained: expect.closeTo(0.05, 12) },
     ])
     expect(settled([0.5, 0.6, 0.58, 0.56], [one])).toEqual([{ known: false, reason: 'record-ends' }])
     const next = shotOf(2, 3, 0.58, 0.65)
@@ -36,7 +36,7 @@ describe('a level behind a shot', () => {
   })
   it('counts for the plateau from the drain to three times of it, and not beyond the next shot', () => {
     const plateau = (waterContent: readonly number[], shots: readonly object[]) =>
-      call(plateauAfterDrain, { ...every300(waterContent), shots, settle: 600 })
+      call(plateauAfterDrain, { ...every300(waterContent), shots, drainTime: 600 })
     const away = Number.NaN
     // Read from 600 to 1,800 s behind the peak.
     const late = [0.5, 0.6, away, away, away, away, away, 0.55]
@@ -52,7 +52,7 @@ describe('a level behind a shot', () => {
 describe('a dry-down', () => {
   it('is made of readings, not of times at which one is missing', () => {
     const found = (waterContent: readonly number[]) =>
-      call(findDryDowns, { ...every300(waterContent), shots: [], settle: 0, maxStep: 3600, minDuration: 600 })
+      call(findDryDowns, { ...every300(waterContent), shots: [], drainTime: 0, maxStep: 3600, minDuration: 600 })
     const away = Number.NaN
     expect(found([0.5, away, away, 0.49])).toEqual([])
     expect(found([0.5, away, 0.495, 0.49])).toMatchObject([{ first: 0, last: 3, start: 0, end: 900 }])

@@ -44,7 +44,7 @@ describe('dry-downs', () => {
       time,
       waterContent: time.map((_, i) => 0.6 - 0.001 * i),
       shots,
-      settle: 600,
+      drainTime: 600,
       maxStep: 900,
       minDuration: 600,
       ...more,
@@ -67,8 +67,8 @@ describe('dry-downs', () => {
       { start: -7200, end: 0 },
       { start: 20_400, end: 30_000 },
     ]
-    const series = { time, waterContent: time.map((t) => 0.6 - 1e-6 * t), shots: [], settle: 0, maxStep: 900 }
-    expect(call(overnightDryDowns, { ...series, light })).toMatchObject([{ known: true, dark: 0, lasted: 17_700 }])
+    const series = { time, waterContent: time.map((t) => 0.6 - 1e-6 * t), shots: [], drainTime: 0, maxStep: 900 }
+    expect(call(overnightDryDowns, { ...series, light })).toMatchObject([{ known: true, dark: 0, duration: 17_700 }])
   })
   it('tell when they come to a refill point from three readings on', () => {
     const line = { slopePerHour: -0.01, slopeError: 0.001, readings: 3, r2: 1, last: 0.5 }
@@ -157,7 +157,7 @@ describe('probes side by side', () => {
     expect(compared(steady, 4, 0.9 * 2 ** -7).findings).toMatchObject([{ code: 'rises-away' }])
   })
   it('are said to be so many times as noisy as their neighbours', () => {
-    const finding = { code: 'noisy', level: 'caution', about: 'A', deviation: 0.03, usual: 0.01 }
+    const finding = { code: 'noisy', level: 'caution', about: 'A', standardDeviation: 0.03, usual: 0.01 }
     expect(JSON.stringify(explainRecordFinding(finding as never))).toContain('3.0 times the noise')
   })
 })
@@ -171,7 +171,7 @@ describe('a plateau', () => {
       drainEC: day.map(() => 2),
       containerCapacity: 0.71,
     })
-    expect(findings).toEqual([{ code: 'above-capacity', level: 'caution', max: 0.72, capacity: 0.71 }])
+    expect(findings).toEqual([{ code: 'above-capacity', level: 'caution', max: 0.72, containerCapacity: 0.71 }])
   })
 })
 
@@ -195,7 +195,7 @@ describe('a log', () => {
   it('is judged by the stretch that covers it, in whatever order stretches come', () => {
     const stretch = (start: number, end: number) => ({ start, end, first: 0, last: 1 })
     const matched = (segments: readonly object[]) =>
-      call(matchShots, { shots: [], log: [500, 5000, 9000], segments, latest: 600, slack: 60 })
+      call(matchShots, { shots: [], log: [500, 5000, 9000], segments, maxLag: 600, maxLead: 60 })
     const segments = [stretch(0, 2000), stretch(4000, 6000), stretch(8000, 8500)]
     for (const order of [segments, [...segments].reverse()])
       expect(matched(order)).toMatchObject({ withoutRise: [0, 1], notJudged: [2] })

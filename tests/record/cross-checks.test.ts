@@ -40,7 +40,7 @@ function withShots(at: readonly number[], missing: readonly [number, number] = [
 function matchesOf(series: { time: number[]; waterContent: number[] }, log: number[]) {
   const shots = findShots({ ...series, ...limits })
   const segments = splitRecord({ time: series.time, value: series.waterContent, maxStep: minutes(8) })
-  return { shots, ...matchShots({ shots, log, segments, latest: minutes(15), slack: minutes(5) }) }
+  return { shots, ...matchShots({ shots, log, segments, maxLag: minutes(15), maxLead: minutes(5) }) }
 }
 
 describe('the log of the valve', () => {
@@ -83,10 +83,10 @@ describe('the log of the valve', () => {
     const touched = content.map((x, i) => (i === 53 ? 0.2 : i === 150 ? 0.7 : x))
     const flags = spikeTest({ value: touched, suspect: 0.004, fail: 0.02 })
     expect(flags[51]).toBe(3)
-    const excused = clearShotRises({ time, value: touched, flags, log: [50 * 300 - 60], lasts: minutes(30) })
+    const excused = clearShotRises({ time, value: touched, flags, log: [50 * 300 - 60], responseTime: minutes(30) })
     expect([excused[51], excused[53], excused[150]]).toEqual([1, 4, 4])
     expectInputError(
-      () => clearShotRises({ time, value: content, flags: flags.slice(1), log: [], lasts: minutes(3) }),
+      () => clearShotRises({ time, value: content, flags: flags.slice(1), log: [], responseTime: minutes(3) }),
       'flags',
     )
   })
@@ -173,7 +173,7 @@ describe('what else betrays a probe', () => {
     ).toEqual(['reading-rises-with-salt', 'above-capacity'])
   })
   it('shots that it hardly sees', () => {
-    const shots = [0.03, 0.029, 0.031].map((rise) => ({ rise: waterContentChange(rise), kept: litres(0.36) }))
+    const shots = [0.03, 0.029, 0.031].map((rise) => ({ rise: waterContentChange(rise), retained: litres(0.36) }))
     expect(responseToShots({ shots, substrateVolume: litres(12) })).toMatchObject({
       share: expect.closeTo(1, 9),
       findings: [],

@@ -48,7 +48,7 @@ describe('dry-downs', () => {
     const found = findDryDowns({
       ...series,
       shots,
-      settle: minutes(15),
+      drainTime: minutes(15),
       maxStep: minutes(8),
       minDuration: hours(2),
       light,
@@ -66,10 +66,16 @@ describe('dry-downs', () => {
       'night',
     ])
     for (const { regime, line } of found) expect(line.slopePerHour).toBeCloseTo(regime === 'day' ? -0.006 : -0.002, 6)
-    const untold = findDryDowns({ ...series, shots, settle: minutes(15), maxStep: minutes(8), minDuration: hours(2) })
+    const untold = findDryDowns({
+      ...series,
+      shots,
+      drainTime: minutes(15),
+      maxStep: minutes(8),
+      minDuration: hours(2),
+    })
     expect(untold.every(({ regime }) => regime === 'not-told')).toBe(true)
   })
-  it('never hold a reading of a shot, of its drain, or two sides of a seam', () => {
+  it('never hold a reading of a shot, of its drain, or two sides of a break', () => {
     const series = threeDays(0.0005)
     fc.assert(
       fc.property(
@@ -82,7 +88,7 @@ describe('dry-downs', () => {
             time,
             waterContent: series.waterContent,
             shots,
-            settle: minutes(15),
+            drainTime: minutes(15),
             maxStep: minutes(8),
             minDuration: minutes(20),
             light,
@@ -112,7 +118,7 @@ describe('dry-downs', () => {
     const firstBehind = (lost: number, shift: number) => {
       const left = without(lost, shift)
       const shots = findShots({ ...left, ...limits })
-      const found = findDryDowns({ ...left, shots, settle: hours(1), maxStep: minutes(8), minDuration: hours(2) })
+      const found = findDryDowns({ ...left, shots, drainTime: hours(1), maxStep: minutes(8), minDuration: hours(2) })
       return left.time[found.find(({ first }) => first > before)!.first]
     }
     expect(firstBehind(0, 0)).toBe(16 * 3600 + 600)
@@ -122,7 +128,7 @@ describe('dry-downs', () => {
   it('of the night are told by night, with what spoils them', () => {
     const series = threeDays()
     const shots = findShots({ ...series, ...limits })
-    const input = { ...series, shots, settle: minutes(15), maxStep: minutes(8), light }
+    const input = { ...series, shots, drainTime: minutes(15), maxStep: minutes(8), light }
     const nights = overnightDryDowns(input)
     expect(nights.map(({ dark }) => dark / 3600)).toEqual([-4, 20, 44, 68])
     expect(nights[0]).toMatchObject({ known: false })
@@ -131,7 +137,7 @@ describe('dry-downs', () => {
     if (first?.known && second?.known) {
       expect(first.fall).toBeCloseTo((0.002 * (10 * 3600 - 300)) / 3600, 9)
       expect(first.evening - first.morning).toBeCloseTo(first.fall, 12)
-      expect(first.lasted).toBe(10 * 3600 - 300)
+      expect(first.duration).toBe(10 * 3600 - 300)
     }
     const gap = series.waterContent.map((x, i) => (i >= 290 && i < 320 ? Number.NaN : x))
     expect(overnightDryDowns({ ...input, waterContent: gap })[1]).toMatchObject({
@@ -164,16 +170,16 @@ describe('a shot after its peak', () => {
   it('keeps and loses together what it rose by', () => {
     const series = threeDays()
     const shots = findShots({ ...series, ...limits })
-    const settled = findSettledLevels({ ...series, shots, settle: minutes(10), maxStep: minutes(8) })
+    const settled = findSettledLevels({ ...series, shots, drainTime: minutes(10), maxStep: minutes(8) })
     expect(settled.filter(({ known }) => known)).toHaveLength(24)
     settled.forEach((one, i) => {
-      if (one.known) expect(one.kept + one.drainBack).toBeCloseTo(shots[i]?.rise as number, 12)
+      if (one.known) expect(one.retained + one.drainBack).toBeCloseTo(shots[i]?.rise as number, 12)
     })
     const gap = findSettledLevels({
       time: [0, 300, 600, 4000],
       waterContent: [0.5, 0.52, 0.53, 0.52],
       shots: findShots({ time: [0, 300, 600], waterContent: [0.5, 0.52, 0.53], ...limits }),
-      settle: minutes(10),
+      drainTime: minutes(10),
       maxStep: minutes(8),
     })
     expect(gap).toMatchObject([{ known: false, reason: 'gap' }])

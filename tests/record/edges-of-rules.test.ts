@@ -32,7 +32,7 @@ describe('what is told only from enough readings', () => {
   it('is what a probe sees of shots: half and one and a half are believed, two shots are few', () => {
     // 1 L into 10 L rises by 0.1.
     const seen = (...rises: number[]) =>
-      responseToShots({ shots: rises.map((rise) => ({ rise, kept: 1 })) as never, substrateVolume: litres(10) })
+      responseToShots({ shots: rises.map((rise) => ({ rise, retained: 1 })) as never, substrateVolume: litres(10) })
     expect(seen(0.1, 0.1).findings).toEqual([{ code: 'few-shots', level: 'note', shots: 2 }])
     expect(seen(0.05, 0.05, 0.05)).toEqual({ share: 0.5, shots: 3, findings: [] })
     expect(seen(0.15, 0.15, 0.15).findings).toEqual([])
@@ -68,7 +68,7 @@ describe('a night', () => {
       time,
       waterContent: time.map(() => 0.6),
       shots: [],
-      settle: 0,
+      drainTime: 0,
       maxStep: 900,
       light: [
         { start: 21_600, end: 72_000 },
@@ -82,7 +82,7 @@ describe('a night', () => {
       { start: 0, end: 36_000 },
       { start: 36_000, end: 72_000 },
     ]
-    const series = { time: [0, 600, 1200], waterContent: [0.6, 0.6, 0.6], shots: [], settle: 0, maxStep: 900 }
+    const series = { time: [0, 600, 1200], waterContent: [0.6, 0.6, 0.6], shots: [], drainTime: 0, maxStep: 900 }
     expect(overnightDryDowns({ ...series, light } as never)).toEqual([])
   })
 })
@@ -113,7 +113,7 @@ describe('noise of a rounded record', () => {
     const typical = (0.025 * 20.5) / 21
     expect(estimateNoise({ value })).toMatchObject({
       step: expect.closeTo(0.1, 12),
-      deviation: expect.closeTo((1.4826 * typical) / Math.sqrt(1.5), 12),
+      standardDeviation: expect.closeTo((1.4826 * typical) / Math.sqrt(1.5), 12),
       readings: 41,
     })
   })

@@ -172,13 +172,13 @@ describe('the plateau after drain', () => {
     const series = { time: content.map((_, i) => i * 300), waterContent: content }
     const shots = findShots({ ...series, ...limits })
     expect(shots).toHaveLength(6)
-    const plateau = plateauAfterDrain({ ...series, shots, settle: minutes(14) })
+    const plateau = plateauAfterDrain({ ...series, shots, drainTime: minutes(14) })
     expect(plateau).toMatchObject({ known: true, shots: 3 })
     // Shots that leave it below full settle lower: of 0.6100 to 0.6105 the upper half is 0.6103 to 0.6105.
     if (plateau.known) expect(plateau.level).toBeCloseTo(0.6104, 6)
   })
   it('is not known from fewer than three shots', () => {
-    expect(plateauAfterDrain({ time: [0], waterContent: [0.5], shots: [], settle: hours(1) })).toMatchObject({
+    expect(plateauAfterDrain({ time: [0], waterContent: [0.5], shots: [], drainTime: hours(1) })).toMatchObject({
       known: false,
     })
   })

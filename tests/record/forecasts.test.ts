@@ -239,7 +239,7 @@ describe('time to a level', () => {
 
   it('refuses milliseconds, senseless limits and states that were changed', () => {
     expect(() => forecaster.step(forecaster.start, { time: 1.6e12, waterContent: 0.5 })).toThrow('milliseconds')
-    expect(() => forecastLevel({ ...settings, settle: minutes(2000) })).toThrow('settle')
+    expect(() => forecastLevel({ ...settings, drainTime: minutes(2000) })).toThrow('drainTime')
     const state = run(days(4, 2))
     expect(() => forecastTimeToLevel({ state, level: 5 as WaterContent })).toThrow('level')
     expect(() => fallAhead({ state, ahead: hours(30) })).toThrow('ahead')

@@ -70,10 +70,10 @@ function learntOf(state: LevelState, readings: readonly Reading[], foot: number)
 
 describe('what is learnt of a record', () => {
   it.each([1, 2, 3, 4, 5, 6])('is that of its dry-downs, one by one: %i', (seed) => {
-    const settings = { minRise: 0.02, maxRiseTime: 1800, maxStep: 1800, settle: seed % 2 ? 900 : 1200 } as never
+    const settings = { minRise: 0.02, maxRiseTime: 1800, maxStep: 1800, drainTime: seed % 2 ? 900 : 1200 } as never
     const forecaster = forecastLevel(settings)
     const watch = watchShots(settings)
-    const { settle, maxStep } = settings as { settle: number; maxStep: number }
+    const { drainTime, maxStep } = settings as { drainTime: number; maxStep: number }
     let [state, shots, wanted] = [forecaster.start, watch.start, forecaster.start]
     let dry: Reading[] = []
     let settled = Infinity
@@ -88,11 +88,11 @@ describe('what is learnt of a record', () => {
       shots = next
       for (const { start, peak } of ended) {
         close(start)
-        settled = peak + settle
+        settled = peak + drainTime
       }
       if (last === null || time <= last || time - last > maxStep) {
         close(Infinity)
-        settled = time + settle
+        settled = time + drainTime
       }
       const dries = shots.rise === null && time >= settled
       if (dries) dry.push([time, waterContent])

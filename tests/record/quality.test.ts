@@ -45,7 +45,7 @@ checkPublished('irrigation', 'qc.gap', ({ t, expected, factor }) => ({
 }))
 
 checkPublished('irrigation', 'qc.wmo_step', ({ x, index, s }) => {
-  const step = wmoStepConsistency({ before: x[index - 1], value: x[index], after: x[index + 1], deviation: s })
+  const step = wmoStepConsistency({ before: x[index - 1], value: x[index], after: x[index + 1], standardDeviation: s })
   return { sum: step.distance, limit: step.limit, consistent: Number(step.consistent) }
 })
 
@@ -188,15 +188,15 @@ describe('quality tests', () => {
   })
 })
 
-describe('seams', () => {
+describe('breaks', () => {
   it('are exactly the places that the gap test flags', () => {
     fc.assert(
       fc.property(fc.array(fc.integer({ min: -3, max: 8 }), { maxLength: 100 }), (steps) => {
         let now = 0
         const time = [0, ...steps.map((step) => (now += step * 100))]
         const flags = timeGapTest({ time, expectedStep: seconds(300) })
-        const seams = findTimeBreaks({ time, expectedStep: seconds(300) })
-        expect(seams.map((seam) => seam.index)).toEqual(time.flatMap((_, i) => (i > 0 && flags[i] !== 1 ? [i] : [])))
+        const breaks = findTimeBreaks({ time, expectedStep: seconds(300) })
+        expect(breaks.map(({ index }) => index)).toEqual(time.flatMap((_, i) => (i > 0 && flags[i] !== 1 ? [i] : [])))
       }),
     )
   })
@@ -209,7 +209,7 @@ describe('seams', () => {
   })
 })
 
-describe('seams of readings', () => {
+describe('breaks of readings', () => {
   it('take a missing stretch for a gap where the readings are given', () => {
     const time = Array.from({ length: 20 }, (_, i) => 300 * i)
     const value = time.map((_, i) => (i >= 4 && i < 16 ? Number.NaN : 0.5))
@@ -219,7 +219,7 @@ describe('seams of readings', () => {
     ])
   })
   it('name a time that is not there', () => {
-    expect(findTimeBreaks({ time: [0, Number.NaN, 600], expectedStep: minutes(5) }).map((seam) => seam.kind)).toEqual([
+    expect(findTimeBreaks({ time: [0, Number.NaN, 600], expectedStep: minutes(5) }).map(({ kind }) => kind)).toEqual([
       'no-time',
       'no-time',
     ])
@@ -239,7 +239,7 @@ describe('the step test of meteorological services', () => {
             before: value[i - 1]!,
             value: value[i]!,
             after: value[i + 1]!,
-            deviation,
+            standardDeviation: deviation,
           })
           if (Math.abs(step.distance - step.limit) > 1e-9) expect(flags[i]).toBe(step.consistent ? 1 : 3)
         }

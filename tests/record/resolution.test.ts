@@ -38,8 +38,8 @@ describe('noise of rounded readings', () => {
       const noise = estimateNoise({ value })
       if (!noise.known) throw new Error(noise.reason)
       const real = 0.001 * Math.sqrt(share ** 2 + 1 / 12)
-      expect(noise.deviation / real).toBeGreaterThan(0.7)
-      expect(noise.deviation / real).toBeLessThan(1.3)
+      expect(noise.standardDeviation / real).toBeGreaterThan(0.7)
+      expect(noise.standardDeviation / real).toBeLessThan(1.3)
       expect(noise.step).toBeCloseTo(0.001, 9)
     },
   )
@@ -228,7 +228,7 @@ describe('states that were kept', () => {
 })
 
 describe('a level that climbs between shots', () => {
-  const limits = { settle: minutes(0), maxStep: hours(1), minDuration: hours(2) }
+  const limits = { drainTime: minutes(0), maxStep: hours(1), minDuration: hours(2) }
   const time = Array.from({ length: 96 }, (_, i) => 900 * i)
   const climbs = (content: number[]) =>
     findClimbs({
@@ -311,12 +311,12 @@ describe('words', () => {
     for (const finding of [
       { code: 'falls-away', level: 'caution', about: 'A', perDay: -0.01 },
       { code: 'rises-away', level: 'caution', about: 'A', perDay: 0.01 },
-      { code: 'noisy', level: 'caution', about: 'A', deviation: 0.006, usual: 0.001 },
+      { code: 'noisy', level: 'caution', about: 'A', standardDeviation: 0.006, usual: 0.001 },
       { code: 'probe-sees-little', level: 'caution', share: 0.3 },
       { code: 'probe-sees-much', level: 'caution', share: 1.8 },
       { code: 'few-shots', level: 'note', shots: 2 },
       { code: 'reading-rises-with-salt', level: 'caution', levelPerDay: 0.004, drainPerDay: 0.3 },
-      { code: 'above-capacity', level: 'caution', max: 0.7, capacity: 0.65 },
+      { code: 'above-capacity', level: 'caution', max: 0.7, containerCapacity: 0.65 },
     ] as const)
       expect(explainRecordFinding(finding).message).toMatch(/\d/)
   })

@@ -15,10 +15,12 @@ describe('rises after shots', () => {
     const time = [0, 300, 600, 900, 1200, 1500]
     const value = [0.5, 0.5, 0.56, 0.55, 0.3, 0.549]
     const flags = Uint8Array.from([1, 1, 3, 3, 4, 4])
-    expect([...clearShotRises({ time, value, flags, log: [310], lasts: minutes(30) })]).toEqual([1, 1, 1, 1, 4, 1])
+    expect([...clearShotRises({ time, value, flags, log: [310], responseTime: minutes(30) })]).toEqual([
+      1, 1, 1, 1, 4, 1,
+    ])
     // Without a shot, or long after it, nothing is.
     for (const log of [[], [-7200]])
-      expect([...clearShotRises({ time, value, flags, log, lasts: minutes(30) })]).toEqual([...flags])
+      expect([...clearShotRises({ time, value, flags, log, responseTime: minutes(30) })]).toEqual([...flags])
     expect(spikeTest({ value, suspect: 0.02 as never, fail: 0.05 as never })[4]).toBe(QUALITY.fail)
   })
 })
@@ -39,7 +41,7 @@ describe('dry-downs by day and night', () => {
       waterContent,
       shots: [],
       light,
-      settle: minutes(0),
+      drainTime: minutes(0),
       maxStep: minutes(8),
       minDuration: hours(1),
     } as never)

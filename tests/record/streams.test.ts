@@ -167,7 +167,7 @@ describe('readings that come in one by one', () => {
 })
 
 describe('stretches of a record', () => {
-  it('hold every good reading once and no seam', () => {
+  it('hold every good reading once and no break', () => {
     fc.assert(
       fc.property(records, ({ time, value }) => {
         const segments = splitRecord({ time, value, maxStep: minutes(12) })
@@ -197,13 +197,13 @@ describe('noise', () => {
     const value = Array.from({ length: 5000 }, (_, i) => 0.6 - 0.0004 * (i % 50) + 0.001 * normal())
     const noise = estimateNoise({ value })
     expect(noise).toMatchObject({ known: true, resolved: true })
-    if (noise.known) expect(noise.deviation / 0.001).toBeCloseTo(1, 1)
+    if (noise.known) expect(noise.standardDeviation / 0.001).toBeCloseTo(1, 1)
   })
   it('below the steps of the readings is said to be unresolved', () => {
     const value = Array.from({ length: 300 }, (_, i) => Math.round(60 - i / 30) / 100)
     expect(estimateNoise({ value })).toMatchObject({ known: true, resolved: false })
     const noise = estimateNoise({ value })
-    if (noise.known) expect(noise.deviation).toBeCloseTo(0.01 / Math.sqrt(12), 9)
+    if (noise.known) expect(noise.standardDeviation).toBeCloseTo(0.01 / Math.sqrt(12), 9)
     const normal = normalFrom(8)
     const fine = Array.from({ length: 3000 }, () => 0.6 + 0.001 * normal())
     const rounded = fine.map((x) => Math.round(x * 1000) / 1000)

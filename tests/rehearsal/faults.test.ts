@@ -4,15 +4,15 @@ import {
   litres,
   type Observation,
   rehearsalFaults,
-  rehearsalScene,
+  rehearsalScenario,
   rehearse,
   seconds,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { credulous, idle, witness } from './controllers.js'
 
-const scene = rehearsalScene('coir-dust')
-const zone = { ...scene.zone, has: { flowMeter: true, drainGauge: true, valveContact: true, mainValve: true } }
+const scenario = rehearsalScenario('coir-dust')
+const zone = { ...scenario.zone, has: { flowMeter: true, drainGauge: true, valveContact: true, mainValve: true } }
 const FROM = hours(8)
 const UNTIL = hours(20)
 
@@ -20,11 +20,11 @@ const UNTIL = hours(20)
 function history(fault?: FaultName): { seen: string[]; restarts: number; sums: string } {
   const seen: Observation[] = []
   const controller = witness(seen, ({ waterContent }, calls) => ({
-    open: waterContent < scene.lower,
+    open: waterContent < scenario.lower,
     closeAfter: calls % 2 === 0 ? 330 : 200,
   }))
   const faults = fault === undefined ? [] : [{ fault, from: FROM, until: UNTIL }]
-  const run = { ...scene, zone, controller, days: 1, seed: 11, pollEvery: seconds(300), keepCourse: false, faults }
+  const run = { ...scenario, zone, controller, days: 1, seed: 11, pollEvery: seconds(300), keepCourse: false, faults }
   const { faults: _, findings: __, timeToAlarm: ___, timeToFirstAlarms: ____, ...sums } = rehearse(run)
   const exact = (_key: string, value: unknown) => (typeof value === 'number' ? `${value}` : value)
   return {
@@ -50,7 +50,7 @@ describe('each fault acts while it lasts, and not before', () => {
 const sent = (fault: FaultName, hour: number, size?: number) => {
   const seen: Observation[] = []
   const list = [{ fault, from: hours(1), ...(size === undefined ? {} : { size }) }]
-  rehearse({ ...scene, zone, controller: witness(seen), days: 1, seed: 3, faults: list })
+  rehearse({ ...scenario, zone, controller: witness(seen), days: 1, seed: 3, faults: list })
   return seen[hour * 60]?.readings
 }
 describe('what a broken probe sends', () => {
@@ -90,7 +90,7 @@ describe('what a broken probe sends', () => {
 describe('clocks and messages', () => {
   const clock = (fault: FaultName) => {
     const seen: Observation[] = []
-    rehearse({ ...scene, controller: witness(seen), days: 1, seed: 3, faults: [{ fault, from: hours(2) }] })
+    rehearse({ ...scenario, controller: witness(seen), days: 1, seed: 3, faults: [{ fault, from: hours(2) }] })
     return seen
   }
   const start = 1779148800
@@ -124,9 +124,9 @@ describe('clocks and messages', () => {
 describe('water that does not come, or comes unasked', () => {
   const watered = (fault: FaultName, change: object = {}) =>
     rehearse({
-      ...scene,
+      ...scenario,
       zone,
-      controller: credulous(scene.lower),
+      controller: credulous(scenario.lower),
       days: 2,
       seed: 3,
       faults: [{ fault, from: hours(1), ...change }],
@@ -137,26 +137,26 @@ describe('water that does not come, or comes unasked', () => {
   })
   it('a stuck valve gives against the will of the controller, unless the main valve is closed', () => {
     const faults = [{ fault: 'valve-stuck-open' as const, from: hours(1), until: hours(3) }]
-    const open = rehearse({ ...scene, zone, controller: idle, days: 1, seed: 3, faults })
+    const open = rehearse({ ...scenario, zone, controller: idle, days: 1, seed: 3, faults })
     expect(open.unordered).toBeCloseTo(12, 0)
     expect(open.findings.map(({ code }) => code)).toContain('beyond-limit-of-day-against-will')
     const shut = { ...idle, order: () => ({ open: false, mainOpen: false }) }
-    expect(rehearse({ ...scene, zone, controller: shut, days: 1, seed: 3, faults }).given).toBe(0)
+    expect(rehearse({ ...scenario, zone, controller: shut, days: 1, seed: 3, faults }).given).toBe(0)
   })
   it('a valve that does not close by itself runs on until it is told', () => {
     const seen: Observation[] = []
     const once = witness(seen, (_, calls) => ({ open: calls === 100, closeAfter: 60 }))
-    const plain = rehearse({ ...scene, controller: once, days: 1, seed: 3, pollEvery: seconds(600) })
+    const plain = rehearse({ ...scenario, controller: once, days: 1, seed: 3, pollEvery: seconds(600) })
     expect(plain.given).toBeCloseTo(0.1, 2)
     const faults = [{ fault: 'valve-does-not-close-itself' as const, from: hours(1) }]
-    const stuck = rehearse({ ...scene, controller: once, days: 1, seed: 3, pollEvery: seconds(600), faults })
+    const stuck = rehearse({ ...scenario, controller: once, days: 1, seed: 3, pollEvery: seconds(600), faults })
     expect(stuck.given).toBeCloseTo(1, 1)
     expect(stuck.maxOpening).toBe(60)
     expect(stuck.unordered).toBeCloseTo(0.9, 1)
   })
   it('water by hand goes past the valve', () => {
     const outcome = rehearse({
-      ...scene,
+      ...scenario,
       controller: idle,
       days: 1,
       seed: 3,
@@ -182,7 +182,7 @@ describe('restarts', () => {
   const kept = (fault: FaultName) => {
     const restored: unknown[] = []
     rehearse({
-      ...scene,
+      ...scenario,
       controller: remembering(restored),
       days: 2,
       seed: 3,
@@ -199,7 +199,7 @@ describe('restarts', () => {
   it('after a power cut, from the whole state; nobody was called meanwhile', () => {
     const restored: unknown[] = []
     const faults = [{ fault: 'power-cut' as const, from: hours(10), until: hours(12) }]
-    rehearse({ ...scene, controller: remembering(restored), days: 1, seed: 3, faults })
+    rehearse({ ...scenario, controller: remembering(restored), days: 1, seed: 3, faults })
     expect(restored).toEqual([{ count: 600, label: 'x' }])
   })
 })
@@ -217,14 +217,14 @@ describe('what is judged', () => {
       input: () => null,
       order: (open: boolean) => ({ open, closeAfter: 3600 }),
     }
-    const outcome = rehearse({ ...scene, controller: throwing, days: 1, seed: 3 })
+    const outcome = rehearse({ ...scenario, controller: throwing, days: 1, seed: 3 })
     expect(outcome.refusals).toBe(1440 - 11)
     expect(outcome.maxOpening).toBe(660)
     expect(outcome.findings.map(({ code }) => code)).toContain('controller-threw')
   })
   it('only true opens', () => {
     const words = { ...idle, order: () => ({ open: 'yes' as unknown as boolean, closeAfter: 60 }) }
-    expect(rehearse({ ...scene, controller: words, days: 1, seed: 3 }).openings).toEqual([])
+    expect(rehearse({ ...scenario, controller: words, days: 1, seed: 3 }).openings).toEqual([])
   })
   it('a time to close that is no number never closes', () => {
     const once = {
@@ -232,10 +232,10 @@ describe('what is judged', () => {
       input: () => null,
       order: (open: boolean) => ({ open, closeAfter: Number.NaN }),
     }
-    const outcome = rehearse({ ...scene, controller: once, days: 1, seed: 3, pollEvery: seconds(60) })
+    const outcome = rehearse({ ...scenario, controller: once, days: 1, seed: 3, pollEvery: seconds(60) })
     expect(outcome.maxOpening).toBe(60)
     const deaf = { ...once, reducer: { start: 0, step: (n: number) => [n + 1, n >= 600] as const } }
-    expect(rehearse({ ...scene, controller: deaf, days: 1, seed: 3 }).maxOpening).toBe(86400 - 36000)
+    expect(rehearse({ ...scenario, controller: deaf, days: 1, seed: 3 }).maxOpening).toBe(86400 - 36000)
   })
   it('the right alarm, its time, and alarms for nothing', () => {
     const shouting = {
@@ -248,7 +248,7 @@ describe('what is judged', () => {
       alarmsFor: { 'no-water': ['tap', 'dry'] },
     }
     const faults = [{ fault: 'no-water' as const, from: hours(10) }]
-    const outcome = rehearse({ ...scene, controller: shouting, days: 1, seed: 3, faults })
+    const outcome = rehearse({ ...scenario, controller: shouting, days: 1, seed: 3, faults })
     expect(outcome.alarms).toEqual([
       { time: 6000, alarm: 'dry', right: false },
       { time: 42000, alarm: 'tap', right: true },
@@ -261,7 +261,7 @@ describe('what is judged', () => {
   it('openings without a reading that can be believed', () => {
     const faults = [{ fault: 'probes-silent' as const, from: hours(0) }]
     const blind = rehearse({
-      ...scene,
+      ...scenario,
       controller: witness([], (_, calls) => ({ open: calls % 120 === 60, closeAfter: 60 })),
       days: 1,
       seed: 3,
@@ -274,7 +274,7 @@ describe('what is judged', () => {
 })
 
 describe('refusals', () => {
-  const run = (change: object) => () => rehearse({ ...scene, controller: idle, days: 1, seed: 1, ...change })
+  const run = (change: object) => () => rehearse({ ...scenario, controller: idle, days: 1, seed: 1, ...change })
   it.each([
     ['no day', { days: 0 }, 'outside-domain'],
     ['half a day', { days: 1.5 }, 'outside-domain'],
@@ -293,12 +293,12 @@ describe('refusals', () => {
     ['feed in microsiemens', { zone: { ...zone, feedEC: 2500 } }, 'outside-domain'],
     [
       'a stress level above the full level',
-      { limits: { ...scene.limits, stressBelow: scene.limits.fullAbove } },
+      { limits: { ...scenario.limits, stressBelow: scenario.limits.fullAbove } },
       'bad-input',
     ],
-    ['no water for the day', { limits: { ...scene.limits, maxPerDay: litres(0) } }, 'outside-domain'],
+    ['no water for the day', { limits: { ...scenario.limits, maxPerDay: litres(0) } }, 'outside-domain'],
   ])('%s', (_, change, code) => expect(run(change)).toThrow(expect.objectContaining({ code })))
   it('an unknown medium is refused with the list of those there are', () => {
-    expect(() => rehearsalScene('sand' as never)).toThrow(/coir-dust/)
+    expect(() => rehearsalScenario('sand' as never)).toThrow(/coir-dust/)
   })
 })

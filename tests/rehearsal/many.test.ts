@@ -11,7 +11,7 @@ import {
   perCentimetre,
   perfectPlanner,
   rehearsalFaults,
-  rehearsalScene,
+  rehearsalScenario,
   rehearse,
   rehearseMany,
   richardsMedium,
@@ -24,7 +24,7 @@ import { describe, expect, it } from 'vitest'
 import { badNumbers, every, parseXml } from '../chart/well-formed.js'
 import { credulous, idle } from './controllers.js'
 
-const scene = rehearsalScene('coir-dust')
+const scenario = rehearsalScenario('coir-dust')
 const names = rehearsalFaults().map(({ fault }) => fault)
 
 describe('times drawn by lot', () => {
@@ -46,11 +46,11 @@ describe('times drawn by lot', () => {
 })
 
 describe('many rehearsals', () => {
-  const many = { scenes: [scene, rehearsalScene('pine-bark')], seeds: 2, days: 3 }
+  const many = { scenarios: [scenario, rehearsalScenario('pine-bark')], seeds: 2, days: 3 }
   it('sum up what single ones give, and say where the worst was', () => {
     const faults = [['probe-lifted', 'no-water']] as const
     const [row] = rehearseMany({ ...many, controllerFor: ({ lower }) => credulous(lower), faults })
-    const single = many.scenes.flatMap((one) =>
+    const single = many.scenarios.flatMap((one) =>
       [0, 1].map((seed) =>
         rehearse({
           ...one,
@@ -64,19 +64,21 @@ describe('many rehearsals', () => {
     expect(row?.runs).toBe(4)
     expect(row?.worstDayShare).toBe(Math.max(...single.map(({ worstDay }) => worstDay)) / 6)
     expect(row?.stressTime).toBeCloseTo(single.reduce((sum, { stressTime }) => sum + stressTime, 0) / 4, 6)
-    const place = (row?.worstDayIn.scene ?? 9) * 2 + (row?.worstDayIn.seed ?? 9)
+    const place = (row?.worstDayIn.scenario ?? 9) * 2 + (row?.worstDayIn.seed ?? 9)
     expect((single[place]?.worstDay ?? 0) / 6).toBe(row?.worstDayShare)
   })
   it('refuse nothing to rehearse', () => {
-    expect(() => rehearseMany({ ...many, controllerFor: () => idle, faults: [] })).toThrow(/at least one scene/)
-    expect(() => rehearseMany({ ...many, scenes: [], controllerFor: () => idle, faults: [[]] })).toThrow(/at least one/)
+    expect(() => rehearseMany({ ...many, controllerFor: () => idle, faults: [] })).toThrow(/at least one scenario/)
+    expect(() => rehearseMany({ ...many, scenarios: [], controllerFor: () => idle, faults: [[]] })).toThrow(
+      /at least one/,
+    )
   })
 })
 
 describe('references', () => {
   it('the perfect planner keeps a healthy zone without stress and with hardly more than the plants use', () => {
     for (const medium of ['stone-wool', 'coir-dust', 'sphagnum-peat-moss', 'pine-bark'] as const) {
-      const one = rehearsalScene(medium)
+      const one = rehearsalScenario(medium)
       const outcome = rehearse({ ...one, controller: perfectPlanner(one), days: 7, seed: 4 })
       expect(outcome.stressTime).toBe(0)
       expect(outcome.outsideHours).toBe(0)
@@ -89,7 +91,7 @@ describe('references', () => {
   it('the careful person stays inside the limits whatever goes wrong', () => {
     const rows = rehearseMany({
       controllerFor: carefulPerson,
-      scenes: [scene],
+      scenarios: [scenario],
       faults: names.map((name) => [name]),
       seeds: 1,
       days: 3,
@@ -118,9 +120,9 @@ describe("Richards' equation behind a rehearsal", () => {
     roots: { limits: uptakeLimitsFeddes.tomato },
     nodes: 11,
   })
-  const zone = { ...scene.zone, medium, waterContent: waterContent(0.8), probes: 1, containers: 1 }
+  const zone = { ...scenario.zone, medium, waterContent: waterContent(0.8), probes: 1, containers: 1 }
   it('conserves water and drains what is too much', () => {
-    const outcome = rehearse({ ...scene, zone, controller: credulous(0.9), days: 1, seed: 2 })
+    const outcome = rehearse({ ...scenario, zone, controller: credulous(0.9), days: 1, seed: 2 })
     expect(outcome.given).toBeGreaterThan(1)
     expect(outcome.drained).toBeGreaterThan(0.05)
     // The simulation of flow promises 1e-9 of what passes in each step.
@@ -128,7 +130,7 @@ describe("Richards' equation behind a rehearsal", () => {
   })
   it('refuses a fault that it cannot follow', () => {
     const faults = [{ fault: 'capacity-low' as const, from: hours(1) }]
-    expect(() => rehearse({ ...scene, zone, controller: idle, days: 1, seed: 2, faults })).toThrow(/capacity-low/)
+    expect(() => rehearse({ ...scenario, zone, controller: idle, days: 1, seed: 2, faults })).toThrow(/capacity-low/)
   })
 })
 
@@ -138,12 +140,12 @@ describe('the picture of a rehearsal', () => {
     { fault: 'no-water' as const, from: hours(40), until: hours(44) },
   ]
   const alarming = {
-    ...credulous(scene.lower),
+    ...credulous(scenario.lower),
     order: (open: boolean) => ({ open, closeAfter: 60, alarms: open ? ['open'] : [] }),
   }
-  const outcome = rehearse({ ...scene, controller: alarming, days: 3, seed: 1, faults })
+  const outcome = rehearse({ ...scenario, controller: alarming, days: 3, seed: 1, faults })
   it.each([360, 960])('is well formed at %i px, small, with its numbers in words', (width) => {
-    const text = chartRehearsal({ title: 'A flood (invented)', outcome, hoursFromUtc: 0, width, ...scene })
+    const text = chartRehearsal({ title: 'A flood (invented)', outcome, hoursFromUtc: 0, width, ...scenario })
     const svg = parseXml(text)
     expect(badNumbers(svg)).toEqual([])
     const words = every(svg).find(({ name }) => name === 'desc')?.text ?? ''
@@ -160,7 +162,7 @@ describe('the picture of a rehearsal', () => {
     expect(every(parseXml(wide)).filter(({ attributes }) => attributes.class === 'f0 bar0').length).toBeGreaterThan(20)
   })
   it('refuses an outcome without a course', () => {
-    const bare = rehearse({ ...scene, controller: idle, days: 1, seed: 1, keepCourse: false })
+    const bare = rehearse({ ...scenario, controller: idle, days: 1, seed: 1, keepCourse: false })
     expect(() => chartRehearsal({ title: 'x', outcome: bare, hoursFromUtc: 0 })).toThrow(/no course/)
   })
 })

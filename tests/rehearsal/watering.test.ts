@@ -2,7 +2,7 @@ import {
   type FaultName,
   perfectPlanner,
   rehearsalFaults,
-  rehearsalScene,
+  rehearsalScenario,
   rehearsedWatering,
   rehearseMany,
   seconds,
@@ -10,14 +10,14 @@ import {
 import { describe, expect, it } from 'vitest'
 
 /** The short form of `npm run rehearse`: each fault once, in one of four media by turns, and some pairs. */
-const scenes = (['stone-wool', 'coir-dust', 'sphagnum-peat-moss', 'pine-bark'] as const).map(rehearsalScene)
+const scenarios = (['stone-wool', 'coir-dust', 'sphagnum-peat-moss', 'pine-bark'] as const).map(rehearsalScenario)
 const names = rehearsalFaults().map(({ fault }) => fault)
 
 function inside(faults: readonly FaultName[], turn: number, pollEvery = 60) {
-  const scene = scenes[turn % 4]!
+  const scenario = scenarios[turn % 4]!
   const [row] = rehearseMany({
     controllerFor: rehearsedWatering,
-    scenes: [scene],
+    scenarios: [scenario],
     faults: [faults],
     seeds: 1,
     firstSeed: 1000 + turn,
@@ -50,8 +50,8 @@ describe('controlWatering in rehearsal stays inside every limit, nobody repairin
 
 describe('a healthy week', () => {
   it('has no stress, hardly any time over-wet, and about the water of a perfect planner', () => {
-    for (const scene of scenes) {
-      const many = { scenes: [scene], faults: [[]], seeds: 1, days: 7 }
+    for (const scenario of scenarios) {
+      const many = { scenarios: [scenario], faults: [[]], seeds: 1, days: 7 }
       const [ours] = rehearseMany({ ...many, controllerFor: rehearsedWatering })
       const [planner] = rehearseMany({ ...many, controllerFor: perfectPlanner })
       expect(ours?.stressTime).toBe(0)

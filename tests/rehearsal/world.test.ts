@@ -6,9 +6,9 @@ import {
   type Observation,
   type RehearsalZone,
   rehearsalFaults,
-  rehearsalScene,
+  rehearsalScenario,
   rehearse,
-  type SceneName,
+  type ScenarioName,
   seconds,
   storedMedium,
   waterContent,
@@ -17,13 +17,13 @@ import {
 import { describe, expect, it } from 'vitest'
 import { byTheClock, credulous, idle, witness } from './controllers.js'
 
-const media: readonly SceneName[] = ['stone-wool', 'coir-dust', 'sphagnum-peat-moss', 'pine-bark']
+const media: readonly ScenarioName[] = ['stone-wool', 'coir-dust', 'sphagnum-peat-moss', 'pine-bark']
 const names = rehearsalFaults().map(({ fault }) => fault)
 
 /** A zone in which nothing is drawn by lot, so that its sums can be worked out by hand. */
 function plainZone(change: Partial<RehearsalZone> = {}): RehearsalZone {
   return {
-    ...rehearsalScene('coir-dust').zone,
+    ...rehearsalScenario('coir-dust').zone,
     medium: storedMedium({
       substrateVolume: litres(10),
       containerCapacity: waterContent(0.7),
@@ -41,7 +41,7 @@ function plainZone(change: Partial<RehearsalZone> = {}): RehearsalZone {
     ...change,
   }
 }
-const { limits } = rehearsalScene('coir-dust')
+const { limits } = rehearsalScenario('coir-dust')
 
 describe('the zone conserves water', () => {
   it('whatever goes wrong, in each medium, to 1e-9', () => {
@@ -59,10 +59,10 @@ describe('the zone conserves water', () => {
         ),
         fc.constantFrom(1, 7, 60, 900, 3600),
         (medium, seed, faults, poll) => {
-          const scene = rehearsalScene(medium)
+          const scenario = rehearsalScenario(medium)
           const outcome = rehearse({
-            ...scene,
-            controller: credulous(scene.lower),
+            ...scenario,
+            controller: credulous(scenario.lower),
             days: 2,
             seed,
             pollEvery: seconds(poll === 1 ? 20 : poll),
@@ -85,20 +85,20 @@ describe('the zone conserves water', () => {
 })
 
 describe('one seed is one history', () => {
-  const scene = rehearsalScene('pine-bark')
+  const scenario = rehearsalScenario('pine-bark')
   const faults = [
     { fault: 'messages-late', from: hours(20) },
     { fault: 'probe-noisy', from: hours(30), until: hours(60) },
     { fault: 'restart-partial', from: hours(25) },
   ] as const
-  const run = (seed: number) => rehearse({ ...scene, controller: credulous(0.42), days: 4, seed, faults })
+  const run = (seed: number) => rehearse({ ...scenario, controller: credulous(0.42), days: 4, seed, faults })
   it('the same to the last bit when it is run again', () => {
     for (const seed of [0, 1, 4294967295]) expect(run(seed)).toEqual(run(seed))
   })
   it('can be run again from what the outcome carries', () => {
     const first = run(77)
     const again = rehearse({
-      ...scene,
+      ...scenario,
       controller: credulous(0.42),
       days: 4,
       seed: first.seed,
@@ -112,9 +112,9 @@ describe('one seed is one history', () => {
   it('keeps weather and noise when a fault is added or the controller changes', () => {
     const seen: Observation[] = []
     const other: Observation[] = []
-    rehearse({ ...scene, controller: witness(seen), days: 1, seed: 5 })
+    rehearse({ ...scenario, controller: witness(seen), days: 1, seed: 5 })
     rehearse({
-      ...scene,
+      ...scenario,
       controller: witness(other),
       days: 1,
       seed: 5,

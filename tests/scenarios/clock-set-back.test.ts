@@ -58,7 +58,7 @@ describe('a record with a touch, a frozen stretch, a power cut and a clock that 
     const newest = newestReading({ time, value, flags: checked.flags, now: instant(4000) })
     expect(newest).toMatchObject({ known: true, value: 0.517, isLast: true, age: 100 })
   })
-  it('holds no shot, not even the touch, and no stretch that reaches across gap or seam', () => {
+  it('holds no shot, not even the touch, and no stretch that reaches across gap or break', () => {
     const limits = { minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8) }
     expect(findShots({ time, waterContent: value, ...limits })).toEqual([])
     expect(splitRecord({ time, value, maxStep: minutes(8) })).toMatchObject([

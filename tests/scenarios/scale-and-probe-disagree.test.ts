@@ -45,7 +45,7 @@ describe('a scale and a probe that disagree', () => {
   })
   it('is a reason to look at the probe', () => {
     const seen = responseToShots({
-      shots: [{ rise: waterContentChange(0.012), kept: litres(0.42) }],
+      shots: [{ rise: waterContentChange(0.012), retained: litres(0.42) }],
       substrateVolume: litres(12),
     })
     expect(seen.findings.map(({ code }) => code)).toEqual(['probe-sees-little', 'few-shots'])

@@ -246,7 +246,7 @@ describe('local clocks', () => {
   it.each([
     ['spring', Date.UTC(2026, 2, 28, 20) / 1000],
     ['autumn', Date.UTC(2026, 9, 24, 20) / 1000],
-  ])('are put right over the seam of %s, oldest or newest first, for every step', (_, from) => {
+  ])('are put right over the break of %s, oldest or newest first, for every step', (_, from) => {
     for (const step of [60, 300, 900, 3600]) {
       const moments = Array.from({ length: 43200 / step }, (_, i) => from + i * step)
       expect(read(table(moments), { clock }).time).toEqual(moments)

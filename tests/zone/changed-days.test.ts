@@ -128,11 +128,11 @@ describe('a day that was kept and changed', () => {
       { from: autumn, ahead: 3600 as never },
     ]
     const there = benchZone({ place: { ...zone.place, clock } })
-    for (const [seam, hours] of [
+    for (const [breakTime, hours] of [
       [spring, 23],
       [autumn, 25],
     ] as const) {
-      const shift = seam - 4 * 86400 - record.time[0]!
+      const shift = breakTime - 4 * 86400 - record.time[0]!
       const moved = (time: ArrayLike<number>) => Array.from(time, (one) => one + shift)
       const { watering, climate } = record
       const days = reviewZone({

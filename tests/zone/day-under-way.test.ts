@@ -85,7 +85,7 @@ describe('a day that is under way', () => {
     const dried = (0.21 * (50 / 60)) / 14
     expect(limits.fullPoint - mean).toBeGreaterThan(dried - 0.006)
     expect(limits.fullPoint - mean).toBeLessThan(dried + 0.003)
-    for (const { refill, limits: own, last } of day.probes) {
+    for (const { timeToRefill: refill, limits: own, last } of day.probes) {
       if (!refill.known) throw new Error(refill.reason)
       const fall = known(last) - known(own).refillPoint
       expect(fall).toBeGreaterThan(0.05)

@@ -152,7 +152,7 @@ describe('days of 23 and 25 hours', () => {
     { from: Date.UTC(2026, 2, 29, 1) / 1000, ahead: 7200 },
     { from: Date.UTC(2026, 9, 25, 1) / 1000, ahead: 3600 },
   ]
-  const seamed = benchZone({ place: { ...zone.place, clock } })
+  const shifted = benchZone({ place: { ...zone.place, clock } })
   const moved = (first: number): ZoneRecord => {
     const record = benchRecord({ days: 4 })
     const by = first - MIDNIGHT
@@ -169,18 +169,18 @@ describe('days of 23 and 25 hours', () => {
     ['autumn', Date.UTC(2026, 9, 22, 22) / 1000, '2026-10-25', 25],
   ])('in %s are whole days, at once and one by one', (_, first, date, length) => {
     const record = moved(first)
-    const { days } = reviewZone({ zone: seamed, record })
+    const { days } = reviewZone({ zone: shifted, record })
     const day = days.find((one) => one.date === date)
     expect(day).toMatchObject({ readings: 12 * length, to: (day?.from ?? 0) + 3600 * length })
     expect(day?.light.course).toHaveLength(6 * length)
     expect(day?.probes[0]?.shots).toHaveLength(10)
     expect(day?.balance.given).toMatchObject({ known: true, value: expect.closeTo(4, 9) })
-    const follower = followZone(seamed)
+    const follower = followZone(shifted)
     const { state, outputs } = runReducer({ reducer: follower, inputs: entriesOfRecord(record) })
     expect(text([...outputs.flat(), ...follower.finish(state)])).toBe(text(days))
-    // The plan for the day of the seam, from the one before it, lies within that day.
+    // The plan for the day of the break, from the one before it, lies within that day.
     const before = days[days.findIndex((one) => one.date === date) - 1]!
-    const plan = proposeDay({ zone: seamed, day: before })
+    const plan = proposeDay({ zone: shifted, day: before })
     if (!plan.known) throw new Error(plan.reason)
     expect(plan.value.date).toBe(date)
     expect(plan.value.time).toHaveLength(6 * length)

@@ -98,9 +98,9 @@ describe('what must not matter', () => {
     const of = (offset: number) =>
       reviewZone({ zone: deep, record: benchRecord({ days, offsets: [0, offset] }) }).days.at(-1)!
     const plain = of(0)
-    expect(plain.probes[1]?.refill.known && plain.probes[1].refill.time).toBeGreaterThan(3600)
+    expect(plain.probes[1]?.timeToRefill.known && plain.probes[1].timeToRefill.time).toBeGreaterThan(3600)
     for (const offset of [-0.083, 0.031, 0.1]) {
-      const [a, b] = [plain.probes[1]!.refill, of(offset).probes[1]!.refill]
+      const [a, b] = [plain.probes[1]!.timeToRefill, of(offset).probes[1]!.timeToRefill]
       if (!a.known || !b.known) throw new Error('not known')
       // Readings are rounded to 1e-5 after the offset.
       for (const part of ['earliest', 'latest'] as const)
@@ -144,7 +144,9 @@ describe('what must not matter', () => {
     const of = (steps: number) =>
       reviewZone({ zone: deep, record: benchRecord({ days: 9, offsets: [0, steps / 1e5] }) }).days.at(-1)!
     const plain = of(0)
-    expect(plain.nextUse.known && plain.probes[1]!.refill.known && plain.probes[1]!.refill.time).toBeGreaterThan(3600)
+    expect(
+      plain.nextUse.known && plain.probes[1]!.timeToRefill.known && plain.probes[1]!.timeToRefill.time,
+    ).toBeGreaterThan(3600)
     fc.assert(
       fc.property(fc.integer({ min: -9000, max: 9000 }), (steps) => {
         const moved = of(steps)
@@ -158,10 +160,11 @@ describe('what must not matter', () => {
         close(known(moved.balance.use), known(plain.balance.use))
         close(known(b.night).fall, known(a.night).fall)
         close(known(b.drainedLevel).level, known(a.drainedLevel).level + by)
-        if (!a.refill.known || !b.refill.known) throw new Error('not known')
+        if (!a.timeToRefill.known || !b.timeToRefill.known) throw new Error('not known')
         for (const band of ['band50', 'band90'] as const)
-          for (const end of ['earliest', 'latest'] as const) close(b.refill[band][end]!, a.refill[band][end]!)
-        close(b.refill.time, a.refill.time)
+          for (const end of ['earliest', 'latest'] as const)
+            close(b.timeToRefill[band][end]!, a.timeToRefill[band][end]!)
+        close(b.timeToRefill.time, a.timeToRefill.time)
         close(b.nextHour.known ? b.nextHour.use : 1, a.nextHour.known ? a.nextHour.use : 0)
         close(moved.nextUse.known ? moved.nextUse.use : 0, plain.nextUse.known ? plain.nextUse.use : 0)
       }),

@@ -32,7 +32,7 @@ describe('what a stranger met', () => {
     const day = lastOf(record)
     expect(day.probes[1]!.counts).toMatchObject({ pass: 288, suspect: 0 })
     // The last shot was seven hours ago.
-    expect(day.probes.map(({ refill, nextHour }) => [refill.known, nextHour.known])).toEqual([
+    expect(day.probes.map(({ timeToRefill: refill, nextHour }) => [refill.known, nextHour.known])).toEqual([
       [true, true],
       [true, true],
     ])

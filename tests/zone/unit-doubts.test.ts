@@ -197,11 +197,13 @@ describe('a zone that says how far its level may fall', () => {
         for (const [p, a] of still.day.probes.entries()) {
           const b = moved.day.probes[p]!
           expect(b.shots.map(({ start }) => start)).toEqual(a.shots.map(({ start }) => start))
-          if (!a.refill.known || !b.refill.known || !a.nextHour.known || !b.nextHour.known) throw new Error('not known')
-          expect(a.refill.time).toBeGreaterThan(3600)
-          close(b.refill.time, a.refill.time)
+          if (!a.timeToRefill.known || !b.timeToRefill.known || !a.nextHour.known || !b.nextHour.known)
+            throw new Error('not known')
+          expect(a.timeToRefill.time).toBeGreaterThan(3600)
+          close(b.timeToRefill.time, a.timeToRefill.time)
           for (const band of ['band50', 'band90'] as const)
-            for (const end of ['earliest', 'latest'] as const) close(b.refill[band][end]!, a.refill[band][end]!)
+            for (const end of ['earliest', 'latest'] as const)
+              close(b.timeToRefill[band][end]!, a.timeToRefill[band][end]!)
           close(b.nextHour.use, a.nextHour.use)
           if (!a.night.known || !b.night.known) throw new Error('not known')
           close(b.night.value.fall, a.night.value.fall)

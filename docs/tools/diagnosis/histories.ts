@@ -3,11 +3,11 @@ import {
   type FaultName,
   minutes,
   type Observation,
-  type RehearsalScene,
+  type RehearsalScenario,
   type RehearsalTruth,
   type RehearsedController,
   rehearsalFaults,
-  rehearsalScene,
+  rehearsalScenario,
   rehearse,
   rehearsedDiagnosis,
   rehearsedWatering,
@@ -59,8 +59,8 @@ export function faultFrom(seed: number): number {
 
 export function beginningOf(medium: MediumName, seed: number): Beginning {
   const days = faultFrom(seed) / 86400
-  const scene = rehearsalScene(medium)
-  const controller = rehearsedDiagnosis(scene, rehearsedWatering(scene)) as unknown as AnyController
+  const scenario = rehearsalScenario(medium)
+  const controller = rehearsedDiagnosis(scenario, rehearsedWatering(scenario)) as unknown as AnyController
   const orders: DiagnosedOrder[] = []
   let state = controller.reducer.start
   const kept: AnyController = {
@@ -76,15 +76,15 @@ export function beginningOf(medium: MediumName, seed: number): Beginning {
       },
     },
   }
-  const { alarms } = rehearseOn(scene, kept, seed, days, null)
+  const { alarms } = rehearseOn(scenario, kept, seed, days, null)
   return { orders, state, healthy: healthyHistory(medium, seed, days, POLL, alarms) }
 }
 
 /** A zone in which nothing goes wrong. */
 export function healthy(medium: MediumName, seed: number, poll: number): History {
-  const scene = rehearsalScene(medium)
-  const controller = rehearsedDiagnosis(scene, rehearsedWatering(scene)) as unknown as AnyController
-  const { alarms } = rehearseOn(scene, controller, seed, HEALTHY_DAYS, null, poll)
+  const scenario = rehearsalScenario(medium)
+  const controller = rehearsedDiagnosis(scenario, rehearsedWatering(scenario)) as unknown as AnyController
+  const { alarms } = rehearseOn(scenario, controller, seed, HEALTHY_DAYS, null, poll)
   return healthyHistory(medium, seed, HEALTHY_DAYS, poll, alarms)
 }
 
@@ -107,10 +107,10 @@ export function afterBeginning(
   hours: number,
   { orders, state: held }: Beginning,
 ): History {
-  const scene = rehearsalScene(medium)
-  const controller = rehearsedDiagnosis(scene, rehearsedWatering(scene)) as unknown as AnyController
+  const scenario = rehearsalScenario(medium)
+  const controller = rehearsedDiagnosis(scenario, rehearsedWatering(scenario)) as unknown as AnyController
   const from = faultFrom(seed)
-  return untilNamed(scene, controller, { medium, seed, fault, from, hours, orders, held })
+  return untilNamed(scenario, controller, { medium, seed, fault, from, hours, orders, held })
 }
 
 interface Course {
@@ -123,7 +123,7 @@ interface Course {
   readonly held: unknown
 }
 
-function untilNamed(scene: RehearsalScene, controller: AnyController, course: Course): History {
+function untilNamed(scenario: RehearsalScenario, controller: AnyController, course: Course): History {
   const { medium, seed, fault, from, hours, orders, held } = course
   const sign = rehearsalFaults().find((one) => one.fault === fault)!.sign
   const names = controller.alarmsFor?.[sign] ?? []
@@ -144,29 +144,29 @@ function untilNamed(scene: RehearsalScene, controller: AnyController, course: Co
         const [next, order] = controller.reducer.step(state, controller.input(observed, truth))
         const { causes } = order.diagnosis
         named = causes.slice(0, 2).some(({ code }) => names.includes(code))
-        const full = truth.waterContent >= (scene.limits.fullAbove as number)
+        const full = truth.waterContent >= (scenario.limits.fullAbove as number)
         if (full && causes.some(({ check }) => check === 'look-at-supply-then-water-by-hand')) byHandWhileFull++
         return [next, order]
       },
     },
   }
-  const { timeToFirstAlarms } = rehearseOn(scene, played, seed, end / 86400, { fault, from })
+  const { timeToFirstAlarms } = rehearseOn(scenario, played, seed, end / 86400, { fault, from })
   const after = timeToFirstAlarms[0] ?? null
   return { fault, medium, seed, after, falseAlarms: [], healthyDays: 0, poll: POLL, byHandWhileFull }
 }
 
 /** Readings that follow the salt show only where a zone drains every day, and from the first day on. */
 export function withSalt(medium: MediumName, seed: number, fault: FaultName, hours: number): History {
-  const scene = rehearsalScene(medium)
-  const controller = rehearsedDiagnosis(scene, timetable(scene)) as unknown as AnyController
+  const scenario = rehearsalScenario(medium)
+  const controller = rehearsedDiagnosis(scenario, timetable(scenario)) as unknown as AnyController
   const held = controller.reducer.start
-  return untilNamed(scene, controller, { medium, seed, fault, from: 0, hours, orders: [], held })
+  return untilNamed(scenario, controller, { medium, seed, fault, from: 0, hours, orders: [], held })
 }
 
 /** Shots by the clock, a quarter more than is used. */
-function timetable(scene: RehearsalScene): RehearsedController<number, number, ValveOrder> {
-  const shots = Math.round((1.25 * scene.usualPerDay) / scene.shot)
-  const run = (scene.shot / scene.zone.flow) * 3600
+function timetable(scenario: RehearsalScenario): RehearsedController<number, number, ValveOrder> {
+  const shots = Math.round((1.25 * scenario.usualPerDay) / scenario.shot)
+  const run = (scenario.shot / scenario.zone.flow) * 3600
   const every = 43200 / shots
   return {
     reducer: {
@@ -184,7 +184,7 @@ function timetable(scene: RehearsalScene): RehearsedController<number, number, V
 }
 
 function rehearseOn<Input, Order>(
-  { zone, limits }: RehearsalScene,
+  { zone, limits }: RehearsalScenario,
   controller: RehearsedController<unknown, Input, Order>,
   seed: number,
   days: number,

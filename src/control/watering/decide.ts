@@ -26,7 +26,7 @@ export function decide(limits: Limits, stored: unknown, sent: WateringInput): St
   const against = forbidden(state, input.locked, ended ? 'closed' : input.valve, seen.overrideCloses)
   const isOpen = state.valve.opened !== null
   const end = ended ? 'shot-given' : isOpen ? (against ?? mustClose(state, zone, limits)) : null
-  if (isOpen && end === null) return answer(limits, state, state.valve.why, seen)
+  if (isOpen && end === null) return answer(limits, state, state.valve.reason, seen)
   const closed = isOpen ? closeValve(limits, state) : state
   if (against !== null) return answer(limits, closed, against, seen)
   const choice = end === null || end === 'shot-given' ? mayOpen(closed, zone, limits) : no(end)
@@ -34,7 +34,7 @@ export function decide(limits: Limits, stored: unknown, sent: WateringInput): St
   if (choice.open && !(choice.reason === 'refill' && isOpen))
     return answer(
       limits,
-      openValve(limits, closed, views, choice.reason as WateringValve['why'], choice.run),
+      openValve(limits, closed, views, choice.reason as WateringValve['reason'], choice.run),
       choice.reason,
       seen,
     )
@@ -48,7 +48,7 @@ function answer(limits: Limits, state: WateringState, reason: WateringReason, se
     { ...state, tally: addToTally(state.tally, givenInLongDay(state.water) - seen.before) },
     {
       open: valve.opened !== null,
-      closeAfter: (valve.opened === null ? 0 : valve.lasts - (clock.elapsed - valve.opened)) as Duration,
+      closeAfter: (valve.opened === null ? 0 : valve.duration - (clock.elapsed - valve.opened)) as Duration,
       opening: valve.openings,
       reason,
       waterContent:

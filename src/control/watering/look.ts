@@ -129,7 +129,7 @@ function passed(limits: Limits, state: WateringState, input: Partial<WateringInp
   const water = addWater(afterGap(ring, { gap, missed, back }, clock, limits), more)
   const ran = { ...state, clock, valve: { ...valve, counted: valve.counted + more }, water, spare: water, counters }
   // However seldom decisions come, what follows an opening is judged from its end.
-  const isOver = limits.closesByItself && valve.opened !== null && clock.elapsed - valve.opened >= valve.lasts
+  const isOver = limits.closesByItself && valve.opened !== null && clock.elapsed - valve.opened >= valve.duration
   const closed = isOver && clockMode(clock) === 'runs' ? closeValve(limits, ran) : ran
   if (missed === 0 || closed.valve.opened !== null) return closed
   return { ...closed, valve: { ...closed.valve, closed: pausedUntil(closed.valve, clock, limits) } }

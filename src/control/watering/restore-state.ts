@@ -166,9 +166,12 @@ function clockSound(clock: Loose<WateringClock>): boolean {
 function valveSound(valve: Loose<WateringValve>, elapsed: number, limits: Limits): boolean {
   return (
     nullOr(valve.opened, 0, elapsed) &&
-    inRange(valve.lasts, 0, limits.maxRun) &&
+    inRange(valve.duration, 0, limits.maxRun) &&
     inRange(valve.counted, 0, AGES) &&
-    (valve.why === 'dry' || valve.why === 'refill' || valve.why === 'back-up-shot' || valve.why === 'override-water') &&
+    (valve.reason === 'dry' ||
+      valve.reason === 'refill' ||
+      valve.reason === 'back-up-shot' ||
+      valve.reason === 'override-water') &&
     // A valve that closes by itself is known to close a little later, and after missing decisions the rest begins later.
     inRange(valve.closed, 0, elapsed + Math.max(limits.maxRun, MAX_PAUSE)) &&
     isCount(valve.openings, Number.MAX_SAFE_INTEGER)

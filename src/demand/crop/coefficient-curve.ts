@@ -38,12 +38,12 @@ export interface CoefficientCurveInput {
  * @throws `DomainError` outside the ranges, `InputError` for a day after the season.
  * @source allen-1998, Eq. 66
  * @example
- * coefficientOfDay({
+ * cropCoefficientOfDay({
  *   stages: { initial: 25, development: 25, middle: 30, late: 20 }, daysSincePlanting: 37,
  *   initialCoefficient: cropCoefficient(0.15), middleCoefficient: cropCoefficient(1.14), endCoefficient: cropCoefficient(0.25),
  * }) // => 0.63
  */
-export function coefficientOfDay(input: CoefficientCurveInput): CropCoefficient {
+export function cropCoefficientOfDay(input: CoefficientCurveInput): CropCoefficient {
   const initial = numberIn(optionsOf(input).initialCoefficient, CROP_COEFFICIENT, 'initialCoefficient')
   const middle = numberIn(input.middleCoefficient, CROP_COEFFICIENT, 'middleCoefficient')
   const end = numberIn(input.endCoefficient, CROP_COEFFICIENT, 'endCoefficient')

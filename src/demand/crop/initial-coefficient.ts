@@ -69,7 +69,7 @@ export function initialCropCoefficientFao56(input: InitialCoefficientInput): Ini
   const evaporable = Math.min(max, rise * root)
   const heavyCoefficient = afterWetting(interval, reference, evaporable, Math.min(readily, evaporable - 0.01))
   const wettedInfiltration = (numberIn(input.infiltration, WATER_DEPTH, 'infiltration') / wettedShare) as WaterDepth
-  const wettedCoefficient = coefficientBetweenWettings({
+  const wettedCoefficient = initialCoefficientBetweenWettings({
     lightCoefficient,
     heavyCoefficient,
     infiltration: wettedInfiltration,
@@ -100,11 +100,11 @@ export interface WettingDepthInput extends Wetting {
  * @returns Coefficient. Unit: 1.
  * @source allen-1998, Eq. 59
  * @example
- * coefficientBetweenWettings({
+ * initialCoefficientBetweenWettings({
  *   lightCoefficient: cropCoefficient(0.85), heavyCoefficient: cropCoefficient(1.15), infiltration: millimetresOfDepth(30),
  * }) // => 1.05
  */
-export function coefficientBetweenWettings(input: WettingDepthInput): CropCoefficient {
+export function initialCoefficientBetweenWettings(input: WettingDepthInput): CropCoefficient {
   const light = numberIn(optionsOf(input).lightCoefficient, CROP_COEFFICIENT, 'lightCoefficient')
   const heavy = numberIn(input.heavyCoefficient, CROP_COEFFICIENT, 'heavyCoefficient')
   const share = Math.min(Math.max((numberIn(input.infiltration, WATER_DEPTH, 'infiltration') - 10) / 30, 0), 1)

@@ -48,7 +48,7 @@ export interface HourlyReferenceETSteps extends StepsOfHour {
  * @example
  * const hour = hourlyReferenceETFao56({
  *   latitude: latitude(16.216667), longitude: longitude(-16.25), zoneLongitude: longitude(-15), elevation: metresAboveSeaLevel(8),
- *   day: dayOfYear(274), middle: hours(14.5), temperature: celsius(38), humidity: percent(52),
+ *   day: dayOfYear(274), middle: hours(14.5), temperature: celsius(38), relativeHumidity: percent(52),
  *   solar: megajoulesPerSquareMetreHour(2.45), wind: { speed: metresPerSecond(3.3), height: metres(2) },
  * })
  * hour.referenceET // => 0.63

@@ -23,7 +23,7 @@ import type { WeatherAssumption } from './weather-assumption.js'
 /**
  * An hour of weather at a place. Humidity is taken from the first of these that is given: vapour pressure, dew point, relative humidity.
  */
-export interface HourlyWeather extends WeatherSite, Omit<SolarHour, 'length'> {
+export interface HourlyWeather extends WeatherSite, Omit<SolarHour, 'duration'> {
   /** Mean temperature of the hour. Unit: °C. Range: [-60, 100]. */
   readonly temperature: Temperature
   /** Actual vapour pressure. Unit: kPa. Range: [0, 10]. */
@@ -31,7 +31,7 @@ export interface HourlyWeather extends WeatherSite, Omit<SolarHour, 'length'> {
   /** Dew point. Unit: °C. Range: [-60, 100]. */
   readonly dewPoint?: Temperature
   /** Relative humidity. Unit: 1. Range: [0, 1]. */
-  readonly humidity?: RelativeHumidity
+  readonly relativeHumidity?: RelativeHumidity
   /** Solar radiation on the ground. Unit: MJ/m²/h. Range: [0, 6]. */
   readonly solar: HourlyRadiation
   /** Wind, with the height at which it was measured. */
@@ -50,17 +50,24 @@ export function pressureOfHour({ elevation, pressure }: HourlyWeather): Pressure
 }
 
 /** The actual vapour pressure of an hour. */
-export function vapourOfHour({ temperature, vapourPressure, dewPoint, humidity }: HourlyWeather): VapourPressure {
+export function vapourOfHour({
+  temperature,
+  vapourPressure,
+  dewPoint,
+  relativeHumidity,
+}: HourlyWeather): VapourPressure {
   const ofDew = dewPoint === undefined ? undefined : saturationAt(dewPoint, 'dewPoint')
   const share =
-    humidity === undefined ? undefined : (numberIn(humidity, RELATIVE_HUMIDITY, 'humidity') as RelativeHumidity)
+    relativeHumidity === undefined
+      ? undefined
+      : (numberIn(relativeHumidity, RELATIVE_HUMIDITY, 'relativeHumidity') as RelativeHumidity)
   if (vapourPressure !== undefined) return numberIn(vapourPressure, ACTUAL_VAPOUR, 'vapourPressure') as VapourPressure
   if (ofDew !== undefined) return ofDew
-  if (share !== undefined) return vapourPressureOfHumidity({ temperature, humidity: share })
+  if (share !== undefined) return vapourPressureOfHumidity({ temperature, relativeHumidity: share })
   throw new InputError(
-    'humidity',
+    'relativeHumidity',
     'is missing, and an hour has no estimate for it',
-    'give vapourPressure, dewPoint or humidity',
+    'give vapourPressure, dewPoint or relativeHumidity',
   )
 }
 
@@ -71,13 +78,13 @@ export function windOfHour({ wind }: HourlyWeather): WindSpeed {
 }
 
 /** What is said where the cloudiness of an hour is not known. */
-export function assumedCloudiness(sunHeight: number): WeatherAssumption {
+export function assumedCloudiness(sunElevation: number): WeatherAssumption {
   return {
     code: 'assumed-cloudiness',
     level: 'note',
     about: 'relativeShortwaveBeforeSunset',
     value: NIGHT_SHARE,
     unit: '1',
-    sunHeight,
+    sunElevation,
   }
 }

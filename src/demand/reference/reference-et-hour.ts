@@ -34,11 +34,11 @@ export function penmanMonteith(
 export function relativeShortwaveOfHour(
   solar: number,
   clearSky: number,
-  sunHeight: number,
+  sunElevation: number,
   beforeSunset: number | undefined,
 ): { readonly ratio: number; readonly assumed: boolean } {
   const given =
     beforeSunset === undefined ? undefined : numberIn(beforeSunset, SUNSET_RATIO, 'relativeShortwaveBeforeSunset')
-  if (sunHeight >= MIN_SUN_HEIGHT && clearSky > 0) return { ratio: solar / clearSky, assumed: false }
+  if (sunElevation >= MIN_SUN_HEIGHT && clearSky > 0) return { ratio: solar / clearSky, assumed: false }
   return { ratio: given ?? NIGHT_SHARE, assumed: given === undefined }
 }

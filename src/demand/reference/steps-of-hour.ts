@@ -52,10 +52,10 @@ export function stepsOfHour(weather: HourlyWeather, method: MethodOfHour): Steps
   const slope = method.slope(temperature)
   const actual = vapourOfHour(weather)
   const extraterrestrial = extraterrestrialRadiationHourFao56(weather)
-  const { sunHeight } = solarHourFao56(weather)
+  const { sunElevation } = solarHourFao56(weather)
   const clearSky = clearSkyRadiationHourFao56({ extraterrestrial, elevation })
   const netShortwave = netShortwaveRadiationHourFao56({ solar })
-  const clouds = relativeShortwaveOfHour(solar, clearSky, sunHeight, weather.relativeShortwaveBeforeSunset)
+  const clouds = relativeShortwaveOfHour(solar, clearSky, sunElevation, weather.relativeShortwaveBeforeSunset)
   const netLongwave = method.netLongwave({
     temperature,
     actualVapourPressure: actual,
@@ -76,7 +76,7 @@ export function stepsOfHour(weather: HourlyWeather, method: MethodOfHour): Steps
     netLongwave,
     netRadiation: (netShortwave - netLongwave) as HourlyNetRadiation,
     windSpeed: windOfHour(weather),
-    assumedInputs: clouds.assumed ? [assumedCloudiness(sunHeight)] : [],
+    assumedInputs: clouds.assumed ? [assumedCloudiness(sunElevation)] : [],
     findings: doubtsOfHour({ solar, clearSky, extraterrestrial, deficit }, weather),
   }
 }

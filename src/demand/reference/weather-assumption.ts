@@ -25,6 +25,6 @@ export type WeatherAssumption =
   | AssumedInput<'assumed-wind', 'wind', 'm/s'>
   | (AssumedInput<'assumed-cloudiness', 'relativeShortwaveBeforeSunset', '1'> & {
       /** Height of the sun above the horizon. Unit: rad. Range: any. */
-      readonly sunHeight: number
+      readonly sunElevation: number
     })
   | AssumedInput<'assumed-soil-heat', 'before', 'MJ/m²/d'>

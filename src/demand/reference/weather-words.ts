@@ -49,8 +49,8 @@ export const ASSUMPTION_WORDS: WordsOf<WeatherAssumption> = {
   ],
   'assumed-wind': [({ value }) => `no wind is given: ${value} m/s at 2 m is taken`, 'allen-1998, chapter 3'],
   'assumed-cloudiness': [
-    ({ sunHeight, value }) =>
-      `the sun is ${sunHeight < 0 ? 'down' : 'low'} and no ratio before sunset is given: ${value} of the clear-sky radiation is assumed for the longwave loss`,
+    ({ sunElevation, value }) =>
+      `the sun is ${sunElevation < 0 ? 'down' : 'low'} and no ratio before sunset is given: ${value} of the clear-sky radiation is assumed for the longwave loss`,
     'allen-1998, chapter 4: 0.4 to 0.6 at humid, 0.7 to 0.8 at arid sites',
   ],
   'assumed-soil-heat': ['the month before is not given: the soil heat flux is taken as zero', 'allen-1998, chapter 3'],

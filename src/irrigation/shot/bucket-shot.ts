@@ -16,7 +16,7 @@ export interface BucketShot {
   /** Water content afterwards. Unit: m³/m³. */
   readonly waterContent: WaterContent
   /** Water that stays. Unit: L. */
-  readonly kept: Volume
+  readonly retained: Volume
   /** Water that drains. Unit: L. */
   readonly drained: Volume
   /** Share of the shot that drains; zero for no water. Unit: 1. */
@@ -38,7 +38,7 @@ export interface BucketShot {
  *   containerCapacity: waterContent(0.6),
  *   substrateVolume: litres(10),
  *   volume: litres(0.8),
- * }) // => { waterContent: 0.6, kept: 0.5, drained: 0.3, drainFraction: 0.375 }
+ * }) // => { waterContent: 0.6, retained: 0.5, drained: 0.3, drainFraction: 0.375 }
  */
 export function bucketShot(input: BucketShotInput): BucketShot {
   requireObject(input, 'input')
@@ -50,7 +50,7 @@ export function bucketShot(input: BucketShotInput): BucketShot {
   const drained = volume - kept
   return {
     waterContent: (waterContent + kept / substrate) as WaterContent,
-    kept: kept as Volume,
+    retained: kept as Volume,
     drained: drained as Volume,
     drainFraction: (volume === 0 ? 0 : drained / volume) as DrainFraction,
   }

@@ -37,7 +37,7 @@ export interface SizedShot extends WaterPerEmitter, Advice {
   /** Time that the valve is open, with the time to fill the line. Unit: s. */
   readonly runTime: Duration
   /** Water that should stay. Unit: L. */
-  readonly kept: Volume
+  readonly retained: Volume
   /** Water that should drain. Unit: L. */
   readonly expectedDrain: Volume
   /** Which limit of the valve decided instead of the wish, if one did. */
@@ -106,7 +106,7 @@ export function sizeShot(input: SizeShotInput): SizedShot {
     volume: volume as Volume,
     perEmitter: (volume / emitters) as Volume,
     runTime: time as Duration,
-    kept: kept as Volume,
+    retained: kept as Volume,
     expectedDrain: (volume - kept) as Volume,
     boundBy: bound?.code as SizedShot['boundBy'],
     findings,

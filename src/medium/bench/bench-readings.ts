@@ -11,7 +11,7 @@ export interface BenchUncertainty {
   /** Standard uncertainty of a weighing. Unit: g. Range: [0, ∞). */
   readonly mass: Mass
   /** Standard uncertainty of the volume of medium, mostly the level of filling. Unit: L. Range: [0, ∞). */
-  readonly mediumVolume: Volume
+  readonly substrateVolume: Volume
   /** Standard uncertainty of a volume of water poured in or drained. Unit: L. Range: [0, ∞). */
   readonly waterVolume: Volume
 }
@@ -25,28 +25,28 @@ export interface BenchBudgets {
 
 /** The standard uncertainties of a bench, for a volume of medium. */
 export function checkUncertainty(
-  { mass, mediumVolume, waterVolume }: BenchUncertainty,
+  { mass, substrateVolume, waterVolume }: BenchUncertainty,
   volume: number,
 ): BenchUncertainty {
   numberIn(mass, domainWith(READ_MASS, { quantity: 'uncertainty of a weighing' }), 'uncertainty.mass')
   numberIn(
-    mediumVolume,
+    substrateVolume,
     domainWith(READ_WATER, { quantity: 'uncertainty of the volume of medium' }),
-    'uncertainty.mediumVolume',
+    'uncertainty.substrateVolume',
   )
   numberIn(
     waterVolume,
     domainWith(READ_WATER, { quantity: 'uncertainty of a volume of water' }),
     'uncertainty.waterVolume',
   )
-  if (mediumVolume > volume / 4) {
+  if (substrateVolume > volume / 4) {
     throw new InputError(
       'uncertainty',
-      `the volume of medium of ${volume} L is known only to ${mediumVolume} L`,
+      `the volume of medium of ${volume} L is known only to ${substrateVolume} L`,
       'to first order a budget needs a quarter or better; measure the volume by filling it with water',
     )
   }
-  return { mass, mediumVolume, waterVolume }
+  return { mass, substrateVolume, waterVolume }
 }
 
 /** Refuses readings that must fall one after the other and do not. */

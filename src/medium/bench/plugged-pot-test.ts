@@ -32,14 +32,14 @@ export interface PluggedPotReadings extends MediumVolume {
  * @source fonteno-1995, definitions
  * @example
  * const poured = pluggedPotTest({
- *   mediumVolume: millilitres(1500),
+ *   substrateVolume: millilitres(1500),
  *   volumeToSaturate: millilitres(1080),
  *   drainedVolume: millilitres(240),
  * })
  * poured // => { airSpace: 0.16, containerCapacity: 0.56, totalPorosity: 0.72 }
  */
 export function pluggedPotTest(readings: PluggedPotReadings): BenchShares {
-  const volume = namedIn(optionsOf(readings).mediumVolume, FILLED_VOLUME, 'mediumVolume')
+  const volume = namedIn(optionsOf(readings).substrateVolume, FILLED_VOLUME, 'substrateVolume')
   const poured = namedIn(readings.volumeToSaturate, READ_WATER, 'volumeToSaturate')
   const drained = namedIn(readings.drainedVolume, READ_WATER, 'drainedVolume')
   const start = namedIn(readings.startingWaterContent ?? 0, WATER_CONTENT, 'startingWaterContent')
@@ -59,7 +59,7 @@ export function pluggedPotTest(readings: PluggedPotReadings): BenchShares {
           {
             poured: { value: poured, uncertainty: given.waterVolume },
             drained: { value: drained, uncertainty: given.waterVolume },
-            volume: { value: volume, uncertainty: given.mediumVolume },
+            volume: { value: volume, uncertainty: given.substrateVolume },
           },
           air,
           capacity,
@@ -67,6 +67,6 @@ export function pluggedPotTest(readings: PluggedPotReadings): BenchShares {
       }),
       findings: findingsOfShares(totalPorosity),
     },
-    'mediumVolume',
+    'substrateVolume',
   )
 }

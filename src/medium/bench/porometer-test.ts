@@ -72,7 +72,7 @@ export function porometerTest(readings: PorometerReadings): WeighedShares {
             drained: { value: drained, uncertainty: given.waterVolume },
             wet: { value: wet, uncertainty: given.mass },
             dry: { value: dry, uncertainty: given.mass },
-            volume: { value: volume, uncertainty: given.mediumVolume },
+            volume: { value: volume, uncertainty: given.substrateVolume },
           },
           air,
           capacity,

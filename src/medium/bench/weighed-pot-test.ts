@@ -75,7 +75,7 @@ export interface WeighedShares extends BenchShares {
  *   drainedMass: grams(2210),
  *   dryMass: grams(480),
  *   potMass: grams(95),
- *   mediumVolume: litres(2.2),
+ *   substrateVolume: litres(2.2),
  * })
  * pot // => { airSpace: 0.10909091, containerCapacity: 0.78636364, totalPorosity: 0.89545455, bulkDensity: 0.175 }
  */
@@ -84,7 +84,7 @@ export function weighedPotTest(readings: WeighedPotReadings): WeighedShares {
   const drained = namedIn(readings.drainedMass, READ_MASS, 'drainedMass')
   const dry = namedIn(readings.dryMass, READ_MASS, 'dryMass')
   const pot = namedIn(readings.potMass, READ_MASS, 'potMass')
-  const volume = namedIn(readings.mediumVolume, FILLED_VOLUME, 'mediumVolume')
+  const volume = namedIn(readings.substrateVolume, FILLED_VOLUME, 'substrateVolume')
   refuseRise(['saturatedMass', 'drainedMass', 'dryMass', 'potMass'], [saturated, drained, dry, pot])
   if (dry === pot) throw new InputError('dryMass', 'it is that of the empty pot', 'weigh the pot with the dry medium')
   const water = densityOf(readings.waterDensity)
@@ -106,13 +106,13 @@ export function weighedPotTest(readings: WeighedPotReadings): WeighedShares {
       ...(readings.uncertainty && { budgets: budgets(readings.uncertainty) }),
       findings: findingsOfShares(totalPorosity, bulkDensity),
     },
-    'mediumVolume',
+    'substrateVolume',
   )
 
   function budgets(given: BenchUncertainty): BenchBudgets {
-    const { mass, mediumVolume } = checkUncertainty(given, volume)
+    const { mass, substrateVolume } = checkUncertainty(given, volume)
     const weighed = (value: number) => ({ value, uncertainty: mass })
     const masses = { saturated: weighed(saturated), drained: weighed(drained), dry: weighed(dry) }
-    return budgetsOf({ ...masses, volume: { value: volume, uncertainty: mediumVolume } }, air, capacity)
+    return budgetsOf({ ...masses, volume: { value: volume, uncertainty: substrateVolume } }, air, capacity)
   }
 }

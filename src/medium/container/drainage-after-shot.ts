@@ -16,7 +16,7 @@ export interface DrainageAfterShot {
   /** Water that drains in the end. Unit: L. */
   readonly drainage: Volume
   /** Water that stays. Unit: L. */
-  readonly kept: Volume
+  readonly retained: Volume
   /** Mean water content in the end. Unit: m³/m³. */
   readonly waterContent: WaterContent
 }
@@ -28,7 +28,7 @@ export interface DrainageAfterShot {
  *
  * @equation `D = \theta_{CC} V - \int_0^H \theta(s_0 + z)\,A(z)\,dz, \quad V_{drain} = \max(0, V_{shot} - D)`
  * @param state - Container, medium, bottom suction before the shot, and the shot.
- * @returns Deficit, drainage, kept water and mean water content in the end.
+ * @returns Deficit, drainage, retained water and mean water content in the end.
  * @validity No flow past the medium, no hysteresis, time enough to drain; drain water carries fertiliser: local rules apply.
  * @source definition: hydrostatics
  * @example
@@ -52,7 +52,7 @@ export function drainageAfterShot(state: ShotOnContainer): DrainageAfterShot {
   return {
     deficit: deficit as Volume,
     drainage: drainage as Volume,
-    kept: (shot - drainage) as Volume,
+    retained: (shot - drainage) as Volume,
     waterContent: ((before + shot - drainage) / container.volume) as WaterContent,
   }
 }

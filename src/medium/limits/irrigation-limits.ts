@@ -38,7 +38,7 @@ const END_OF_BUFFER = 100 as SuctionHead
  * const container = boxContainer({ length: centimetres(100), width: centimetres(15), height: centimetres(7.5) })
  * const limits = irrigationLimits({ container, medium, depletion: percent(25), maxSuction: centimetresOfSuction(30) })
  * limits.full // => { waterContent: 0.870978, limit: 'container-capacity' }
- * limits.refill.limit // => 'depletion'
+ * limits.refillPoint.limit // => 'depletion'
  */
 export function irrigationLimits(request: LimitsRequest): IrrigationLimits {
   requireObject(request, 'request')
@@ -65,8 +65,8 @@ export function irrigationLimits(request: LimitsRequest): IrrigationLimits {
   const middle = (bottomSuctionAtRefill + container.height / 2) as SuctionHead
   const conductivity = medium.relativeConductivity
   const limits = {
-    full,
-    refill,
+    fullPoint: full,
+    refillPoint: refill,
     considered: [...considered, ...refills],
     airAtFull: (porosity - full.waterContent) as AirFilledPorosity,
     bottomSuctionAtRefill,

@@ -7,7 +7,7 @@ const END_OF_BUFFER = 100
 /** What a grower should know about limits that were found. */
 export function limitFindings(
   { container, minAir, depletion, lowerLimit }: LimitsRequest,
-  { full, refill, bottomSuctionAtRefill }: Omit<IrrigationLimits, 'findings'>,
+  { fullPoint: full, refillPoint: refill, bottomSuctionAtRefill }: Omit<IrrigationLimits, 'findings'>,
   airAtCapacity: number,
 ): MediumFinding[] {
   const found: MediumFinding[] = []

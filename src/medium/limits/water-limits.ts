@@ -36,9 +36,9 @@ export interface WaterLimit extends MeanWaterContent {
 /** Between which water contents to keep a container, and why. */
 export interface IrrigationLimits {
   /** The most water to hold: the drier of container capacity and what the least air allows. */
-  readonly full: WaterLimit
+  readonly fullPoint: WaterLimit
   /** When to water: the wetter of what depletion and suction allow. */
-  readonly refill: WaterLimit
+  readonly refillPoint: WaterLimit
   /** All limits that were considered, those that do not bind as well. */
   readonly considered: readonly WaterLimit[]
   /** Air-filled porosity at the full point. Unit: 1. */

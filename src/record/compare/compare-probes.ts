@@ -79,25 +79,23 @@ export function compareProbes(input: CompareProbesInput): ComparedProbe[] {
   }
   const middle = medians(probes, time.length)
   const moved = movements(time, probes)
-  const noises = probes.map(({ waterContent }) => {
-    const noise = estimateNoise({ value: waterContent })
-    return noise.known ? noise.deviation : Number.NaN
-  })
+  const noises = probes.map(noiseOf)
   return probes.map(({ name, waterContent }, p) => {
     const others = Float64Array.from(noises.filter((noise, k) => k !== p && !Number.isNaN(noise)))
     const usual = others.length > 0 ? medianInPlace(others) : Number.NaN
-    const deviation = noises[p]!
+    const noise = noises[p]!
     const { slope, error } = moved[p]!
     const findings: RecordFinding[] = []
     if (Math.abs(slope) > limit && Math.abs(slope) > 2 * error)
       findings.push({ code: slope < 0 ? 'falls-away' : 'rises-away', level: 'caution', about: name, perDay: slope })
-    if (deviation > 3 * usual) findings.push({ code: 'noisy', level: 'caution', about: name, deviation, usual })
+    if (noise > 3 * usual)
+      findings.push({ code: 'noisy', level: 'caution', about: name, standardDeviation: noise, usual })
     return {
       name,
       ...offsetFrom(waterContent, middle),
       driftPerDay: slope,
       driftError: error,
-      noise: deviation,
+      noise,
       findings,
     }
   })
@@ -115,6 +113,12 @@ function medians(probes: readonly ProbeReadings[], length: number): Float64Array
     middle[i] = count < 3 ? Number.NaN : medianInPlace(here, count)
   }
   return middle
+}
+
+/** Standard deviation of the noise of a probe; NaN where it is not known. */
+function noiseOf({ waterContent }: ProbeReadings): number {
+  const noise = estimateNoise({ value: waterContent })
+  return noise.known ? noise.standardDeviation : Number.NaN
 }
 
 /** The distance of a probe from the median of all. */

@@ -65,7 +65,7 @@ export function saltDrift(input: SaltDriftInput): SaltDrift {
     })
   let max = -Infinity
   for (let i = 0; i < plateau.length; i++) if (!Number.isNaN(plateau[i])) max = Math.max(max, plateau[i]!)
-  if (max > capacity) findings.push({ code: 'above-capacity', level: 'caution', max, capacity })
+  if (max > capacity) findings.push({ code: 'above-capacity', level: 'caution', max, containerCapacity: capacity })
   return {
     levelPerDay: level.slope,
     levelError: level.error,

@@ -11,7 +11,7 @@ export interface KnownLine {
   readonly line: DryDownLine
 }
 
-/** Readings of one dry-down: one light regime, no shot, no drain, no seam. */
+/** Readings of one dry-down: one light regime, no shot, no drain, no break. */
 export interface DryDownInput extends WaterContentSeries {}
 
 /** A straight line through a dry-down. */

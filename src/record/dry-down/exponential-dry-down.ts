@@ -74,9 +74,9 @@ export type ExponentialDryDown =
       /** Time in which the distance to the asymptote falls to 37 %. Unit: s. */
       readonly timeConstant: Duration
       /** Standard deviation of the readings about the curve. Unit: m³/m³. */
-      readonly deviation: WaterContentChange
+      readonly residualStandardDeviation: WaterContentChange
       /** Standard deviation of the readings about a straight line. Unit: m³/m³. */
-      readonly deviationOfLine: WaterContentChange
+      readonly lineResidualStandardDeviation: WaterContentChange
       /** Readings that were used. Unit: 1. */
       readonly readings: number
     }
@@ -113,7 +113,7 @@ export function fitExponentialDryDown(input: DryDownInput): ExponentialDryDown {
   for (let i = 0; i < waterContent.length; i++) {
     if (Number.isNaN(waterContent[i]) || Number.isNaN(time[i])) continue
     if (t.length > 0 && !(time[i]! > t[t.length - 1]!))
-      throw new InputError('time', 'does not rise', 'give one stretch without a seam')
+      throw new InputError('time', 'does not rise', 'give one stretch without a break')
     t.push(time[i]!)
     x.push(waterContent[i]!)
   }
@@ -166,8 +166,8 @@ function courseOf(
     asymptoteHigh: asymptoteHigh as WaterContent,
     floor: Math.min(asymptoteLow, best.asymptote - BEYOND * fall) as WaterContent,
     timeConstant: (best.constant * length) as Duration,
-    deviation: Math.sqrt(best.rest / (n - 3)) as WaterContentChange,
-    deviationOfLine: Math.sqrt(best.lineRest / (n - 2)) as WaterContentChange,
+    residualStandardDeviation: Math.sqrt(best.rest / (n - 3)) as WaterContentChange,
+    lineResidualStandardDeviation: Math.sqrt(best.lineRest / (n - 2)) as WaterContentChange,
     readings: n,
   }
 }

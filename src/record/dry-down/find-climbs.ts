@@ -30,7 +30,7 @@ export interface FindClimbsInput extends WaterContentSeries {
  * @example
  * const time = Array.from({ length: 49 }, (_, i) => i * 900)
  * const content = time.map((_, i) => 0.6 - 0.002 * Math.min(i, 24) + 0.002 * Math.max(0, i - 24))
- * const dryDowns = findDryDowns({ time, waterContent: content, shots: [], settle: minutes(0), maxStep: hours(1), minDuration: hours(2) })
+ * const dryDowns = findDryDowns({ time, waterContent: content, shots: [], drainTime: minutes(0), maxStep: hours(1), minDuration: hours(2) })
  * findClimbs({ time, waterContent: content, dryDowns, minRise: waterContentChange(0.02) }) // => [{ code: 'climbs-between-shots', rise: 0.0447, end: 43200 }]
  */
 export function findClimbs(input: FindClimbsInput): ClimbFinding[] {

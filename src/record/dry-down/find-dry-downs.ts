@@ -10,14 +10,14 @@ import { checkedPeriods, type LightPeriod } from './light-periods.js'
 /** A series in which dry-downs are looked for. */
 export interface FindDryDownsInput extends FollowedStep, KnownShots, WaterContentSeries {
   /** Time after the peak of a shot that is left out, because drain is no use by plants. Unit: s. Range: [0, 86400]. */
-  readonly settle: Duration
+  readonly drainTime: Duration
   /** Shorter ones are left out. Unit: s. Range: (0, 604800]. */
   readonly minDuration: Duration
   /** Times with light, in order; without them day and night are not told apart. */
   readonly light?: readonly LightPeriod[]
 }
 
-/** A stretch of one regime without shot, drain or seam. */
+/** A stretch of one regime without shot, drain or break. */
 export interface FoundDryDown extends DryStretch {
   /** The straight line through it. */
   readonly line: DryDownLine
@@ -37,7 +37,7 @@ export interface DryStretch {
 }
 
 /**
- * The dry-downs of a record, each in one light regime, with its slope: between shots, after drain, never across a gap or a seam.
+ * The dry-downs of a record, each in one light regime, with its slope: between shots, after drain, never across a gap or a break.
  *
  * @procedure Cuts the stretches of `splitRecord` at shots with their drain and at the beginning and end of light, and fits a line to each part
  * that is long enough and has at least three readings.
@@ -49,7 +49,7 @@ export interface DryStretch {
  * const time = Array.from({ length: 13 }, (_, i) => i * 3600)
  * const content = time.map((t, i) => 0.6 - 0.008 * Math.min(i, 6) - 0.002 * Math.max(0, i - 6))
  * const found = findDryDowns({
- *   time, waterContent: content, shots: [], settle: minutes(30), maxStep: hours(2), minDuration: hours(3), light: [{ start: 0, end: 21600 }],
+ *   time, waterContent: content, shots: [], drainTime: minutes(30), maxStep: hours(2), minDuration: hours(3), light: [{ start: 0, end: 21600 }],
  * })
  * found // => [{ regime: 'day', line: { slopePerHour: -0.008 } }, { regime: 'night', line: { slopePerHour: -0.002 } }]
  */
@@ -66,7 +66,7 @@ export function findDryDowns(input: FindDryDownsInput): FoundDryDown[] {
 export function dryStretches(input: FindDryDownsInput): DryStretch[] {
   requireObject(input, 'input')
   const { time, waterContent, shots, light, ...limits } = input
-  const settle = numberIn(limits.settle, SETTLE_TIME, 'settle')
+  const drainTime = numberIn(limits.drainTime, SETTLE_TIME, 'drainTime')
   const maxStep = numberIn(limits.maxStep, MAX_STEP, 'maxStep') as Duration
   const min = numberIn(limits.minDuration, MIN_DRY_DOWN, 'minDuration')
   requireRows(shots, 'shots')
@@ -86,11 +86,11 @@ export function dryStretches(input: FindDryDownsInput): DryStretch[] {
     let readings = 0
     let regime: DryStretch['regime'] = 'not-told'
     // Behind a clock that was set back the moments of shots before it say nothing.
-    if (time[segment.first]! < drained - settle) drained = -Infinity
+    if (time[segment.first]! < drained - drainTime) drained = -Infinity
     for (let i = segment.first; i <= segment.last; i++) {
       if (Number.isNaN(waterContent[i])) continue
       const now = time[i]!
-      while (s < shots.length && shots[s]!.peakIndex < i) drained = shots[s++]!.peak + settle
+      while (s < shots.length && shots[s]!.peakIndex < i) drained = shots[s++]!.peak + drainTime
       const shot = shots[s]
       const rising = shot !== undefined && i > shot.startIndex && i <= shot.peakIndex
       while (p > 0 && now < periods[p - 1]!.end) p--

@@ -24,7 +24,7 @@ export type OvernightDryDown = {
       /** By how much it fell; negative where it rose. Unit: m³/m³. */
       readonly fall: WaterContentChange
       /** Time from the first to the last reading. Unit: s. */
-      readonly lasted: Duration
+      readonly duration: Duration
       readonly line: DryDownLine
     }
   | {
@@ -36,7 +36,7 @@ export type OvernightDryDown = {
 /**
  * Overnight dry-down: by how much the water content falls in each night.
  *
- * @procedure Takes the dry-down of `findDryDowns` in each dark time. A night with a seam or a shot in it, or of which readings cover less
+ * @procedure Takes the dry-down of `findDryDowns` in each dark time. A night with a break or a shot in it, or of which readings cover less
  * than three quarters, is not known.
  * @param input - Series, shots, times with light and limits.
  * @returns One result for each night between two times with light.
@@ -47,8 +47,8 @@ export type OvernightDryDown = {
  * const time = Array.from({ length: 25 }, (_, i) => i * 3600)
  * const content = time.map((_, i) => 0.6 - 0.003 * i)
  * const light = [{ start: -28800, end: 18000 }, { start: 61200, end: 100000 }]
- * const nights = overnightDryDowns({ time, waterContent: content, shots: [], settle: minutes(30), maxStep: hours(2), light })
- * nights // => [{ known: true, dark: 18000, evening: 0.585, fall: 0.033, lasted: 39600 }]
+ * const nights = overnightDryDowns({ time, waterContent: content, shots: [], drainTime: minutes(30), maxStep: hours(2), light })
+ * nights // => [{ known: true, dark: 18000, evening: 0.585, fall: 0.033, duration: 39600 }]
  */
 export function overnightDryDowns(input: OvernightInput): OvernightDryDown[] {
   requireObject(input, 'input')
@@ -88,7 +88,7 @@ function nightOf(dark: number, dawn: number, best: FoundDryDown | undefined, sho
     evening: (line.last + fall) as WaterContent,
     morning: line.last,
     fall: fall as WaterContentChange,
-    lasted,
+    duration: lasted,
     line,
   }
 }

@@ -87,7 +87,7 @@ function presentRows(time: ArrayLike<number>, waterContent: ArrayLike<number>): 
     if (Number.isNaN(waterContent[i])) continue
     const before = rows[rows.length - 1]
     if (before !== undefined && !(time[i]! > time[before]!))
-      throw new InputError('time', 'does not rise', 'give one stretch without a seam')
+      throw new InputError('time', 'does not rise', 'give one stretch without a break')
     rows.push(i)
   }
   return rows

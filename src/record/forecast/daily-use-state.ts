@@ -34,8 +34,8 @@ export function newDailyUseState(): DailyUseState {
 }
 
 /** A state that was kept as JSON, checked. */
-export function restoredDailyUse(kept: unknown): DailyUseState {
-  const reader = stateReader(kept)
+export function restoredDailyUse(stored: unknown): DailyUseState {
+  const reader = stateReader(stored)
   const days = reader.count('days')
   const length = days > 0 ? MEMBERS : 0
   const list = (field: string) => {

@@ -27,7 +27,7 @@ export interface DayScored {
 export interface DailyUseForecaster<Q extends Volume | WaterDepth = Volume>
   extends Reducer<DailyUseState, DayOfUse<Q>, DayScored> {
   /** A state that was kept as JSON, checked field by field. */
-  readonly restore: (kept: unknown) => DailyUseState
+  readonly restore: (stored: unknown) => DailyUseState
 }
 
 /** How fast the usual radiation follows the season. */

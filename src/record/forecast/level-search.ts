@@ -13,7 +13,7 @@ import type { ScoreRing } from './score-ring.js'
 /** What counts as a shot, and when drain after it has stopped. */
 export interface ForecastLevelSettings extends ShotLimits {
   /** Time after the peak of a shot until drain has stopped; an hour by default. Unit: s. Range: [0, 86400]. */
-  readonly settle?: Duration
+  readonly drainTime?: Duration
 }
 
 /** A level is known from readings to both sides: so long after a border between two half hours it is taken. Unit: s. */
@@ -61,7 +61,7 @@ function goingOn({ start, from, border, levels, recent, replay }: DryDownSoFar):
 export function levelSearch(
   settings: ForecastLevelSettings,
 ): (search: LevelSearch, time: number, waterContent: number) => void {
-  const settle = numberIn(settings.settle ?? 3600, SETTLE_TIME, 'settle')
+  const drainTime = numberIn(settings.drainTime ?? 3600, SETTLE_TIME, 'drainTime')
   const { maxStep } = settings
   const advance = shotSearch(settings)
   return (search, time, waterContent) => {
@@ -72,12 +72,12 @@ export function levelSearch(
     if (ended.length > 0) {
       const { start, peak } = ended[ended.length - 1]!
       close(search, start)
-      search.settled = peak + settle
+      search.settled = peak + drainTime
     }
     // What happened in a gap nobody knows: there may have been a shot.
     if (last === null || !(time > last && time - last <= maxStep)) {
       close(search, Infinity)
-      search.settled = time + settle
+      search.settled = time + drainTime
     }
     if (search.shots.rise !== null || search.settled === null || time < search.settled) return
     dry(search, time, waterContent)

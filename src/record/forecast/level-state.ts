@@ -60,7 +60,7 @@ export interface LevelState {
 /** Learns how a probe dries and foresees it. */
 export interface LevelForecaster extends Reducer<LevelState, WaterContentReading, LevelPhase> {
   /** A state that was kept as JSON, checked field by field. */
-  readonly restore: (kept: unknown) => LevelState
+  readonly restore: (stored: unknown) => LevelState
 }
 
 const PRIOR_SPREAD = 0.12
@@ -84,8 +84,8 @@ export function newLevelState(shots: ShotWatchState): LevelState {
 const MAX_KEPT = 100
 
 /** A state that was kept as JSON, checked. */
-export function restoredLevelState(kept: unknown): LevelState {
-  const reader = stateReader(kept)
+export function restoredLevelState(stored: unknown): LevelState {
+  const reader = stateReader(stored)
   const rings = reader.list('rings', 4, restoredRing)
   if (rings.length !== 4) reader.refuse('rings', `has ${rings.length} entries, not 4`)
   const shots = reader.inside('shots', restoredShotWatch)

@@ -12,7 +12,7 @@ export type Noise =
   | {
       readonly known: true
       /** Standard deviation of one reading, rounding included. Unit: that of the series. */
-      readonly deviation: number
+      readonly standardDeviation: number
       /** Six of them: a difference that noise hardly makes, to start with as the least rise of a shot. Unit: that of the series. */
       readonly threshold: number
       /** Step in which the readings come, or the smallest that is common. Unit: that of the series. */
@@ -40,7 +40,7 @@ export type Noise =
  * @source The median absolute deviation and its factor for a normal distribution: rousseeuw-1993; the median of grouped values: definition; six deviations: common practice, no source
  * @example
  * const noise = estimateNoise({ value: Array.from({ length: 200 }, (_, i) => 0.6 - 0.0001 * i + 0.001 * Math.sin(i * i)) })
- * noise // => { known: true, deviation: 0.0009, resolved: true, readings: 198 }
+ * noise // => { known: true, standardDeviation: 0.0009, resolved: true, readings: 198 }
  */
 export function estimateNoise(input: NoiseInput): Noise {
   requireObject(input, 'input')
@@ -67,7 +67,7 @@ export function estimateNoise(input: NoiseInput): Noise {
   const deviation = Math.max((1.4826 * typical) / Math.sqrt(1.5), step / Math.sqrt(12))
   return {
     known: true,
-    deviation,
+    standardDeviation: deviation,
     threshold: 6 * deviation,
     step,
     resolved: 2 * step <= deviation,

@@ -53,7 +53,7 @@ export function flatLineLimits(input: FlatLineLimitsInput): FlatLineLimits {
     // All readings are the same: a living probe may rest on one step for a while, not for days.
     return { known: true, tolerance: 0, suspectAfter: 30, failAfter: 60 }
   }
-  if (noise.resolved) return { known: true, tolerance: noise.deviation / 4, suspectAfter: 4, failAfter: 8 }
+  if (noise.resolved) return { known: true, tolerance: noise.standardDeviation / 4, suspectAfter: 4, failAfter: 8 }
   const suspectAfter = Math.max(MIN_ROUNDED, 6 * noise.longRun)
   return { known: true, tolerance: noise.step / 4, suspectAfter, failAfter: 2 * suspectAfter }
 }

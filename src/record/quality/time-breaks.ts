@@ -12,7 +12,7 @@ export interface TimeBreaksInput extends TimeGapInput {
 
 /** A place where the times of a record do not run on. No slope, no event and no sum may reach across it. */
 export interface TimeBreak {
-  /** Position of the reading after the seam. Unit: 1. */
+  /** Position of the reading after the break. Unit: 1. */
   readonly index: number
   readonly kind: 'gap' | 'step-back' | 'repeated-time' | 'no-time'
   /** Time from the reading before to the reading after; negative where the clock was set back. Unit: s. */
@@ -28,13 +28,13 @@ export interface TimeBreak {
  * The places where the times of a record do not run on: gaps, clocks that were set back, and times that stand twice.
  *
  * @procedure Compares the step before each reading with the expected one; a step that is an hour off, to three expected steps and a quarter of
- * an hour, may be a change of civil time. A missing last stretch is no seam: it ends the record.
- * @returns The seams in order.
+ * an hour, may be a change of civil time. A missing last stretch is no break: it ends the record.
+ * @returns The breaks in order.
  * @throws `DomainError` outside the ranges, `InputError` for lists of different lengths.
  * @source definition
  * @example
- * const seams = findTimeBreaks({ time: [0, 300, 4200, 900], expectedStep: minutes(5) })
- * seams // => [{ kind: 'gap', mayBeClockChange: 'forward' }, { kind: 'step-back', seconds: -3300 }]
+ * const breaks = findTimeBreaks({ time: [0, 300, 4200, 900], expectedStep: minutes(5) })
+ * breaks // => [{ kind: 'gap', mayBeClockChange: 'forward' }, { kind: 'step-back', seconds: -3300 }]
  */
 export function findTimeBreaks(input: TimeBreaksInput): TimeBreak[] {
   requireObject(input, 'input')
@@ -43,20 +43,20 @@ export function findTimeBreaks(input: TimeBreaksInput): TimeBreak[] {
   const { time, value } = input
   requireList(time, 'time')
   if (value !== undefined) equalLengths(time, value, 'value')
-  const seams: TimeBreak[] = []
+  const breaks: TimeBreak[] = []
   let before = -1
   for (let index = 0; index < time.length; index++) {
     if (value !== undefined && Number.isNaN(value[index])) continue
     if (before >= 0) {
       const step = time[index]! - time[before]!
-      if (!(step > 0 && step <= max)) seams.push(seamAt(index, step, expected))
+      if (!(step > 0 && step <= max)) breaks.push(breakAt(index, step, expected))
     }
     before = index
   }
-  return seams
+  return breaks
 }
 
-function seamAt(index: number, step: number, expected: number): TimeBreak {
+function breakAt(index: number, step: number, expected: number): TimeBreak {
   const seconds = step as Duration
   if (Number.isNaN(step)) return { index, kind: 'no-time', seconds }
   const kind = step > 0 ? 'gap' : step === 0 ? 'repeated-time' : 'step-back'

@@ -29,7 +29,7 @@ export interface ReadingWatch extends Reducer<ReadingWatchState, TimedReading, r
   /** The verdict on the last reading, which has no later neighbour. */
   readonly finish: (state: ReadingWatchState) => readonly ReadingVerdict[]
   /** A state that was kept as JSON, checked field by field. */
-  readonly restore: (kept: unknown) => ReadingWatchState
+  readonly restore: (stored: unknown) => ReadingWatchState
 }
 
 /**
@@ -78,8 +78,8 @@ export function watchReadings(limits: QualityLimits): ReadingWatch {
 }
 
 /** A state that was kept as JSON, checked. */
-function restoredReadingWatch(kept: unknown): ReadingWatchState {
-  const reader = stateReader(kept)
+function restoredReadingWatch(stored: unknown): ReadingWatchState {
+  const reader = stateReader(stored)
   const reading = (entry: StateReader): KeptReading => ({
     time: entry.numberOrNull('time'),
     value: entry.numberOrNull('value'),

@@ -12,7 +12,7 @@ export interface WmoStepInput {
   /** The reading after. Unit: that of the series. Range: (-∞, ∞). */
   readonly after: number
   /** Standard deviation of the readings of the hour before. Unit: that of the series. Range: [0, ∞). */
-  readonly deviation: number
+  readonly standardDeviation: number
 }
 
 /** How far a reading stands from its neighbours, and how far it may. */
@@ -32,7 +32,7 @@ export interface WmoStep {
  * @returns Distance, limit and whether the reading is consistent.
  * @source zahumensky-2004
  * @example
- * wmoStepConsistency({ before: 20, value: 21, after: 20.1, deviation: 0.2 }) // => { distance: 1.9, limit: 0.8, consistent: false }
+ * wmoStepConsistency({ before: 20, value: 21, after: 20.1, standardDeviation: 0.2 }) // => { distance: 1.9, limit: 0.8, consistent: false }
  */
 export function wmoStepConsistency(input: WmoStepInput): WmoStep {
   requireObject(input, 'input')
@@ -40,8 +40,8 @@ export function wmoStepConsistency(input: WmoStepInput): WmoStep {
   const distance =
     Math.abs(value - numberIn(input.before, SERIES_READING, 'before')) +
     Math.abs(value - numberIn(input.after, SERIES_READING, 'after'))
-  const limit = 4 * numberIn(input.deviation, HOUR_DEVIATION, 'deviation')
-  return answersOf({ distance, limit, consistent: distance <= limit }, 'deviation')
+  const limit = 4 * numberIn(input.standardDeviation, HOUR_DEVIATION, 'standardDeviation')
+  return answersOf({ distance, limit, consistent: distance <= limit }, 'standardDeviation')
 }
 
 /** A series whose steps are tested against its own past. */

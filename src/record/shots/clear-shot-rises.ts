@@ -11,7 +11,7 @@ export interface ClearShotRisesInput extends ValveLog, Readings, ReadingTimes {
   /** Flags, made by `spikeTest` or `rateOfChangeTest`. */
   readonly flags: Uint8Array
   /** A shot shows for so long. Unit: s. Range: (0, 86400]. */
-  readonly lasts: Duration
+  readonly responseTime: Duration
 }
 
 /**
@@ -27,14 +27,14 @@ export interface ClearShotRisesInput extends ValveLog, Readings, ReadingTimes {
  * const time = [0, 300, 600, 900, 1200, 1500]
  * const value = [0.5, 0.5, 0.56, 0.55, 0.3, 0.549]
  * const flags = spikeTest({ value, suspect: 0.02, fail: 0.05 }) // => [2, 3, 3, 4, 4, 2]
- * clearShotRises({ time, value, flags, log: [310], lasts: minutes(30) }) // => [2, 3, 1, 1, 4, 2]
+ * clearShotRises({ time, value, flags, log: [310], responseTime: minutes(30) }) // => [2, 3, 1, 1, 4, 2]
  */
 export function clearShotRises(input: ClearShotRisesInput): Uint8Array {
   requireObject(input, 'input')
   requireList(input.flags, 'flags')
   requireList(input.log, 'log')
-  const { time, value, flags, log, lasts } = input
-  const long = numberIn(lasts, ANSWER_TIME, 'lasts')
+  const { time, value, flags, log, responseTime } = input
+  const long = numberIn(responseTime, ANSWER_TIME, 'responseTime')
   equalLengths(time, value, 'value')
   if (flags.length !== value.length)
     throw new InputError('flags', `has ${flags.length} entries for ${value.length} readings`, 'test the same readings')

@@ -17,14 +17,14 @@ export type SettledLevel =
       /** By how much it fell from the peak. Unit: m³/m³. */
       readonly drainBack: WaterContentChange
       /** By how much it stands above the reading before the shot. Unit: m³/m³. */
-      readonly kept: WaterContentChange
+      readonly retained: WaterContentChange
     }
   | { readonly known: false; readonly reason: 'gap' | 'record-ends' | 'next-shot' }
 
 /**
  * For each shot, the water content after drain, how much fell back and how much was kept, as the probe sees it.
  *
- * @procedure Takes the first good reading at or after the peak and the time to drain, unless the next shot or a seam comes first.
+ * @procedure Takes the first good reading at or after the peak and the time to drain, unless the next shot or a break comes first.
  * @returns One result for each shot, in their order.
  * @throws `DomainError` outside the ranges, `InputError` for lists of different lengths.
  * @validity The probe sees its surroundings: water that runs past it shows neither as rise nor as drain.
@@ -32,12 +32,12 @@ export type SettledLevel =
  * @example
  * const series = { time: [0, 300, 600, 900, 1200], waterContent: [0.5, 0.52, 0.53, 0.524, 0.521] }
  * const shots = findShots({ ...series, minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8) })
- * findSettledLevels({ ...series, shots, settle: minutes(10), maxStep: minutes(8) }) // => [{ known: true, drainBack: 0.009, kept: 0.021 }]
+ * findSettledLevels({ ...series, shots, drainTime: minutes(10), maxStep: minutes(8) }) // => [{ known: true, drainBack: 0.009, retained: 0.021 }]
  */
 export function findSettledLevels(input: SettledLevelsInput): SettledLevel[] {
   requireObject(input, 'input')
   const { time, waterContent, shots, ...limits } = input
-  const wait = numberIn(limits.settle, DRAIN_TIME, 'settle')
+  const wait = numberIn(limits.drainTime, DRAIN_TIME, 'drainTime')
   const step = numberIn(limits.maxStep, MAX_STEP, 'maxStep')
   equalLengths(time, waterContent, 'waterContent')
   requireRows(shots, 'shots')
@@ -57,7 +57,7 @@ export function findSettledLevels(input: SettledLevelsInput): SettledLevel[] {
           known: true,
           level: x as WaterContent,
           drainBack: (shot.top - x) as WaterContentChange,
-          kept: (x - shot.before) as WaterContentChange,
+          retained: (x - shot.before) as WaterContentChange,
         }
     }
     return { known: false, reason: next === Infinity ? 'record-ends' : 'next-shot' }

@@ -12,9 +12,9 @@ export interface MatchShotsInput extends ValveLog {
   /** Where readings ran on, made by `splitRecord`. */
   readonly segments: readonly RecordSegment[]
   /** A rise begins no later after the valve was opened. Unit: s. Range: (0, 86400]. */
-  readonly latest: Duration
+  readonly maxLag: Duration
   /** The last reading before a rise may lie so much before the valve was opened. Unit: s. Range: [0, 86400]. */
-  readonly slack: Duration
+  readonly maxLead: Duration
 }
 
 /** Which logged shot is which rise. All are positions in the lists that were given; together they hold every logged shot and every rise once. */
@@ -25,7 +25,7 @@ export interface MatchedShots {
   readonly joined: readonly { readonly log: number; readonly shot: number }[]
   /** Logged shots without a rise, though readings ran on. Unit: 1. */
   readonly withoutRise: readonly number[]
-  /** Logged shots at a gap or a seam, which cannot be judged. Unit: 1. */
+  /** Logged shots at a gap or a break, which cannot be judged. Unit: 1. */
   readonly notJudged: readonly number[]
   /** Rises that no logged shot explains. Unit: 1. */
   readonly withoutLog: readonly number[]
@@ -45,7 +45,7 @@ export interface MatchedShots {
  * const limits = { minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8) }
  * const matches = matchShots({
  *   shots: findShots({ time, waterContent: content, ...limits }), log: [320, 1500, 2300],
- *   segments: splitRecord({ time, value: content, maxStep: minutes(8) }), latest: minutes(10), slack: minutes(5),
+ *   segments: splitRecord({ time, value: content, maxStep: minutes(8) }), maxLag: minutes(10), maxLead: minutes(5),
  * })
  * matches // => { matched: [{ log: 0, shot: 0 }], withoutRise: [1], notJudged: [2], withoutLog: [] }
  */
@@ -55,8 +55,8 @@ export function matchShots(input: MatchShotsInput): MatchedShots {
   requireRows(shots, 'shots')
   requireList(log, 'log')
   requireRows(segments, 'segments')
-  const latest = numberIn(limits.latest, MAX_ANSWER_TIME, 'latest')
-  const slack = numberIn(limits.slack, CLOCK_SLACK, 'slack')
+  const latest = numberIn(limits.maxLag, MAX_ANSWER_TIME, 'maxLag')
+  const slack = numberIn(limits.maxLead, CLOCK_SLACK, 'maxLead')
   const rises = shots.map((shot, k) => ({ shot, k })).sort((a, b) => a.shot.start - b.shot.start)
   const stretches = [...segments].sort((a, b) => a.start - b.start)
   const matched: { log: number; shot: number }[] = []

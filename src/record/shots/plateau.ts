@@ -40,12 +40,12 @@ export type Plateau =
  * @example
  * const series = { time: [0, 300, 600, 900], waterContent: [0.5, 0.53, 0.526, 0.52] }
  * const shots = findShots({ ...series, minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8) })
- * plateauAfterDrain({ ...series, shots, settle: minutes(5) }).known // => false
+ * plateauAfterDrain({ ...series, shots, drainTime: minutes(5) }).known // => false
  */
 export function plateauAfterDrain(input: PlateauInput): Plateau {
   requireObject(input, 'input')
-  const { time, waterContent, shots, settle } = input
-  const wait = numberIn(settle, DRAIN_TIME, 'settle')
+  const { time, waterContent, shots, drainTime } = input
+  const wait = numberIn(drainTime, DRAIN_TIME, 'drainTime')
   equalLengths(time, waterContent, 'waterContent')
   const levels: number[] = []
   requireRows(shots, 'shots')

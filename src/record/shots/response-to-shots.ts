@@ -3,7 +3,7 @@ import { SUBSTRATE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Share, Volume, WaterContentChange } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject, requireRows } from '../../quantity/guard.js'
-import { SHOT_RISE, WATER_KEPT } from '../domains.js'
+import { SHOT_RISE, WATER_RETAINED } from '../domains.js'
 import type { RecordFinding } from '../record-finding.js'
 
 /** Shots of which rise and water kept are known. */
@@ -19,7 +19,7 @@ export interface ShotResponse {
   /** Rise of the water content, after drain. Unit: m³/m³. Range: [-1, 1]. */
   readonly rise: WaterContentChange
   /** Water applied less water drained. Unit: L. Range: (0, ∞). */
-  readonly kept: Volume
+  readonly retained: Volume
 }
 
 /** How much of the water a probe sees. */
@@ -35,13 +35,13 @@ export interface ResponseToShots {
  * How much of the water that a container keeps shows at its probe. A probe with air at its pins, or above the wet part, sees little; one
  * under the dripper sees too much.
  *
- * @equation `r = \mathrm{median}\; \frac{\Delta\theta \, V_s}{V_{kept}}`
+ * @equation `r = \mathrm{median}\; \frac{\Delta\theta \, V_s}{V_{retained}}`
  * @returns The share, with a finding below one half and above three halves.
  * @throws `DomainError` outside the ranges, `InputError` when there is no shot.
  * @validity With at least three shots; it cannot tell an air gap from a wrong volume of medium or an uneven spread of water: weigh the container.
  * @source definition: water balance of the container; the limits of one half and three halves: common practice, no source
  * @example
- * const shots = [0.011, 0.012, 0.013].map((rise) => ({ rise: waterContentChange(rise), kept: litres(0.42) }))
+ * const shots = [0.011, 0.012, 0.013].map((rise) => ({ rise: waterContentChange(rise), retained: litres(0.42) }))
  * const seen = responseToShots({ shots, substrateVolume: litres(12) })
  * seen // => { share: 0.343, shots: 3 }
  * seen.findings.map((finding) => finding.code) // => ['probe-sees-little']
@@ -53,7 +53,8 @@ export function responseToShots(input: ResponseInput): ResponseToShots {
   const volume = numberIn(substrateVolume, SUBSTRATE, 'substrateVolume')
   const shares = Float64Array.from(
     shots,
-    ({ rise, kept }) => (numberIn(rise, SHOT_RISE, 'rise') * volume) / numberIn(kept, WATER_KEPT, 'kept'),
+    ({ rise, retained }) =>
+      (numberIn(rise, SHOT_RISE, 'rise') * volume) / numberIn(retained, WATER_RETAINED, 'retained'),
   )
   const count = shots.length
   if (count === 0) throw new InputError('shots', 'are none', 'give some')

@@ -4,7 +4,7 @@ import { MAX_STEP } from '../domains.js'
 import { equalLengths } from '../equal-lengths.js'
 import type { ArrivalTimes } from '../terms.js'
 
-/** A series that may have seams. */
+/** A series that may have breaks. */
 export interface SplitRecordInput extends ArrivalTimes {
   /** Readings; NaN where one is missing or not to be trusted. Unit: any. Range: any. */
   readonly value: ArrayLike<number>
@@ -12,7 +12,7 @@ export interface SplitRecordInput extends ArrivalTimes {
   readonly maxStep: Duration
 }
 
-/** A stretch of good readings without a gap or a seam. */
+/** A stretch of good readings without a gap or a break. */
 export interface RecordSegment {
   /** Position of its first good reading. Unit: 1. */
   readonly first: number

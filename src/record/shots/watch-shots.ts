@@ -15,7 +15,7 @@ export interface KnownShots {
 /** Shots of a series, and when each has drained. */
 export interface DrainedShots extends KnownShots {
   /** Time after the peak at which drain has stopped. Unit: s. Range: (0, 86400]. */
-  readonly settle: Duration
+  readonly drainTime: Duration
 }
 
 /** What counts as a shot. */
@@ -70,7 +70,7 @@ export interface ShotWatch extends Reducer<ShotWatchState, WaterContentReading, 
   /** The shot that was under way when the record ended, if there was one. */
   readonly finish: (state: ShotWatchState) => readonly FoundShot[]
   /** A state that was kept as JSON, checked field by field. */
-  readonly restore: (kept: unknown) => ShotWatchState
+  readonly restore: (stored: unknown) => ShotWatchState
 }
 
 /**
@@ -91,7 +91,7 @@ export function watchShots(limits: ShotLimits): ShotWatch {
   return {
     start: newShotSearch(),
     finish: ended,
-    restore: (kept) => restoredShotWatch(stateReader(kept)),
+    restore: (stored) => restoredShotWatch(stateReader(stored)),
     step: ({ count, last, feet, rise }, reading) => {
       const state = { count, last, feet: feet.slice(), rise }
       const shots = advance(state, reading.time, reading.waterContent)

@@ -1,6 +1,7 @@
+import { allowedSeconds, checkedHours, type Hours } from '../../control/watering/settings/hours.js'
 import { requireObject } from '../../quantity/guard.js'
-import { type CheckedLimits, isAllowedHour } from '../scene/rehearsal-limits.js'
-import { checkedScene, type RehearsalScene } from '../scene/rehearsal-scene.js'
+import { isAllowedHour, WHOLE_DAY } from '../scenario/rehearsal-limits.js'
+import { checkedScenario, type RehearsalScenario } from '../scenario/rehearsal-scenario.js'
 import type { Observation, RehearsalTruth, RehearsedController, ValveOrder } from './rehearsed-controller.js'
 
 /** What a careful person remembers; plain data. */
@@ -33,32 +34,32 @@ const MARGIN = 1.15
  * has a watch, remembers across restarts of a machine what is still there to be read, and does not believe a number that stands still.
  *
  * @procedure Spreads 1.15 of the usual water of a day evenly over the allowed hours; halves or skips the wait by the probes that can be believed.
- * @param scene - Zone, limits and levels, made by `rehearsalScene`.
+ * @param scenario - Zone, limits and levels, made by `rehearsalScenario`.
  * @returns A controller for `rehearse`.
  * @throws `DomainError` and `InputError` for a zone or limits that make no sense, as `rehearse` does.
  * @source common practice, no source
  * @example
- * const scene = rehearsalScene('coir-dust')
+ * const scenario = rehearsalScenario('coir-dust')
  * const faults = [{ fault: 'probes-silent' as const, from: hours(10) }]
- * const outcome = rehearse({ zone: scene.zone, limits: scene.limits, controller: carefulPerson(scene), days: 3, seed: 7, faults, keepCourse: false })
+ * const outcome = rehearse({ zone: scenario.zone, limits: scenario.limits, controller: carefulPerson(scenario), days: 3, seed: 7, faults, keepCourse: false })
  * outcome.stressTime // => 0
  */
-export function carefulPerson(scene: RehearsalScene): RehearsedController<PersonState, PersonView, ValveOrder> {
-  requireObject(scene, 'scene')
-  const { zone, limits, shot } = checkedScene(scene)
-  const { opensFrom = 0, opensUntil = 24, believedFrom = 0.05, believedTo = 0.98 } = limits
-  const hours = { opensFrom, opensUntil } as CheckedLimits
+export function carefulPerson(scenario: RehearsalScenario): RehearsedController<PersonState, PersonView, ValveOrder> {
+  requireObject(scenario, 'scenario')
+  const { zone, limits, shot } = checkedScenario(scenario)
+  const { minBelievable = 0.05, maxBelievable = 0.98 } = limits
+  const hours = checkedHours(limits.allowedHours ?? WHOLE_DAY)
   const run = (shot / zone.flow) * 3600
-  const wait = usualWait(hours, scene.usualPerDay, shot)
+  const wait = usualWait(hours, scenario.usualPerDay, shot)
 
   const isBelieved = (value: unknown): value is number =>
-    typeof value === 'number' && value >= believedFrom && value <= believedTo
+    typeof value === 'number' && value >= minBelievable && value <= maxBelievable
   /** The wait that the believed probes ask for. */
   const waitFor = (seen: PersonState['seen'], time: number): number => {
     const levels = seen.filter((one) => isGood(one, time)).map(({ level }) => level)
     if (levels.length === 0) return wait
-    if (levels.some((level) => level >= scene.upper)) return Number.POSITIVE_INFINITY
-    return levels.every((level) => level <= scene.lower) ? REST : 2 * wait
+    if (levels.some((level) => level >= scenario.upper)) return Number.POSITIVE_INFINITY
+    return levels.every((level) => level <= scenario.lower) ? REST : 2 * wait
   }
   return {
     reducer: {
@@ -85,9 +86,8 @@ export function carefulPerson(scene: RehearsalScene): RehearsedController<Person
 }
 
 /** The wait between shots that spreads the water of a day over the allowed hours. Unit: s. */
-function usualWait({ opensFrom, opensUntil }: CheckedLimits, usualPerDay: number, shot: number): number {
-  const long = (opensUntil > opensFrom ? opensUntil - opensFrom : 24 - opensFrom + opensUntil) * 3600
-  return Math.max(REST, long / ((MARGIN * usualPerDay) / shot))
+function usualWait(hours: readonly Hours[], usualPerDay: number, shot: number): number {
+  return Math.max(REST, allowedSeconds(hours) / ((MARGIN * usualPerDay) / shot))
 }
 
 function lookedAt(

@@ -1,6 +1,7 @@
+import { checkedHours } from '../../control/watering/settings/hours.js'
 import { requireObject } from '../../quantity/guard.js'
-import { type CheckedLimits, isAllowedHour } from '../scene/rehearsal-limits.js'
-import { checkedScene, type RehearsalScene } from '../scene/rehearsal-scene.js'
+import { isAllowedHour, WHOLE_DAY } from '../scenario/rehearsal-limits.js'
+import { checkedScenario, type RehearsalScenario } from '../scenario/rehearsal-scenario.js'
 import type { RehearsalTruth, RehearsedController, ValveOrder } from './rehearsed-controller.js'
 
 /** What the perfect planner remembers. */
@@ -18,20 +19,22 @@ const REST = 600
  *
  * @procedure Opens for one shot where the true mean is at the lower limit or below, ten minutes or more after the last one, unless what
  * truly passed the valve in the last 24 h leaves no room.
- * @param scene - Zone, limits and levels, made by `rehearsalScene`.
+ * @param scenario - Zone, limits and levels, made by `rehearsalScenario`.
  * @returns A controller for `rehearse`.
  * @throws `DomainError` and `InputError` for a zone or limits that make no sense, as `rehearse` does.
  * @source definition
  * @example
- * const scene = rehearsalScene('coir-dust')
- * const outcome = rehearse({ zone: scene.zone, limits: scene.limits, controller: perfectPlanner(scene), days: 2, seed: 7, keepCourse: false })
+ * const scenario = rehearsalScenario('coir-dust')
+ * const outcome = rehearse({ zone: scenario.zone, limits: scenario.limits, controller: perfectPlanner(scenario), days: 2, seed: 7, keepCourse: false })
  * outcome.stressTime // => 0
  */
-export function perfectPlanner(scene: RehearsalScene): RehearsedController<PlannerState, RehearsalTruth, ValveOrder> {
-  requireObject(scene, 'scene')
-  const { opensFrom = 0, opensUntil = 24, maxPerDay } = checkedScene(scene).limits
-  const hours = { opensFrom, opensUntil } as CheckedLimits
-  const { lower, shot, zone } = scene
+export function perfectPlanner(
+  scenario: RehearsalScenario,
+): RehearsedController<PlannerState, RehearsalTruth, ValveOrder> {
+  requireObject(scenario, 'scenario')
+  const { allowedHours = WHOLE_DAY, maxPerDay } = checkedScenario(scenario).limits
+  const hours = checkedHours(allowedHours)
+  const { lower, shot, zone } = scenario
   const run = (shot / zone.flow) * 3600
   return {
     reducer: {

@@ -4,7 +4,7 @@ import type { ZoneWatchState } from '../../control/diagnosis/state/zone-state.js
 import type { WatchZoneInput } from '../../control/diagnosis/watch/input.js'
 import { watchZone } from '../../control/watch-zone.js'
 import { requireObject } from '../../quantity/guard.js'
-import { checkedScene, type RehearsalScene } from '../scene/rehearsal-scene.js'
+import { checkedScenario, type RehearsalScenario } from '../scenario/rehearsal-scenario.js'
 import { DIAGNOSIS_SIGNS } from './diagnosis-signs.js'
 import type { Observation, RehearsalTruth, RehearsedController, ValveOrder } from './rehearsed-controller.js'
 
@@ -29,34 +29,34 @@ export interface DiagnosedOrder extends ValveOrder {
  * likeliest first. What the diagnosis gets is what the controller got, and the order that it gave.
  *
  * @procedure Steps the controller, hands its order and what was observed to `watchZone`, and puts the causes in the place of its alarms.
- * @param scene - Zone, limits and levels, made by `rehearsalScene`.
- * @param change - Settings of the diagnosis that differ from those of the scene.
+ * @param scenario - Zone, limits and levels, made by `rehearsalScenario`.
+ * @param change - Settings of the diagnosis that differ from those of the scenario.
  * @returns A controller for `rehearse`.
  * @throws `DomainError` and `InputError` for settings that make no sense.
  * @source definition
  * @example
- * const scene = rehearsalScene('coir-dust')
- * const controller = rehearsedDiagnosis(scene, rehearsedWatering(scene))
+ * const scenario = rehearsalScenario('coir-dust')
+ * const controller = rehearsedDiagnosis(scenario, rehearsedWatering(scenario))
  * const faults = [{ fault: 'valve-stuck-closed' as const, from: hours(34) }]
- * const outcome = rehearse({ zone: scene.zone, limits: scene.limits, controller, days: 3, seed: 7, faults, keepCourse: false })
+ * const outcome = rehearse({ zone: scenario.zone, limits: scenario.limits, controller, days: 3, seed: 7, faults, keepCourse: false })
  * outcome.timeToFirstAlarms[0] < 7200 // => true
  */
 export function rehearsedDiagnosis<State, Input, Output>(
-  scene: RehearsalScene,
+  scenario: RehearsalScenario,
   controller: RehearsedController<State, Input, Output>,
   change: Partial<WatchZoneSettings> = {},
 ): RehearsedController<DiagnosedState<State>, DiagnosedInput<Input>, DiagnosedOrder> {
-  requireObject(scene, 'scene')
+  requireObject(scenario, 'scenario')
   requireObject(controller?.reducer, 'controller.reducer')
-  const { zone, limits } = checkedScene(scene)
+  const { zone, limits } = checkedScenario(scenario)
   const names = Array.from({ length: zone.probes }, (_, i) => `probe ${i + 1}`)
   const watch = watchZone({
     probes: names,
     substrateVolume: zone.medium.substrateVolume,
     flow: zone.flow,
-    minBelievable: limits.believedFrom ?? (0.05 as typeof scene.lower),
-    maxBelievable: limits.believedTo ?? (0.98 as typeof scene.lower),
-    full: limits.fullAbove,
+    minBelievable: limits.minBelievable ?? (0.05 as typeof scenario.lower),
+    maxBelievable: limits.maxBelievable ?? (0.98 as typeof scenario.lower),
+    fullPoint: limits.fullAbove,
     ...change,
   })
   const { reducer } = controller

@@ -6,53 +6,53 @@ import type { WateringInput } from '../../control/watering/state/input.js'
 import type { WateringState } from '../../control/watering/state/state.js'
 import type { Duration, Volume } from '../../quantity/generated/kinds.js'
 import { requireObject } from '../../quantity/guard.js'
-import { checkedScene, type RehearsalScene } from '../scene/rehearsal-scene.js'
+import { WHOLE_DAY } from '../scenario/rehearsal-limits.js'
+import { checkedScenario, type RehearsalScenario } from '../scenario/rehearsal-scenario.js'
 import type { Observation, RehearsedController } from './rehearsed-controller.js'
 import { WATERING_SIGNS } from './watering-signs.js'
 
 /**
- * The controller `controlWatering` in a scene, its settings taken from the scene's levels and limits, and joined to the simulated zone. An
+ * The controller `controlWatering` in a scenario, its settings taken from the scenario's levels and limits, and joined to the simulated zone. An
  * example of how your own logic is joined, and the controller behind the table of the guide.
  *
  * @procedure Names the probes, hands on readings, counters, locks and orders of people as they are, and gives the decision to the valve.
- * @param scene - Zone, limits and levels, made by `rehearsalScene`.
+ * @param scenario - Zone, limits and levels, made by `rehearsalScenario`.
  * @param change - Settings that differ from those.
  * @returns A controller for `rehearse`.
  * @throws `DomainError` outside the ranges, `InputError` for limits that contradict each other, as `controlWatering` does.
  * @source definition
  * @example
- * const scene = rehearsalScene('coir-dust')
+ * const scenario = rehearsalScenario('coir-dust')
  * const faults = [{ fault: 'probe-reads-zero' as const, from: hours(10) }]
- * const outcome = rehearse({ zone: scene.zone, limits: scene.limits, controller: rehearsedWatering(scene), days: 2, seed: 7, faults, keepCourse: false })
+ * const outcome = rehearse({ zone: scenario.zone, limits: scenario.limits, controller: rehearsedWatering(scenario), days: 2, seed: 7, faults, keepCourse: false })
  * outcome.worstDay <= 6 // => true
  * outcome.outsideHours // => 0
  */
 export function rehearsedWatering(
-  scene: RehearsalScene,
+  scenario: RehearsalScenario,
   change: Partial<WateringSettings> = {},
 ): RehearsedController<WateringState, WateringInput, WateringDecision> {
-  requireObject(scene, 'scene')
-  const { zone, limits } = checkedScene(scene)
+  requireObject(scenario, 'scenario')
+  const { zone, limits } = checkedScenario(scenario)
   const names = Array.from({ length: zone.probes }, (_, i) => `probe ${i + 1}`)
-  const day = (hour: number) => (hour * 3600) as Duration
   return {
     reducer: controlWatering({
-      lower: scene.lower,
-      upper: scene.upper,
-      minBelievable: limits.believedFrom ?? (0.05 as typeof scene.lower),
-      maxBelievable: limits.believedTo ?? (0.98 as typeof scene.lower),
+      lower: scenario.lower,
+      upper: scenario.upper,
+      minBelievable: limits.minBelievable ?? (0.05 as typeof scenario.lower),
+      maxBelievable: limits.maxBelievable ?? (0.98 as typeof scenario.lower),
       substrateVolume: zone.medium.substrateVolume,
       flow: zone.flow,
-      shot: scene.shot,
+      shot: scenario.shot,
       maxRunTime: limits.maxRunTime,
       maxPerDay: limits.maxPerDay,
-      usualPerDay: scene.usualPerDay,
+      usualPerDay: scenario.usualPerDay,
       minRest: 600 as Duration,
       probeLag: 600 as Duration,
       maxReadingAge: 1200 as Duration,
       maxUnchanged: 14400 as Duration,
       maxShotsWithoutRise: 4,
-      allowedHours: [{ from: day(limits.opensFrom ?? 0), to: day(limits.opensUntil ?? 24) }],
+      allowedHours: limits.allowedHours ?? WHOLE_DAY,
       valveClosesByItself: true,
       inDoubt: 'timed-shots',
       probes: names.map((name) => ({ name })),

@@ -52,7 +52,7 @@ export function drawFaults(draw: FaultDraw): RehearsalFault[] {
     const random = randomNumbers(streamSeed(seed, STREAM + i))
     const from = (first + Math.floor(random.uniform() * (last - first))) * 60
     const place = Math.floor(random.uniform() * probes)
-    const until = row.lasts > 0 ? { until: (from + row.lasts * 3600) as Duration } : {}
+    const until = row.duration > 0 ? { until: (from + row.duration * 3600) as Duration } : {}
     return { fault, from: from as Duration, ...until, place }
   })
 }

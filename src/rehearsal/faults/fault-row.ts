@@ -18,7 +18,7 @@ export interface FaultRow {
   /** What happens, in words. */
   readonly about: string
   /** How long it lasts unless the caller says otherwise; zero to the end. Unit: h. */
-  readonly lasts: number
+  readonly duration: number
   /** How large it is unless the caller says otherwise. Unit: that of `unit`. */
   readonly size: number
   readonly unit: string

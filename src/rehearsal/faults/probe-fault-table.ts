@@ -5,7 +5,7 @@ export const PROBE_FAULTS = {
   'probe-reads-zero': {
     sign: 'probe-dead',
     about: 'one probe falls to a flat 0.0',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: 'm³/m³',
     act: (_, { size }, at) => {
@@ -15,7 +15,7 @@ export const PROBE_FAULTS = {
   'probe-reads-negative': {
     sign: 'probe-dead',
     about: 'one probe sends -0.2',
-    lasts: 0,
+    duration: 0,
     size: -0.2,
     unit: 'm³/m³',
     act: (_, { size }, at) => {
@@ -25,7 +25,7 @@ export const PROBE_FAULTS = {
   'probe-reads-nan': {
     sign: 'probe-dead',
     about: 'one probe sends NaN',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     act: (_, __, at) => {
@@ -35,7 +35,7 @@ export const PROBE_FAULTS = {
   'probe-reads-minus-999': {
     sign: 'probe-dead',
     about: 'one probe sends -999, as loggers do for no value',
-    lasts: 0,
+    duration: 0,
     size: -999,
     unit: '1',
     act: (_, { size }, at) => {
@@ -45,7 +45,7 @@ export const PROBE_FAULTS = {
   'probe-reads-65535': {
     sign: 'probe-dead',
     about: 'one probe sends 65535, as loggers do for no value',
-    lasts: 0,
+    duration: 0,
     size: 65535,
     unit: '1',
     act: (_, { size }, at) => {
@@ -55,7 +55,7 @@ export const PROBE_FAULTS = {
   'probe-reads-infinity': {
     sign: 'probe-dead',
     about: 'one probe sends Infinity',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     act: (_, __, at) => {
@@ -65,7 +65,7 @@ export const PROBE_FAULTS = {
   'probe-reads-minus-infinity': {
     sign: 'probe-dead',
     about: 'one probe sends -Infinity',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     act: (_, __, at) => {
@@ -75,7 +75,7 @@ export const PROBE_FAULTS = {
   'probe-reads-null': {
     sign: 'not-a-number',
     about: 'one probe sends null',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     act: (_, __, at) => {
@@ -85,7 +85,7 @@ export const PROBE_FAULTS = {
   'probe-reads-text': {
     sign: 'not-a-number',
     about: 'one probe sends its numbers as text',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     act: (_, __, at) => {
@@ -95,7 +95,7 @@ export const PROBE_FAULTS = {
   'probe-reads-words': {
     sign: 'not-a-number',
     about: 'one probe sends the text "error"',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     act: (_, __, at) => {
@@ -105,7 +105,7 @@ export const PROBE_FAULTS = {
   'probe-reads-true': {
     sign: 'not-a-number',
     about: 'one probe sends true',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     act: (_, __, at) => {
@@ -115,7 +115,7 @@ export const PROBE_FAULTS = {
   'probe-silent': {
     sign: 'probe-dead',
     about: 'one probe sends nothing',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     act: (_, __, at) => {
@@ -125,7 +125,7 @@ export const PROBE_FAULTS = {
   'probes-read-zero': {
     sign: 'probe-dead',
     about: 'all probes fall to a flat 0.0',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: 'm³/m³',
     everywhere: true,
@@ -136,7 +136,7 @@ export const PROBE_FAULTS = {
   'probes-read-null': {
     sign: 'not-a-number',
     about: 'all probes send null',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     everywhere: true,
@@ -147,7 +147,7 @@ export const PROBE_FAULTS = {
   'probes-silent': {
     sign: 'no-readings',
     about: 'no probe sends anything',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     everywhere: true,
@@ -158,7 +158,7 @@ export const PROBE_FAULTS = {
   'probe-frozen': {
     sign: 'probe-frozen',
     about: 'one probe repeats its last number',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     act: (_, __, at) => {
@@ -168,7 +168,7 @@ export const PROBE_FAULTS = {
   'probes-frozen': {
     sign: 'probe-frozen',
     about: 'all probes repeat their last number',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     everywhere: true,
@@ -179,7 +179,7 @@ export const PROBE_FAULTS = {
   'probe-frozen-dry': {
     sign: 'probe-frozen',
     about: 'one probe repeats a believable number below the lower limit',
-    lasts: 0,
+    duration: 0,
     size: -0.05,
     unit: 'm³/m³',
     act: (_, { size }, at) => {
@@ -192,7 +192,7 @@ export const PROBE_FAULTS = {
   'probe-frozen-wet': {
     sign: 'probe-frozen',
     about: 'one probe repeats a believable number above the upper limit',
-    lasts: 0,
+    duration: 0,
     size: 0.04,
     unit: 'm³/m³',
     act: (_, { size }, at) => {
@@ -205,7 +205,7 @@ export const PROBE_FAULTS = {
   'probes-frozen-dry': {
     sign: 'probe-frozen',
     about: 'all probes repeat a believable number below the lower limit',
-    lasts: 0,
+    duration: 0,
     size: -0.05,
     unit: 'm³/m³',
     everywhere: true,
@@ -219,7 +219,7 @@ export const PROBE_FAULTS = {
   'probe-lifted': {
     sign: 'probe-lifted',
     about: 'one probe is pulled out and reads nearly air',
-    lasts: 0,
+    duration: 0,
     size: 0.04,
     unit: 'share in the medium',
     act: (_, { size }, at) => {
@@ -229,7 +229,7 @@ export const PROBE_FAULTS = {
   'probe-lifted-partly': {
     sign: 'probe-lifted',
     about: 'one probe stands partly in air',
-    lasts: 0,
+    duration: 0,
     size: 0.8,
     unit: 'share in the medium',
     act: (_, { size }, at) => {
@@ -239,7 +239,7 @@ export const PROBE_FAULTS = {
   'probes-lifted-partly': {
     sign: 'probe-lifted',
     about: 'all probes stand partly in air',
-    lasts: 0,
+    duration: 0,
     size: 0.85,
     unit: 'share in the medium',
     everywhere: true,
@@ -250,7 +250,7 @@ export const PROBE_FAULTS = {
   'probe-reinserted-wet': {
     sign: 'probe-reinserted',
     about: 'one probe is put in again and reads higher',
-    lasts: 0,
+    duration: 0,
     size: 0.05,
     unit: 'm³/m³',
     act: (_, { size }, at) => {
@@ -260,7 +260,7 @@ export const PROBE_FAULTS = {
   'probe-reinserted-dry': {
     sign: 'probe-reinserted',
     about: 'one probe is put in again and reads lower',
-    lasts: 0,
+    duration: 0,
     size: -0.05,
     unit: 'm³/m³',
     act: (_, { size }, at) => {
@@ -270,7 +270,7 @@ export const PROBE_FAULTS = {
   'probe-drifts-up': {
     sign: 'probe-drifting',
     about: 'one probe reads higher from day to day',
-    lasts: 0,
+    duration: 0,
     size: 0.02,
     unit: 'm³/m³ a day',
     act: (_, { size, from }, at) => {
@@ -283,7 +283,7 @@ export const PROBE_FAULTS = {
   'probe-drifts-down': {
     sign: 'probe-drifting',
     about: 'one probe reads lower from day to day',
-    lasts: 0,
+    duration: 0,
     size: -0.02,
     unit: 'm³/m³ a day',
     act: (_, { size, from }, at) => {
@@ -296,7 +296,7 @@ export const PROBE_FAULTS = {
   'probes-drift-up': {
     sign: 'probe-drifting',
     about: 'all probes read higher from day to day',
-    lasts: 0,
+    duration: 0,
     size: 0.015,
     unit: 'm³/m³ a day',
     everywhere: true,
@@ -310,7 +310,7 @@ export const PROBE_FAULTS = {
   'probes-drift-down': {
     sign: 'probe-drifting',
     about: 'all probes read lower from day to day',
-    lasts: 0,
+    duration: 0,
     size: -0.015,
     unit: 'm³/m³ a day',
     everywhere: true,
@@ -324,7 +324,7 @@ export const PROBE_FAULTS = {
   'probe-noisy': {
     sign: 'probe-noisy',
     about: 'one probe scatters',
-    lasts: 0,
+    duration: 0,
     size: 0.04,
     unit: 'm³/m³',
     act: (_, { size }, at) => {
@@ -334,7 +334,7 @@ export const PROBE_FAULTS = {
   'probes-noisy': {
     sign: 'probe-noisy',
     about: 'all probes scatter',
-    lasts: 0,
+    duration: 0,
     size: 0.03,
     unit: 'm³/m³',
     everywhere: true,
@@ -345,7 +345,7 @@ export const PROBE_FAULTS = {
   'probe-spikes': {
     sign: 'probe-noisy',
     about: 'one probe sends spikes',
-    lasts: 0,
+    duration: 0,
     size: 0.2,
     unit: 'm³/m³',
     act: (_, { size }, at) => {
@@ -355,7 +355,7 @@ export const PROBE_FAULTS = {
   'probe-of-another-zone': {
     sign: 'probes-swapped',
     about: 'one probe carries the name of a probe of another zone',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     act: (_, __, at) => {
@@ -365,7 +365,7 @@ export const PROBE_FAULTS = {
   'probe-in-percent': {
     sign: 'unit-slip',
     about: 'one probe sends percent',
-    lasts: 0,
+    duration: 0,
     size: 100,
     unit: '1',
     act: (_, { size }, at) => {
@@ -375,7 +375,7 @@ export const PROBE_FAULTS = {
   'probes-in-percent': {
     sign: 'unit-slip',
     about: 'all probes send percent',
-    lasts: 0,
+    duration: 0,
     size: 100,
     unit: '1',
     everywhere: true,
@@ -386,7 +386,7 @@ export const PROBE_FAULTS = {
   'probe-raw': {
     sign: 'unit-slip',
     about: 'one probe sends raw counts',
-    lasts: 0,
+    duration: 0,
     size: 692,
     unit: '1',
     act: (_, { size }, at) => {
@@ -399,7 +399,7 @@ export const PROBE_FAULTS = {
   'probe-salt-error': {
     sign: 'salt-driven',
     about: 'one probe reads higher the saltier the pore water',
-    lasts: 0,
+    duration: 0,
     size: 0.02,
     unit: 'm³/m³ per dS/m',
     act: (_, { size }, at) => {
@@ -409,7 +409,7 @@ export const PROBE_FAULTS = {
   'probes-salt-error': {
     sign: 'salt-driven',
     about: 'all probes read higher the saltier the pore water',
-    lasts: 0,
+    duration: 0,
     size: 0.02,
     unit: 'm³/m³ per dS/m',
     everywhere: true,
@@ -420,7 +420,7 @@ export const PROBE_FAULTS = {
   'probe-temperature-error': {
     sign: 'temperature-driven',
     about: 'one probe reads higher the warmer the medium',
-    lasts: 0,
+    duration: 0,
     size: 0.006,
     unit: 'm³/m³ per °C',
     act: (_, { size }, at) => {
@@ -430,7 +430,7 @@ export const PROBE_FAULTS = {
   'probes-temperature-error': {
     sign: 'temperature-driven',
     about: 'all probes read higher the warmer the medium',
-    lasts: 0,
+    duration: 0,
     size: 0.006,
     unit: 'm³/m³ per °C',
     everywhere: true,

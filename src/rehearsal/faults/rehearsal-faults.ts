@@ -9,7 +9,7 @@ export interface FaultKind extends Pick<FaultRow, 'about'> {
   /** What a right alarm says; `none` where nothing need be said. */
   readonly sign: FaultSign
   /** How long it lasts where it is drawn by lot; zero to the end. Unit: h. */
-  readonly lasts: number
+  readonly duration: number
   /** How large it is by default. Unit: as in `unit`. */
   readonly size: number
   /** Unit of the size. */
@@ -29,6 +29,6 @@ export interface FaultKind extends Pick<FaultRow, 'about'> {
 export function rehearsalFaults(): FaultKind[] {
   return faultNames().map((fault) => {
     const row = faultRow(fault)!
-    return { fault, sign: row.sign, about: row.about, lasts: row.lasts, size: row.size, unit: row.unit }
+    return { fault, sign: row.sign, about: row.about, duration: row.duration, size: row.size, unit: row.unit }
   })
 }

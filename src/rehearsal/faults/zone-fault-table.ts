@@ -5,7 +5,7 @@ export const ZONE_FAULTS = {
   'probes-swapped': {
     sign: 'probes-swapped',
     about: 'the first two probes carry the name of each other',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     act: (effects) => {
@@ -15,7 +15,7 @@ export const ZONE_FAULTS = {
   'messages-lost': {
     sign: 'messages-late',
     about: 'half of the messages get lost',
-    lasts: 0,
+    duration: 0,
     size: 0.5,
     unit: 'share',
     act: (effects, { size }) => {
@@ -25,7 +25,7 @@ export const ZONE_FAULTS = {
   'messages-lost-nearly-all': {
     sign: 'no-readings',
     about: 'nineteen of twenty messages get lost',
-    lasts: 0,
+    duration: 0,
     size: 0.95,
     unit: 'share',
     act: (effects, { size }) => {
@@ -35,7 +35,7 @@ export const ZONE_FAULTS = {
   'message-lost-now-and-then': {
     sign: 'none',
     about: 'all messages of one poll get lost every two hours',
-    lasts: 0,
+    duration: 0,
     size: 2,
     unit: 'h',
     act: (effects, { size }) => {
@@ -45,7 +45,7 @@ export const ZONE_FAULTS = {
   'messages-late': {
     sign: 'messages-late',
     about: 'messages come late by up to 40 minutes, and in any order',
-    lasts: 0,
+    duration: 0,
     size: 2400,
     unit: 's',
     act: (effects, { size }) => {
@@ -55,7 +55,7 @@ export const ZONE_FAULTS = {
   'messages-very-late': {
     sign: 'messages-late',
     about: 'messages come late by up to four hours, and in any order',
-    lasts: 0,
+    duration: 0,
     size: 14400,
     unit: 's',
     act: (effects, { size }) => {
@@ -65,7 +65,7 @@ export const ZONE_FAULTS = {
   'messages-out-of-order': {
     sign: 'none',
     about: 'messages overtake each other within five minutes',
-    lasts: 0,
+    duration: 0,
     size: 300,
     unit: 's',
     act: (effects, { size }) => {
@@ -75,7 +75,7 @@ export const ZONE_FAULTS = {
   'messages-twice': {
     sign: 'none',
     about: 'half of the messages come twice',
-    lasts: 0,
+    duration: 0,
     size: 0.5,
     unit: 'share',
     act: (effects, { size }) => {
@@ -85,7 +85,7 @@ export const ZONE_FAULTS = {
   'messages-replayed': {
     sign: 'messages-late',
     about: 'a buffer sends old messages again, with their old times',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     act: (effects) => {
@@ -95,7 +95,7 @@ export const ZONE_FAULTS = {
   'sender-ahead': {
     sign: 'clock',
     about: 'the clock of the sender is an hour ahead',
-    lasts: 0,
+    duration: 0,
     size: 3600,
     unit: 's',
     act: (effects, { size }) => {
@@ -105,7 +105,7 @@ export const ZONE_FAULTS = {
   'sender-behind': {
     sign: 'clock',
     about: 'the clock of the sender is an hour behind',
-    lasts: 0,
+    duration: 0,
     size: -3600,
     unit: 's',
     act: (effects, { size }) => {
@@ -115,7 +115,7 @@ export const ZONE_FAULTS = {
   'orders-lost': {
     sign: 'orders-lost',
     about: 'a third of the orders to the valve get lost',
-    lasts: 0,
+    duration: 0,
     size: 0.33,
     unit: 'share',
     act: (effects, { size }) => {
@@ -125,7 +125,7 @@ export const ZONE_FAULTS = {
   'orders-late': {
     sign: 'orders-lost',
     about: 'orders reach the valve up to five minutes late',
-    lasts: 0,
+    duration: 0,
     size: 300,
     unit: 's',
     act: (effects, { size }) => {
@@ -135,7 +135,7 @@ export const ZONE_FAULTS = {
   'controller-not-called': {
     sign: 'none',
     about: 'nobody calls the controller for three hours',
-    lasts: 3,
+    duration: 3,
     size: 0,
     unit: '1',
     act: (effects) => {
@@ -145,7 +145,7 @@ export const ZONE_FAULTS = {
   'one-dripper-clogged': {
     sign: 'clogged-emitter',
     about: 'the dripper at one probe is clogged',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: 'share left',
     act: (effects, { size, place }) => {
@@ -155,7 +155,7 @@ export const ZONE_FAULTS = {
   'one-dripper-half-clogged': {
     sign: 'clogged-emitter',
     about: 'the dripper at one probe gives half',
-    lasts: 0,
+    duration: 0,
     size: 0.5,
     unit: 'share left',
     act: (effects, { size, place }) => {
@@ -165,7 +165,7 @@ export const ZONE_FAULTS = {
   'unprobed-drippers-clogged': {
     sign: 'partial-water',
     about: 'a third of the drippers without a probe is clogged',
-    lasts: 0,
+    duration: 0,
     size: 0.67,
     unit: 'share left',
     act: (effects, { size }) => {
@@ -175,7 +175,7 @@ export const ZONE_FAULTS = {
   'all-drippers-clogged': {
     sign: 'partial-water',
     about: 'all drippers give four tenths',
-    lasts: 0,
+    duration: 0,
     size: 0.4,
     unit: 'share left',
     act: (effects, { size }) => {
@@ -185,7 +185,7 @@ export const ZONE_FAULTS = {
   'no-water': {
     sign: 'no-water',
     about: 'the supply is dry for six hours',
-    lasts: 6,
+    duration: 6,
     size: 0,
     unit: 'share left',
     act: (effects, { size }) => {
@@ -195,7 +195,7 @@ export const ZONE_FAULTS = {
   'low-pressure': {
     sign: 'partial-water',
     about: 'the pressure gives half of the flow',
-    lasts: 0,
+    duration: 0,
     size: 0.5,
     unit: 'share left',
     act: (effects, { size }) => {
@@ -205,7 +205,7 @@ export const ZONE_FAULTS = {
   'very-low-pressure': {
     sign: 'partial-water',
     about: 'the pressure gives a fifth of the flow for a day',
-    lasts: 24,
+    duration: 24,
     size: 0.2,
     unit: 'share left',
     act: (effects, { size }) => {
@@ -215,7 +215,7 @@ export const ZONE_FAULTS = {
   'pump-cut': {
     sign: 'no-water',
     about: 'the pump stops for four hours',
-    lasts: 4,
+    duration: 4,
     size: 0,
     unit: '1',
     act: (effects, { size }) => {
@@ -225,7 +225,7 @@ export const ZONE_FAULTS = {
   'valve-stuck-open': {
     sign: 'valve-stuck-open',
     about: 'the valve stays open for six hours, whatever is ordered',
-    lasts: 6,
+    duration: 6,
     size: 0,
     unit: '1',
     act: (effects) => {
@@ -235,7 +235,7 @@ export const ZONE_FAULTS = {
   'valve-stuck-closed': {
     sign: 'no-water',
     about: 'the valve stays closed for six hours, whatever is ordered',
-    lasts: 6,
+    duration: 6,
     size: 0,
     unit: '1',
     act: (effects) => {
@@ -245,7 +245,7 @@ export const ZONE_FAULTS = {
   'valve-weeps': {
     sign: 'leak',
     about: 'the closed valve lets four hundredths of the flow pass',
-    lasts: 0,
+    duration: 0,
     size: 0.04,
     unit: 'share of the flow',
     act: (effects, { size }) => {
@@ -255,7 +255,7 @@ export const ZONE_FAULTS = {
   'valve-does-not-close-itself': {
     sign: 'valve-does-not-close',
     about: 'the valve does not close by itself, only when it is told',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     act: (effects) => {
@@ -265,7 +265,7 @@ export const ZONE_FAULTS = {
   'line-burst': {
     sign: 'leak',
     about: 'a burst lets half of the flow out and halves the pressure',
-    lasts: 24,
+    duration: 24,
     size: 0.5,
     unit: 'share of the flow',
     act: (effects, { size }) => {
@@ -276,7 +276,7 @@ export const ZONE_FAULTS = {
   'power-cut': {
     sign: 'power',
     about: 'no power for two hours; then all starts again from the stored state',
-    lasts: 2,
+    duration: 2,
     size: 0,
     unit: '1',
     act: (effects) => {
@@ -286,7 +286,7 @@ export const ZONE_FAULTS = {
   'restart-whole': {
     sign: 'restart',
     about: 'restarts from the stored state, every twelve hours',
-    lasts: 0,
+    duration: 0,
     size: 12,
     unit: 'h',
     once: 'restart-whole',
@@ -295,7 +295,7 @@ export const ZONE_FAULTS = {
   'restart-partial': {
     sign: 'restart',
     about: 'restarts from a stored state with fields lost, nulled or retyped, every twelve hours',
-    lasts: 0,
+    duration: 0,
     size: 12,
     unit: 'h',
     once: 'restart-partial',
@@ -304,7 +304,7 @@ export const ZONE_FAULTS = {
   'restart-empty': {
     sign: 'restart',
     about: 'restarts without a state, every twelve hours',
-    lasts: 0,
+    duration: 0,
     size: 12,
     unit: 'h',
     once: 'restart-empty',
@@ -313,7 +313,7 @@ export const ZONE_FAULTS = {
   'restart-old': {
     sign: 'restart',
     about: 'restarts from a state stored a day before, every twelve hours',
-    lasts: 0,
+    duration: 0,
     size: 12,
     unit: 'h',
     once: 'restart-old',
@@ -322,7 +322,7 @@ export const ZONE_FAULTS = {
   'clock-jumps-ahead': {
     sign: 'clock',
     about: 'the clock jumps ahead by a day',
-    lasts: 0,
+    duration: 0,
     size: 86400,
     unit: 's',
     act: (effects, { size }) => {
@@ -332,7 +332,7 @@ export const ZONE_FAULTS = {
   'clock-jumps-back': {
     sign: 'clock',
     about: 'the clock jumps back by a day',
-    lasts: 0,
+    duration: 0,
     size: -86400,
     unit: 's',
     act: (effects, { size }) => {
@@ -342,7 +342,7 @@ export const ZONE_FAULTS = {
   'clock-jumps-half-a-day': {
     sign: 'clock',
     about: 'the clock jumps ahead by eleven hours',
-    lasts: 0,
+    duration: 0,
     size: 39600,
     unit: 's',
     act: (effects, { size }) => {
@@ -352,7 +352,7 @@ export const ZONE_FAULTS = {
   'clock-summer-time': {
     sign: 'clock',
     about: 'the clock is put forward by an hour',
-    lasts: 0,
+    duration: 0,
     size: 3600,
     unit: 's',
     act: (effects, { size }) => {
@@ -362,7 +362,7 @@ export const ZONE_FAULTS = {
   'clock-winter-time': {
     sign: 'clock',
     about: 'the clock is put back by an hour',
-    lasts: 0,
+    duration: 0,
     size: -3600,
     unit: 's',
     act: (effects, { size }) => {
@@ -372,7 +372,7 @@ export const ZONE_FAULTS = {
   'clock-flaps': {
     sign: 'clock',
     about: 'the clock flaps by a day from call to call',
-    lasts: 0,
+    duration: 0,
     size: 86400,
     unit: 's',
     act: (effects, { size }) => {
@@ -382,7 +382,7 @@ export const ZONE_FAULTS = {
   'clock-frozen': {
     sign: 'clock',
     about: 'the clock stands still',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     act: (effects, { from }) => {
@@ -392,7 +392,7 @@ export const ZONE_FAULTS = {
   'clock-in-milliseconds': {
     sign: 'clock',
     about: 'the clock counts milliseconds',
-    lasts: 0,
+    duration: 0,
     size: 1000,
     unit: '1',
     act: (effects, { size }) => {
@@ -402,7 +402,7 @@ export const ZONE_FAULTS = {
   'clock-starts-in-1970': {
     sign: 'clock',
     about: 'the clock starts again at 1970',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     act: (effects) => {
@@ -412,7 +412,7 @@ export const ZONE_FAULTS = {
   'clock-is-nan': {
     sign: 'clock',
     about: 'the clock gives NaN',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     act: (effects) => {
@@ -422,7 +422,7 @@ export const ZONE_FAULTS = {
   'clock-fast': {
     sign: 'clock',
     about: 'the clock gains two minutes in an hour',
-    lasts: 0,
+    duration: 0,
     size: 0.0333,
     unit: 's/s',
     act: (effects, { size, from }) => {
@@ -433,7 +433,7 @@ export const ZONE_FAULTS = {
   'drain-gauge-dead': {
     sign: 'drain-gauge',
     about: 'the drain gauge shows nothing',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: 'factor',
     act: (effects, { size }) => {
@@ -443,7 +443,7 @@ export const ZONE_FAULTS = {
   'drain-gauge-counts-double': {
     sign: 'drain-gauge',
     about: 'the drain gauge counts each spoon twice',
-    lasts: 0,
+    duration: 0,
     size: 2,
     unit: 'factor',
     act: (effects, { size }) => {
@@ -453,7 +453,7 @@ export const ZONE_FAULTS = {
   'flow-meter-dead': {
     sign: 'flow-meter',
     about: 'the flow meter shows nothing',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: 'factor',
     act: (effects, { size }) => {
@@ -463,7 +463,7 @@ export const ZONE_FAULTS = {
   'flow-meter-counts-double': {
     sign: 'flow-meter',
     about: 'the flow meter counts each pulse twice',
-    lasts: 0,
+    duration: 0,
     size: 2,
     unit: 'factor',
     act: (effects, { size }) => {
@@ -473,7 +473,7 @@ export const ZONE_FAULTS = {
   'feedback-says-open': {
     sign: 'valve-feedback',
     about: 'the contact at the valve always says open',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     act: (effects) => {
@@ -483,7 +483,7 @@ export const ZONE_FAULTS = {
   'feedback-says-closed': {
     sign: 'valve-feedback',
     about: 'the contact at the valve always says closed',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     act: (effects) => {
@@ -493,7 +493,7 @@ export const ZONE_FAULTS = {
   channelling: {
     sign: 'channelling',
     about: 'half of the water runs past the medium',
-    lasts: 0,
+    duration: 0,
     size: 0.5,
     unit: 'share',
     act: (effects, { size }) => {
@@ -503,7 +503,7 @@ export const ZONE_FAULTS = {
   'water-repellent': {
     sign: 'channelling',
     about: 'the medium takes the less water the drier it is',
-    lasts: 0,
+    duration: 0,
     size: 0.6,
     unit: 'share',
     act: (effects, { size }) => {
@@ -513,7 +513,7 @@ export const ZONE_FAULTS = {
   'capacity-low': {
     sign: 'capacity-low',
     about: 'the container holds less than the lower limit, as when it is tilted',
-    lasts: 0,
+    duration: 0,
     size: -0.06,
     unit: 'm³/m³ from the start',
     act: (effects, { size }) => {
@@ -523,7 +523,7 @@ export const ZONE_FAULTS = {
   'heat-wave': {
     sign: 'demand-high',
     about: 'plants use 1.8 times as much for two days',
-    lasts: 48,
+    duration: 48,
     size: 1.8,
     unit: 'factor',
     act: (effects, { size }) => {
@@ -533,7 +533,7 @@ export const ZONE_FAULTS = {
   'cloudy-days': {
     sign: 'none',
     about: 'light and use fall to 0.35 for two days',
-    lasts: 48,
+    duration: 48,
     size: 0.35,
     unit: 'factor',
     act: (effects, { size }) => {
@@ -544,7 +544,7 @@ export const ZONE_FAULTS = {
   'roots-lost': {
     sign: 'use-falls',
     about: 'plants use four tenths, in full light',
-    lasts: 0,
+    duration: 0,
     size: 0.4,
     unit: 'factor',
     act: (effects, { size }) => {
@@ -554,7 +554,7 @@ export const ZONE_FAULTS = {
   'feed-too-strong': {
     sign: 'feed-tank',
     about: 'the feed carries 1.8 times the salts',
-    lasts: 0,
+    duration: 0,
     size: 1.8,
     unit: 'factor',
     act: (effects, { size }) => {
@@ -564,7 +564,7 @@ export const ZONE_FAULTS = {
   'feed-plain-water': {
     sign: 'feed-tank',
     about: 'the feed is plain water',
-    lasts: 0,
+    duration: 0,
     size: 0.15,
     unit: 'factor',
     act: (effects, { size }) => {
@@ -574,7 +574,7 @@ export const ZONE_FAULTS = {
   'water-by-hand': {
     sign: 'water-by-hand',
     about: 'somebody waters by hand, past the valve',
-    lasts: 0,
+    duration: 0,
     size: 0.5,
     unit: 'L a container',
     once: 'hand',
@@ -583,7 +583,7 @@ export const ZONE_FAULTS = {
   acknowledged: {
     sign: 'none',
     about: 'somebody acknowledges everything',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     once: 'acknowledge',
@@ -592,7 +592,7 @@ export const ZONE_FAULTS = {
   'override-open': {
     sign: 'none',
     about: 'somebody orders open and goes home',
-    lasts: 0,
+    duration: 0,
     size: 0,
     unit: '1',
     act: (effects) => {
@@ -602,7 +602,7 @@ export const ZONE_FAULTS = {
   'override-closed': {
     sign: 'none',
     about: 'somebody orders closed for three hours',
-    lasts: 3,
+    duration: 3,
     size: 0,
     unit: '1',
     act: (effects) => {
@@ -612,7 +612,7 @@ export const ZONE_FAULTS = {
   locked: {
     sign: 'none',
     about: 'somebody works at the zone for two hours and has locked it',
-    lasts: 2,
+    duration: 2,
     size: 0,
     unit: '1',
     act: (effects) => {

@@ -1,4 +1,4 @@
-import type { ZoneWater } from '../scene/zone-water.js'
+import type { ZoneWater } from '../scenario/zone-water.js'
 
 /** The course of a rehearsal, one entry a step; all lists have the same length. Water is counted from the start, in L a container. */
 export interface RehearsalCourse {

@@ -1,4 +1,4 @@
-import type { CheckedLimits } from '../scene/rehearsal-limits.js'
+import type { CheckedLimits } from '../scenario/rehearsal-limits.js'
 import type { RehearsalFinding } from './rehearsal-finding.js'
 import type { RehearsalOutcome } from './rehearsal-outcome.js'
 

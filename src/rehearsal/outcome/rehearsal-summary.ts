@@ -2,7 +2,7 @@ import { maxOf } from '../../quantity/extremes.js'
 import type { Duration, Volume } from '../../quantity/generated/kinds.js'
 import type { FaultName } from '../faults/fault-table.js'
 import { faultRow } from '../faults/fault-table.js'
-import type { RehearsalScene } from '../scene/rehearsal-scene.js'
+import type { RehearsalScenario } from '../scenario/rehearsal-scenario.js'
 import type { RehearsalOutcome } from './rehearsal-outcome.js'
 
 /** What came of many rehearsals with the same faults. */
@@ -46,24 +46,24 @@ export interface RehearsalSummary {
   readonly refusals: number
   /** Largest amount of water that a simulation lost or made. Unit: L. */
   readonly imbalance: Volume
-  /** Place of the scene and seed of the run with the worst 24 h. */
+  /** Place of the scenario and seed of the run with the worst 24 h. */
   readonly worstDayIn: RunPlace
-  /** Place of the scene and seed of the run with the most stress. */
+  /** Place of the scenario and seed of the run with the most stress. */
   readonly maxStressIn: RunPlace
 }
 
 /** Which run it was, so that it can be seen again. */
 export interface RunPlace {
-  /** Number of the scene in the list. Unit: 1. */
-  readonly scene: number
+  /** Number of the scenario in the list. Unit: 1. */
+  readonly scenario: number
   /** Unit: 1. */
   readonly seed: number
 }
 
-/** One run with the scene that it was in. */
+/** One run with the scenario that it was in. */
 export interface Run {
   readonly outcome: RehearsalOutcome
-  readonly scene: RehearsalScene
+  readonly scenario: RehearsalScenario
   readonly place: number
 }
 
@@ -71,10 +71,10 @@ export function summaryOf(faults: readonly FaultName[], runs: readonly Run[]): R
   const sum = (of: (run: Run) => number) => runs.reduce((total, run) => total + of(run), 0)
   const mean = (of: (run: Run) => number) => sum(of) / runs.length
   const worst = (of: (run: Run) => number) => runs.reduce((max, run) => (of(run) > of(max) ? run : max))
-  const placeOf = ({ outcome, place }: Run): RunPlace => ({ scene: place, seed: outcome.seed })
-  const dayShare = ({ outcome, scene }: Run) => outcome.worstDay / scene.limits.maxPerDay
-  const inAll = ({ outcome, scene }: Run) => outcome.worstDayInAll / scene.limits.maxPerDay
-  const openingShare = ({ outcome, scene }: Run) => outcome.maxOpening / scene.limits.maxRunTime
+  const placeOf = ({ outcome, place }: Run): RunPlace => ({ scenario: place, seed: outcome.seed })
+  const dayShare = ({ outcome, scenario }: Run) => outcome.worstDay / scenario.limits.maxPerDay
+  const inAll = ({ outcome, scenario }: Run) => outcome.worstDayInAll / scenario.limits.maxPerDay
+  const openingShare = ({ outcome, scenario }: Run) => outcome.maxOpening / scenario.limits.maxRunTime
   const stress = ({ outcome }: Run) => outcome.stressTime
   return {
     faults,

@@ -1,5 +1,5 @@
 import type { Duration, Volume } from '../../quantity/generated/kinds.js'
-import { type CheckedLimits, isAllowedHour } from '../scene/rehearsal-limits.js'
+import { type CheckedLimits, isAllowedHour } from '../scenario/rehearsal-limits.js'
 import type { Passage } from './worst-window.js'
 
 /** One opening that the controller wanted. */
@@ -60,8 +60,8 @@ export function tallyOf(limits: CheckedLimits): Tally {
       until: until as Duration,
       volume: volume as Volume,
       blind: known.blind,
-      outside: !isAllowedHour(limits, (from / 3600) % 24),
-      outsideByOwnClock: !isAllowedHour(limits, known.hour),
+      outside: !isAllowedHour(limits.allowedHours, (from / 3600) % 24),
+      outsideByOwnClock: !isAllowedHour(limits.allowedHours, known.hour),
       locked,
     })
   }

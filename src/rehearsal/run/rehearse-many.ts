@@ -6,19 +6,19 @@ import { DAYS, SEEDS } from '../domains.js'
 import { drawFaults } from '../faults/draw-faults.js'
 import type { FaultName } from '../faults/fault-table.js'
 import { type RehearsalSummary, summaryOf } from '../outcome/rehearsal-summary.js'
-import type { RehearsalScene } from '../scene/rehearsal-scene.js'
+import type { RehearsalScenario } from '../scenario/rehearsal-scenario.js'
 import type { CalledEvery } from '../terms.js'
 import { rehearse } from './rehearse.js'
 
 /** Many histories to be simulated. */
 export interface ManyRehearsals<State, Input, Output> extends CalledEvery {
-  /** What waters a scene; it is made anew for each. */
-  readonly controllerFor: (scene: RehearsalScene) => RehearsedController<State, Input, Output>
-  /** Where, made by `rehearsalScene`. */
-  readonly scenes: readonly RehearsalScene[]
+  /** What waters a scenario; it is made anew for each. */
+  readonly controllerFor: (scenario: RehearsalScenario) => RehearsedController<State, Input, Output>
+  /** Where, made by `rehearsalScenario`. */
+  readonly scenarios: readonly RehearsalScenario[]
   /** What goes wrong: each entry is the faults of one rehearsal, an empty one a healthy week. */
   readonly faults: readonly (readonly FaultName[])[]
-  /** Histories for each entry and scene. Unit: 1. Range: integers [1, 1000000]. */
+  /** Histories for each entry and scenario. Unit: 1. Range: integers [1, 1000000]. */
   readonly seeds: number
   /** The first seed, zero by default; the others follow. Unit: 1. Range: integers [0, 4294967295]. */
   readonly firstSeed?: number
@@ -27,16 +27,16 @@ export interface ManyRehearsals<State, Input, Output> extends CalledEvery {
 }
 
 /**
- * Rehearses a controller over faults, scenes and seeds, and sums up: one row for each entry of faults.
+ * Rehearses a controller over faults, scenarios and seeds, and sums up: one row for each entry of faults.
  *
- * @procedure Draws the times of the faults by `drawFaults` from each seed, calls `rehearse`, and takes worst and mean over scenes and seeds.
- * @returns One row an entry of faults, in their order; each names the scene and seed of its worst histories.
+ * @procedure Draws the times of the faults by `drawFaults` from each seed, calls `rehearse`, and takes worst and mean over scenarios and seeds.
+ * @returns One row an entry of faults, in their order; each names the scenario and seed of its worst histories.
  * @throws `DomainError` outside the ranges, `InputError` for unknown faults and where there is nothing to rehearse.
  * @source definition
  * @example
- * const scenes = [rehearsalScene('coir-dust')]
+ * const scenarios = [rehearsalScenario('coir-dust')]
  * const faults = [[], ['probes-silent']] as const
- * const rows = rehearseMany({ controllerFor: carefulPerson, scenes, faults, seeds: 2, days: 2 })
+ * const rows = rehearseMany({ controllerFor: carefulPerson, scenarios, faults, seeds: 2, days: 2 })
  * rows.map((row) => row.runs) // => [2, 2]
  * rows.every((row) => row.worstDayShare <= 1.05) // => true
  */
@@ -45,26 +45,26 @@ export function rehearseMany<State, Input, Output>(many: ManyRehearsals<State, I
   const seeds = wholeNumberIn(many.seeds, SEEDS, 'seeds')
   const first = wholeNumberIn(many.firstSeed ?? 0, SEED, 'firstSeed')
   const days = wholeNumberIn(many.days, DAYS, 'days')
-  requireRows(many.scenes, 'scenes')
+  requireRows(many.scenarios, 'scenarios')
   requireRows(many.faults, 'faults')
-  if (many.scenes.length === 0 || many.faults.length === 0)
+  if (many.scenarios.length === 0 || many.faults.length === 0)
     throw new InputError(
-      'scenes',
+      'scenarios',
       'or faults are none',
-      'give at least one scene, and one list of faults, which may be empty',
+      'give at least one scenario, and one list of faults, which may be empty',
     )
   return many.faults.map((names) =>
     summaryOf(
       names,
-      many.scenes.flatMap((scene, place) =>
+      many.scenarios.flatMap((scenario, place) =>
         Array.from({ length: seeds }, (_, i) => {
           const seed = (first + i) % 4294967296
-          const faults = drawFaults({ faults: names, seed, days, probes: scene.zone.probes })
-          const controller = many.controllerFor(scene)
+          const faults = drawFaults({ faults: names, seed, days, probes: scenario.zone.probes })
+          const controller = many.controllerFor(scenario)
           const pollEvery = many.pollEvery === undefined ? {} : { pollEvery: many.pollEvery }
           const outcome = rehearse({
-            zone: scene.zone,
-            limits: scene.limits,
+            zone: scenario.zone,
+            limits: scenario.limits,
             controller,
             days,
             seed,
@@ -72,7 +72,7 @@ export function rehearseMany<State, Input, Output>(many: ManyRehearsals<State, I
             keepCourse: false,
             ...pollEvery,
           })
-          return { outcome, scene, place }
+          return { outcome, scenario, place }
         }),
       ),
     ),

@@ -28,13 +28,13 @@ const DAY = 86400
  * @validity A zone on paper: it shows how a logic fails, not how much water your plants need. The sizes of the faults are invented.
  * @source common practice, no source
  * @example
- * const scene = rehearsalScene('coir-dust')
+ * const scenario = rehearsalScenario('coir-dust')
  * const byTheClock = {
  *   reducer: { start: 0, step: (given: number, now: number) => [given + 1, now % 7200 < 60] as const },
  *   input: (observed: Observation) => observed.now,
  *   order: (open: boolean) => ({ open, closeAfter: 150 }),
  * }
- * const outcome = rehearse({ zone: scene.zone, limits: scene.limits, controller: byTheClock, days: 2, seed: 7 })
+ * const outcome = rehearse({ zone: scenario.zone, limits: scenario.limits, controller: byTheClock, days: 2, seed: 7 })
  * outcome.openings.length // => 24
  * outcome.findings.map((finding) => finding.code) // => ['opened-outside-hours', 'stress']
  */

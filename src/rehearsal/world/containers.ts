@@ -3,7 +3,7 @@ import { randomNumbers } from '../../numerics/random.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration, Volume, WaterContent } from '../../quantity/generated/kinds.js'
 import type { Effects } from '../faults/effects.js'
-import type { RehearsalZone } from '../scene/zone.js'
+import type { RehearsalZone } from '../scenario/zone.js'
 
 /** The containers of a zone: one for each probe, and one for the mean of all others. */
 export interface Containers {

@@ -4,8 +4,8 @@ import { numberIn, requireObject, requireRows, wholeNumberIn } from '../../quant
 import type { RehearsedController } from '../controllers/rehearsed-controller.js'
 import { DAYS, POLL_EVERY } from '../domains.js'
 import { type CheckedFault, checkedFault, type RehearsalFault } from '../faults/fault.js'
-import { type CheckedLimits, checkedLimits, type RehearsalLimits } from '../scene/rehearsal-limits.js'
-import { checkedZone, type RehearsalZone } from '../scene/zone.js'
+import { type CheckedLimits, checkedLimits, type RehearsalLimits } from '../scenario/rehearsal-limits.js'
+import { checkedZone, type RehearsalZone } from '../scenario/zone.js'
 import type { CalledEvery } from '../terms.js'
 
 /** One history to be simulated. */

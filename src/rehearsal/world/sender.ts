@@ -1,5 +1,5 @@
 import type { Effects } from '../faults/effects.js'
-import type { RehearsalZone } from '../scene/zone.js'
+import type { RehearsalZone } from '../scenario/zone.js'
 import type { Messages } from './messages.js'
 import type { Probes } from './sense.js'
 
@@ -18,7 +18,7 @@ export function senderOf(zone: RehearsalZone, probes: Probes, messages: Messages
     shown,
     send: (effects, time, now, salt, temperature) => {
       if (time < next || !effects.power) return
-      next = (Math.floor(time / zone.readingsEvery) + 1) * zone.readingsEvery
+      next = (Math.floor(time / zone.readingStep) + 1) * zone.readingStep
       for (let probe = 0; probe < zone.probes; probe++) {
         const value = probes.send(probe, effects, time, salt, temperature)
         shown[probe] = typeof value === 'number' ? value : Number.NaN

@@ -1,6 +1,6 @@
 import { randomNumbers } from '../../numerics/random.js'
 import type { Effects, ProbeEffects } from '../faults/effects.js'
-import type { RehearsalZone } from '../scene/zone.js'
+import type { RehearsalZone } from '../scenario/zone.js'
 import { streamSeed } from '../stream-seed.js'
 
 /** The probes of a zone, each with its own offset and place. */

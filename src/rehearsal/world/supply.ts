@@ -1,6 +1,6 @@
 import type { Effects } from '../faults/effects.js'
-import type { RehearsalZone } from '../scene/zone.js'
-import type { ZoneWater } from '../scene/zone-water.js'
+import type { RehearsalZone } from '../scenario/zone.js'
+import type { ZoneWater } from '../scenario/zone-water.js'
 import type { Containers } from './containers.js'
 import type { Valve } from './valve.js'
 

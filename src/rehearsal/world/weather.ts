@@ -1,5 +1,5 @@
 import { randomNumbers } from '../../numerics/random.js'
-import type { RehearsalZone } from '../scene/zone.js'
+import type { RehearsalZone } from '../scenario/zone.js'
 
 /** Light, warmth and use over the days of a rehearsal. */
 export interface Weather {

@@ -2,7 +2,7 @@ import type { Observation, RehearsalTruth, ValveOrder } from '../controllers/reh
 import type { Effects } from '../faults/effects.js'
 import { changesOf, effectsAt } from '../faults/effects-at.js'
 import { type Tally, tallyOf } from '../outcome/tally.js'
-import type { ZoneWater } from '../scene/zone-water.js'
+import type { ZoneWater } from '../scenario/zone-water.js'
 import { streamSeed } from '../stream-seed.js'
 import { blindnessOf } from './blindness.js'
 import { containersOf } from './containers.js'

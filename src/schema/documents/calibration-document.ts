@@ -81,7 +81,7 @@ function statistics(unknownKeys: UnknownKeys) {
       samples: count('samples'),
       parameters: count('parameters'),
       rmse: waterContent('root of the mean squared residual'),
-      residualSd: waterContent('residual standard deviation'),
+      residualStandardDeviation: waterContent('residual standard deviation'),
       bias: waterContent('mean of fitted less weighed'),
       rSquared: finite('share of the spread that the curve explains'),
       leaveOneOutRmse: waterContent('root of the mean squared error of samples left out').optional(),

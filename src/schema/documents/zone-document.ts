@@ -4,6 +4,7 @@ import { ALPHA, BULK_DENSITY, PARTICLE_DENSITY, RESIDUAL_CONTENT } from '../../m
 import { PROBE_WEIGHT } from '../../probe/domains.js'
 import { calibrateTwoPoint } from '../../probe/two-point.js'
 import {
+  BELIEVABLE,
   DRAIN_FRACTION,
   EMITTERS,
   MAX_RUN_TIME,
@@ -30,7 +31,6 @@ import {
   LAMP_HOUR,
   LAMP_LIGHT,
   LOWER_LIMIT,
-  MAX_BELIEVED,
   MAX_PER_DAY,
   MAX_PER_SHOT,
   MEDIUM_HEIGHT,
@@ -185,8 +185,8 @@ function limitsField(unknownKeys: UnknownKeys) {
         DEPLETION,
       ).optional(),
       lowerLimit: quantityField('WaterContent', 'water content at which plants get nothing any more', LOWER_LIMIT),
-      minBelieved: quantityField('WaterContent', 'lower water contents are doubted', MIN_BELIEVED),
-      maxBelieved: quantityField('WaterContent', 'higher water contents are doubted', MAX_BELIEVED),
+      minBelievable: quantityField('WaterContent', 'lower water contents are doubted', MIN_BELIEVED),
+      maxBelievable: quantityField('WaterContent', 'higher water contents are doubted', BELIEVABLE),
       minRise: quantityField('WaterContentChange', 'smaller rises are noise', MIN_RISE),
       firstShotAfterLight: quantityField('Duration', 'from the beginning of light to the first shot', FROM_LIGHT),
       lastShotBeforeDark: quantityField('Duration', 'from the last shot to the end of light', FROM_LIGHT),

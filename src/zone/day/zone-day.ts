@@ -52,7 +52,7 @@ export interface ProbeDay {
   /** Median of the last three good readings, within three hours of the end of the day or half an hour of the last row of one under way. Unit: m³/m³. */
   readonly last: Known<number>
   /** When it reaches its own refill point if nobody waters, from its last reading on, with bands that hold. */
-  readonly refill: ForecastTimeToLevel | { readonly known: false; readonly reason: 'not-used' }
+  readonly timeToRefill: ForecastTimeToLevel | { readonly known: false; readonly reason: 'not-used' }
   /** Water that its container uses in the hour after its last reading if nobody waters, with bands that hold; also while the day goes on. */
   readonly nextHour: WaterUseAhead | { readonly known: false; readonly reason: 'not-used' }
   /** Whether it counts for the zone; if not, a finding says why. */

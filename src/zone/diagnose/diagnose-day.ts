@@ -50,7 +50,7 @@ export interface DiagnoseDayInput extends OfZoneDay {
  *   limits: {
  *     maxPerDay: litres(8), minRunTime: minutes(2), maxRunTime: minutes(20), minRest: minutes(20),
  *     drainFraction: percent(20), allowedFall: waterContentChange(0.03), lowerLimit: waterContent(0.1),
- *     minBelieved: waterContent(0.05), maxBelieved: waterContent(0.9), minRise: waterContentChange(0.01),
+ *     minBelievable: waterContent(0.05), maxBelievable: waterContent(0.9), minRise: waterContentChange(0.01),
  *     firstShotAfterLight: hours(1), lastShotBeforeDark: hours(3),
  *   },
  * }
@@ -94,8 +94,8 @@ function watchSettings(zone: Zone, day: ZoneDay): Known<WatchZoneSettings> {
   const full = points.length > 0 ? maxOf(points) : day.medium.known ? day.medium.value.containerCapacity : undefined
   if (full === undefined) return unknown('no-full-point')
   if (probes.length > 8) return unknown('more-than-eight-probes')
-  const min = Math.max(0, limits.minBelieved)
-  if (!(full > min && full < limits.maxBelieved)) return unknown('full-point-not-believed')
+  const min = Math.max(0, limits.minBelievable)
+  if (!(full > min && full < limits.maxBelievable)) return unknown('full-point-not-believed')
   const hour = (moment: number) => (((moment / 3600) % 24) + 24) % 24
   const { light } = day
   return known({
@@ -103,9 +103,9 @@ function watchSettings(zone: Zone, day: ZoneDay): Known<WatchZoneSettings> {
     substrateVolume: container.substrateVolume,
     flow: (emitters.count * emitters.flow) as Flow,
     minBelievable: min as WaterContent,
-    maxBelievable: limits.maxBelieved,
-    full: full as WaterContent,
-    settle: Math.min(7200, Math.max(600, 2.2 * readingStep)) as Duration,
+    maxBelievable: limits.maxBelievable,
+    fullPoint: full as WaterContent,
+    responseTime: Math.min(7200, Math.max(600, 2.2 * readingStep)) as Duration,
     maxReadingAge: Math.min(86400, Math.max(1200, 2.2 * readingStep)) as Duration,
     ...(light.source !== 'assumed' && { darkHours: { from: hour(light.dusk), until: hour(light.dawn) } }),
   })

@@ -21,7 +21,7 @@ export interface ZoneFollower extends Reducer<ZoneFollowState, ZoneEntry, readon
   /** The review of the day that is under way, as far as it has come. */
   readonly finish: (state: ZoneFollowState) => readonly ZoneDay[]
   /** A state that was kept as JSON, checked field by field. */
-  readonly restore: (kept: unknown) => ZoneFollowState
+  readonly restore: (stored: unknown) => ZoneFollowState
 }
 
 /** Climate and log so far behind the day under way wait for a reading of their time. Unit: s. */
@@ -60,7 +60,7 @@ const MAX_BLOCKS = 400
  *   limits: {
  *     maxPerDay: litres(8), minRunTime: minutes(2), maxRunTime: minutes(20), minRest: minutes(20),
  *     drainFraction: percent(20), allowedFall: waterContentChange(0.03), lowerLimit: waterContent(0.1),
- *     minBelieved: waterContent(0.05), maxBelieved: waterContent(0.9), minRise: waterContentChange(0.01),
+ *     minBelievable: waterContent(0.05), maxBelievable: waterContent(0.9), minRise: waterContentChange(0.01),
  *     firstShotAfterLight: hours(1), lastShotBeforeDark: hours(3),
  *   },
  * }
@@ -99,7 +99,7 @@ export function followZone(zone: Zone): ZoneFollower {
       const [last, ended] = settled(checked, state)
       return [...ended, ...closed(checked, last, false).days]
     },
-    restore: (kept) => restoredFollow(checked, kept),
+    restore: (stored) => restoredFollow(checked, stored),
   }
 }
 

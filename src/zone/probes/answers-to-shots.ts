@@ -39,8 +39,8 @@ export function answersOf(
     shots: probe.shots,
     log: openings,
     segments: splitRecord({ time, value: probe.waterContent, maxStep: maxStepOf(zone) }),
-    latest: Math.min(86400, Math.max(1800, 2 * zone.readingStep)) as Duration,
-    slack: Math.min(86400, zone.readingStep) as Duration,
+    maxLag: Math.min(86400, Math.max(1800, 2 * zone.readingStep)) as Duration,
+    maxLead: Math.min(86400, zone.readingStep) as Duration,
   })
   const within = (moment: number) => isIn(day, moment)
   const opened = (positions: readonly number[]) => positions.map((e) => openings[e]!).filter(within)

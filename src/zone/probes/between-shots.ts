@@ -33,7 +33,7 @@ export function betweenShots(
   const series = { time, waterContent, shots, maxStep }
   const dryDowns = dryStretches({
     ...series,
-    settle: Math.max(SETTLE, Math.min(86400, zone.readingStep)) as Duration,
+    drainTime: Math.max(SETTLE, Math.min(86400, zone.readingStep)) as Duration,
     minDuration: MIN as Duration,
   })
   const min = (times: number) => Math.min(1, times * zone.limits.minRise) as WaterContentChange

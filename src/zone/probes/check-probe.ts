@@ -88,8 +88,8 @@ function flagsOf(zone: Zone, time: Float64Array, value: Float64Array): Uint8Arra
     grossRange: {
       sensorMin: POSSIBLE.min,
       sensorMax: POSSIBLE.max,
-      expectedMin: limits.minBelieved,
-      expectedMax: limits.maxBelieved,
+      expectedMin: limits.minBelievable,
+      expectedMax: limits.maxBelievable,
     },
     spike: { suspect: 6 * limits.minRise, fail: 12 * limits.minRise },
     rateOfChange: { max: (4 * limits.minRise) / readingStep, direction: 'fall' },

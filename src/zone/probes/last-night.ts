@@ -75,7 +75,7 @@ export function nightOf(zone: Zone, window: ZoneWindow, probe: CheckedProbe, fre
     time,
     waterContent,
     shots: probe.shots,
-    settle: Math.max(SETTLE, Math.min(86400, zone.readingStep)) as Duration,
+    drainTime: Math.max(SETTLE, Math.min(86400, zone.readingStep)) as Duration,
     maxStep: maxStepOf(zone),
     // The night lies between the last shot before it and the shot that ended it, whatever the light does.
     light: [
@@ -91,7 +91,7 @@ export function nightOf(zone: Zone, window: ZoneWindow, probe: CheckedProbe, fre
   const last = good[good.length - 1]!
   // The result lasted from the first reading after drain to the last one before the foot of the shot, which belongs to the night too.
   const before = time[last]! < free.to ? last : good[good.length - 2]!
-  const settled = good.filter((i) => time[i]! >= time[before]! - result.lasted)
+  const settled = good.filter((i) => time[i]! >= time[before]! - result.duration)
   if (settled.length < 6) return unknown('few-readings')
   const middle = (at: readonly number[]) => medianInPlace(Float64Array.from(at, (i) => waterContent[i]!))
   const [evening, morning] = [middle(settled.slice(0, 3)), middle(settled.slice(-3))]

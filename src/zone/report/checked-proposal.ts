@@ -23,8 +23,8 @@ function checkProposedDay(day: StateReader): void {
   day.number('drainFraction', 0, 1)
   day.word('useFrom', ['days-so-far', 'water-balance', 'climate'])
   day.word('lightFrom', ['measured', 'lamps', 'measured-and-lamps', 'assumed'])
-  if (day.kept.expectedRadiation !== undefined) day.number('expectedRadiation')
-  if (day.kept.useBand90 !== undefined && day.numbers('useBand90', 2).length !== 2)
+  if (day.stored.expectedRadiation !== undefined) day.number('expectedRadiation')
+  if (day.stored.useBand90 !== undefined && day.numbers('useBand90', 2).length !== 2)
     day.refuse('useBand90', 'has not two ends')
   day.list('shots', MAX, (shot) => {
     checkNumber(shot, 'time', EPOCH)
@@ -34,7 +34,7 @@ function checkProposedDay(day: StateReader): void {
   })
   for (const field of ['time', 'waterContent']) day.numbers(field, MAX)
   day.list('compromises', MAX, (finding) => checkText(finding, 'code'))
-  day.list('differences', MAX, (finding) => checkFinding(finding.kept, HINT))
+  day.list('differences', MAX, (finding) => checkFinding(finding.stored, HINT))
 }
 
 /** The same of a diagnosis. */

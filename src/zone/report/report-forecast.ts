@@ -17,7 +17,7 @@ export function forecastLines({ probes, nextUse }: ZoneDay): string[] {
   const used = (litres: number) => asMillilitres(Math.max(0, litres))
   const millilitres = ([from, to]: readonly number[]) => `${used(from!)} to ${used(to!)} mL`
   const counting = probes.filter(({ used }) => used)
-  const refills = counting.map(({ name, refill }) => {
+  const refills = counting.map(({ name, timeToRefill: refill }) => {
     const what = `${name}, to its refill point`
     if (refill.known && refill.time === 0) return row([what, 'reached'])
     return refill.known

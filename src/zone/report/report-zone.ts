@@ -52,7 +52,7 @@ export interface ReportZoneInput extends OfZoneDay {
  *   limits: {
  *     maxPerDay: litres(8), minRunTime: minutes(2), maxRunTime: minutes(20), minRest: minutes(20),
  *     drainFraction: percent(20), allowedFall: waterContentChange(0.03), lowerLimit: waterContent(0.1),
- *     minBelieved: waterContent(0.05), maxBelieved: waterContent(0.9), minRise: waterContentChange(0.01),
+ *     minBelievable: waterContent(0.05), maxBelievable: waterContent(0.9), minRise: waterContentChange(0.01),
  *     firstShotAfterLight: hours(1), lastShotBeforeDark: hours(3),
  *   },
  * }
@@ -121,7 +121,7 @@ function standing({ underWay }: ZoneDay, at: Clock): string {
 
 function probeLines(
   day: ZoneDay,
-  { name, range, shots, answers, drainedLevel, limits, night, last, used, refill }: ProbeDay,
+  { name, range, shots, answers, drainedLevel, limits, night, last, used, timeToRefill: refill }: ProbeDay,
   at: Clock,
 ): string[] {
   const seen = answers
@@ -150,7 +150,7 @@ function probeLines(
   return lines
 }
 
-function refillText(refill: ProbeDay['refill']): string {
+function refillText(refill: ProbeDay['timeToRefill']): string {
   if (!refill.known) return `at a time that is ${told(refill, () => '')}`
   const hours = (seconds: number) => (seconds / 3600).toFixed(1)
   const { earliest, latest } = refill.band90

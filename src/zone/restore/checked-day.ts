@@ -35,7 +35,7 @@ export function checkDay(zone: Zone, day: ZoneDay): ZoneDay {
   const names = zone.probes.map(({ name }) => name)
   reader.word('zone', [zone.name])
   reader.count('readings')
-  if (reader.kept.underWay !== undefined) reader.inside('underWay', (rest) => checkUnderWay(rest, local, litres))
+  if (reader.stored.underWay !== undefined) reader.inside('underWay', (rest) => checkUnderWay(rest, local, litres))
   reader.inside('light', (light) => checkLight(light, local))
   checkKnown(reader, 'medium', numbersOf(['porosity', 'containerCapacity', 'airFilledPorosity'], SHARE))
   if (reader.list('probes', names.length, (probe) => checkProbeDay(probe, names, litres)).length !== names.length)
@@ -67,7 +67,7 @@ function checkUnderWay(rest: StateReader, { from, to }: LocalDay, litres: Ends):
 }
 
 function checkRadiation(reader: StateReader): void {
-  if (reader.kept.expectedRadiation !== undefined) reader.number('expectedRadiation', 0, 1e4)
+  if (reader.stored.expectedRadiation !== undefined) reader.number('expectedRadiation', 0, 1e4)
 }
 
 function checkLevel(level: StateReader): void {
@@ -77,7 +77,7 @@ function checkLevel(level: StateReader): void {
 }
 
 function checkFindings(reader: StateReader): void {
-  reader.list('findings', MAX, (finding) => checkFinding(finding.kept, HINT, true))
+  reader.list('findings', MAX, (finding) => checkFinding(finding.stored, HINT, true))
 }
 
 function checkLight(light: StateReader, { from, to }: LocalDay): void {

@@ -27,7 +27,7 @@ export function checkProbeDay(probe: StateReader, names: readonly string[], litr
     numbersOf(['start', 'peak'], EPOCH)(shot)
     checkNumber(shot, 'rise', WATER)
   })
-  if (probe.kept.answers !== undefined) probe.inside('answers', checkAnswers)
+  if (probe.stored.answers !== undefined) probe.inside('answers', checkAnswers)
   checkKnown(probe, 'drainedLevel', (level) => {
     numbersOf(['level', 'spread'], WATER)(level)
     level.count('shots')
@@ -39,7 +39,7 @@ export function checkProbeDay(probe: StateReader, names: readonly string[], litr
     numbersOf(['evening', 'morning', 'fall', 'perHour'], WATER)(night)
   })
   checkKnownNumber(probe, 'last', WATER)
-  probe.inside('refill', checkRefill)
+  probe.inside('timeToRefill', checkRefill)
   checkForeseenUse(probe, 'nextHour', litres)
   probe.word('used', [true, false])
 }
@@ -56,6 +56,6 @@ function checkRefill(refill: StateReader): void {
   for (const band of ['band50', 'band90'])
     refill.inside(band, (ends) => {
       ends.number('earliest', 0, FARTHEST)
-      if (ends.kept.latest !== undefined) ends.number('latest', 0, FARTHEST)
+      if (ends.stored.latest !== undefined) ends.number('latest', 0, FARTHEST)
     })
 }

@@ -22,7 +22,7 @@ export function checkNumbers(reader: StateReader, field: string, [min, max]: End
 }
 
 export function checkText(reader: StateReader, field: string): void {
-  if (typeof reader.kept[field] !== 'string') reader.refuse(field, 'is no text')
+  if (typeof reader.stored[field] !== 'string') reader.refuse(field, 'is no text')
 }
 
 /** Whether a result is there; if not, its reason is. */

@@ -12,9 +12,9 @@ import { checkNumber, EPOCH } from './checked-results.js'
 import { ENTRY_KINDS, type HeldEntry, type ZoneFollowState } from './follow-state.js'
 
 /** A state of a follower that was kept as JSON, checked against the zone. */
-export function restoredFollow(zone: Zone, kept: unknown): ZoneFollowState {
-  const reader = stateReader(kept)
-  const object = kept as Readonly<Record<string, unknown>>
+export function restoredFollow(zone: Zone, stored: unknown): ZoneFollowState {
+  const reader = stateReader(stored)
+  const object = stored as Readonly<Record<string, unknown>>
   const rows = (kind: (typeof ENTRY_KINDS)[number]) => restoredRows(reader, kind, object[kind], widthOf(zone, kind))
   return {
     day: reader.insideOrNull('day', (day) => restoredDay(zone, day)),
@@ -58,9 +58,9 @@ function listOf(reader: StateReader, field: string, list: unknown): readonly unk
   return list.length <= MAX_ROWS ? list : reader.refuse(field, `has ${list.length} entries`)
 }
 
-function restoredRows(reader: StateReader, field: string, kept: unknown, width: number): KeptRows {
+function restoredRows(reader: StateReader, field: string, stored: unknown, width: number): KeptRows {
   return reader.inside(field, (inside) => {
-    const { full, open } = kept as Readonly<Record<string, unknown>>
+    const { full, open } = stored as Readonly<Record<string, unknown>>
     const rows = [
       ...listOf(inside, 'full', full).flatMap((block, k) => listOf(inside, `full[${k}]`, block)),
       ...listOf(inside, 'open', open),
@@ -103,9 +103,9 @@ function restoredLeftOut(reader: StateReader, field: string, entry: unknown): Le
 }
 
 /** What was learned and kept as JSON, checked field by field; what belongs to no probe of the zone is left behind. */
-export function restoredMemory(zone: Zone, kept: unknown, path = 'memory'): ZoneMemory {
-  const reader = stateReader(kept, path)
-  const object = kept as Readonly<Record<string, unknown>>
+export function restoredMemory(zone: Zone, stored: unknown, path = 'memory'): ZoneMemory {
+  const reader = stateReader(stored, path)
+  const object = stored as Readonly<Record<string, unknown>>
   const byProbe = <T>(field: string, read: (one: StateReader, value: unknown) => T): Record<string, T> =>
     reader.inside(field, (inside) => {
       const held: unknown = object[field]

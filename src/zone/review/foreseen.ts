@@ -12,10 +12,10 @@ export function foreseen(
   state: LevelState,
   own: LevelLimits | undefined,
   doubted: boolean,
-): Pick<ProbeDay, 'refill' | 'nextHour'> {
+): Pick<ProbeDay, 'timeToRefill' | 'nextHour'> {
   const none = { known: false, reason: 'not-used' } as const
   return {
-    refill: own === undefined ? none : forecastTimeToLevel({ state, level: own.refillPoint as WaterContent }),
+    timeToRefill: own === undefined ? none : forecastTimeToLevel({ state, level: own.refillPoint as WaterContent }),
     nextHour: doubted ? none : waterUseAhead({ state, substrateVolume: container.substrateVolume }),
   }
 }

@@ -21,7 +21,7 @@ export function learnDrying(
     minRise: zone.limits.minRise as WaterContentChange,
     maxRiseTime: maxRiseTimeOf(zone),
     maxStep: maxStepOf(zone),
-    settle: 2400 as Duration,
+    drainTime: 2400 as Duration,
   }
   const advance = levelSearch(settings)
   const search = searchFrom(before ?? forecastLevel(settings).start)

@@ -24,12 +24,12 @@ export function drainedLevel(
   probe: CheckedProbe,
   memory: ZoneMemory,
 ): Known<DrainedLevel> {
-  const settle = Math.min(86400, Math.max(1200, zone.readingStep)) as Duration
+  const drainTime = Math.min(86400, Math.max(1200, zone.readingStep)) as Duration
   const settled = findSettledLevels({
     time,
     waterContent: probe.waterContent,
     shots: probe.shots,
-    settle,
+    drainTime,
     maxStep: maxStepOf(zone),
   })
   const full = fullLevelOf(settled.flatMap((one) => (one.known && one.drainBack > 0 ? [one.level] : [])))

@@ -7,7 +7,7 @@ import {
   hours,
   litres,
   minutes,
-  rehearsalScene,
+  rehearsalScenario,
   rehearse,
   rehearsedWatering,
   scale,
@@ -18,7 +18,7 @@ import {
 import { describe, expect, it } from 'vitest'
 import { clock, decide, moment, openings, settings } from './zone.js'
 
-const scene = rehearsalScene('coir-dust')
+const scenario = rehearsalScenario('coir-dust')
 
 /** A week in which a fault begins at the hour that its seed draws, with what was decided. */
 function week(
@@ -26,7 +26,7 @@ function week(
   seed: number,
   change: Partial<WateringSettings> = {},
   pollEvery = minutes(1),
-  where = scene,
+  where = scenario,
 ) {
   const inner = rehearsedWatering(where, change)
   const told: WateringDecision[] = []
@@ -51,7 +51,7 @@ describe('containers that drink and drip a little differently', () => {
     expect(week('probe-reads-zero', 1, { refillEvery: 'never' }).outcome.stressTime).toBeGreaterThan(hours(24))
     const { outcome, told } = week('probe-reads-zero', 1)
     expect(outcome.stressTime).toBe(0)
-    expect(outcome.worstDay).toBeLessThanOrEqual(scene.limits.maxPerDay)
+    expect(outcome.worstDay).toBeLessThanOrEqual(scenario.limits.maxPerDay)
     expect(told.some(({ reason }) => reason === 'refill')).toBe(true)
   })
   it('cost a healthy week little water and no time over-wet to speak of', () => {
@@ -74,7 +74,7 @@ describe('two probes that still rise when the zone is full', () => {
   it('tell by what they said together: a zone that drains is not taken for one that loses its water', () => {
     // Nothing was learned of such a full zone, and what ran off was given again, above the upper limit: 9.4 and 6.7 h above the full level.
     const full = (medium: 'stone-wool' | 'pine-bark', seed: number) =>
-      week(null, seed, {}, minutes(15), rehearsalScene(medium)).outcome.fullTime
+      week(null, seed, {}, minutes(15), rehearsalScenario(medium)).outcome.fullTime
     expect(full('stone-wool', 1400)).toBeLessThan(3600)
     expect(full('pine-bark', 1412)).toBeLessThan(3600)
   })
@@ -141,7 +141,7 @@ describe('a drain gauge that cannot be trusted', () => {
     for (const fault of ['drain-gauge-dead', 'drain-gauge-counts-double'] as const) {
       const { outcome } = week(fault, 1)
       expect(outcome.stressTime).toBe(0)
-      expect(outcome.worstDay).toBeLessThanOrEqual(scene.limits.maxPerDay)
+      expect(outcome.worstDay).toBeLessThanOrEqual(scenario.limits.maxPerDay)
       expect(outcome.outsideHours).toBe(0)
     }
   })
@@ -154,7 +154,7 @@ describe('a drain gauge that cannot be trusted', () => {
     expect(explainControlFinding({ code: 'no-drain' }).message).toContain('gauge')
   })
   it('and counts millilitres is not read any more, until somebody has looked', () => {
-    const inner = rehearsedWatering(scene)
+    const inner = rehearsedWatering(scenario)
     const codes = new Set<string>()
     const refills: number[] = []
     const controller: typeof inner = {
@@ -173,7 +173,7 @@ describe('a drain gauge that cannot be trusted', () => {
         },
       },
     }
-    const { zone, limits } = scene
+    const { zone, limits } = scenario
     const outcome = rehearse({ zone, limits, controller, days: 7, seed: 8, pollEvery: minutes(15), keepCourse: false })
     expect([...codes]).toContain('drain-too-large')
     expect(outcome.fullTime).toBeLessThan(hours(1))
@@ -217,10 +217,10 @@ describe('a refill', () => {
     expect(reasons({ refillEvery: 'never' }, 1)).not.toContain('refill')
   })
   it('is given up where nothing drains, before the zone stands full for long', () => {
-    const { zone, limits } = scene
+    const { zone, limits } = scenario
     const faults = [{ fault: 'drain-gauge-dead' as const, from: hours(1) }]
     const run = { zone, limits, days: 4, seed: 3, faults, keepCourse: false }
-    const outcome = rehearse({ ...run, controller: rehearsedWatering(scene) })
+    const outcome = rehearse({ ...run, controller: rehearsedWatering(scenario) })
     expect(outcome.fullTime).toBeLessThan(hours(2.5))
     expect(outcome.stressTime).toBe(0)
   })
@@ -285,6 +285,6 @@ describe('a state that was stored a day ago', () => {
     expect(
       told.filter(({ findings }) => findings.some(({ code }) => code === 'clock-doubtful')).length,
     ).toBeGreaterThan(0)
-    expect(outcome.worstDay).toBeLessThanOrEqual(scene.limits.maxPerDay)
+    expect(outcome.worstDay).toBeLessThanOrEqual(scenario.limits.maxPerDay)
   })
 })

@@ -5,7 +5,7 @@ import {
   litres,
   minutes,
   perfectPlanner,
-  rehearsalScene,
+  rehearsalScenario,
   rehearse,
   rehearsedWatering,
   seconds,
@@ -14,12 +14,20 @@ import { describe, expect, it } from 'vitest'
 import { clock, decide, moment, openings } from './zone.js'
 
 /** Stories in which several things must be weighed against each other, told by a whole simulated zone: the truth is known there. */
-const scene = rehearsalScene('coir-dust')
+const scenario = rehearsalScenario('coir-dust')
 
 function week(fault: FaultName, days = 5, size?: number) {
   const faults = [{ fault, from: hours(36), ...(size === undefined ? {} : { size }) }]
-  const controller = rehearsedWatering(scene)
-  return rehearse({ zone: scene.zone, limits: scene.limits, controller, days, seed: 11, faults, keepCourse: false })
+  const controller = rehearsedWatering(scenario)
+  return rehearse({
+    zone: scenario.zone,
+    limits: scenario.limits,
+    controller,
+    days,
+    seed: 11,
+    faults,
+    keepCourse: false,
+  })
 }
 
 describe('a clock that leaps by eleven hours', () => {
@@ -49,12 +57,12 @@ describe('half of the flow', () => {
     const outcome = week('low-pressure')
     expect(outcome.alarms.map(({ alarm }) => alarm)).toContain('flow-too-small')
     expect(outcome.stressTime).toBeLessThan(3600)
-    expect(outcome.worstDay).toBeLessThanOrEqual(scene.limits.maxPerDay)
-    expect(outcome.maxOpening).toBeLessThanOrEqual(scene.limits.maxRunTime)
+    expect(outcome.worstDay).toBeLessThanOrEqual(scenario.limits.maxPerDay)
+    expect(outcome.maxOpening).toBeLessThanOrEqual(scenario.limits.maxRunTime)
   })
   it('that a meter tells alone against the probes lets no more water through than the day may have', () => {
     const outcome = week('flow-meter-counts-double', 5, 0.5)
-    expect(outcome.worstDay).toBeLessThanOrEqual(1.02 * scene.limits.maxPerDay)
+    expect(outcome.worstDay).toBeLessThanOrEqual(1.02 * scenario.limits.maxPerDay)
   })
 })
 
@@ -64,7 +72,7 @@ describe('a pressure that falls while probes scatter', () => {
   it.each(['low-pressure', 'all-drippers-clogged'] as const)(
     'is what meter and probes go on telling alike in the mean: %s',
     (fault) => {
-      const { zone, limits, ...levels } = rehearsalScene('sphagnum-peat-moss')
+      const { zone, limits, ...levels } = rehearsalScenario('sphagnum-peat-moss')
       const faults = drawFaults({ faults: [fault], seed: 1450, days: 7, probes: 2 })
       const controller = rehearsedWatering({ zone, limits, ...levels })
       const run = { zone, limits, controller, days: 7, seed: 1450, faults, pollEvery: minutes(15), keepCourse: false }
@@ -78,7 +86,7 @@ describe('a pressure that falls while probes scatter', () => {
 describe('a meter that counts nothing in a zone where nobody counts drain', () => {
   it('is told from a dry line by probes that go on rising: shots are not cut to a quarter', () => {
     // 80 h of stress in a week, and 108 h where decisions come every quarter of an hour.
-    const { zone: withDrain, limits, ...levels } = scene
+    const { zone: withDrain, limits, ...levels } = scenario
     const zone = { ...withDrain, has: { ...withDrain.has, drainGauge: false } }
     const faults = drawFaults({ faults: ['flow-meter-dead'], seed: 1450, days: 7, probes: 2 })
     const controller = rehearsedWatering({ zone, limits, ...levels })
@@ -90,8 +98,8 @@ describe('a meter that counts nothing in a zone where nobody counts drain', () =
   })
   it('is a dry line where they do not rise: openings stay short, until the meter counts again', () => {
     const faults = [{ fault: 'no-water' as const, from: hours(40) }]
-    const { zone, limits } = scene
-    const controller = rehearsedWatering(scene)
+    const { zone, limits } = scenario
+    const controller = rehearsedWatering(scenario)
     const outcome = rehearse({ zone, limits, controller, days: 4, seed: 1450, faults, keepCourse: false })
     const late = outcome.openings.filter(({ from }) => from > hours(60))
     expect(late.length).toBeGreaterThan(3)
@@ -107,9 +115,9 @@ describe('drippers that all clog at once', () => {
   ] as const)(
     'are seen by meter and probes in the same openings, and the probes go on deciding: %s',
     (medium, seed, from) => {
-      const { zone, limits } = rehearsalScene(medium)
+      const { zone, limits } = rehearsalScenario(medium)
       const faults = [{ fault: 'all-drippers-clogged' as const, from: seconds(from), place: 1 }]
-      const controller = rehearsedWatering(rehearsalScene(medium))
+      const controller = rehearsedWatering(rehearsalScenario(medium))
       const outcome = rehearse({ zone, limits, controller, days: 7, seed, faults, keepCourse: false })
       expect(outcome.alarms.map(({ alarm }) => alarm)).toContain('flow-too-small')
       expect(outcome.stressTime).toBeLessThan(3600)
@@ -127,12 +135,20 @@ describe('a meter that counts each pulse twice', () => {
 describe('a valve that stood open for six hours', () => {
   it('leaves some of the day for a zone that falls dry afterwards', () => {
     const faults = [{ fault: 'valve-stuck-open' as const, from: hours(34), until: hours(40) }]
-    const controller = rehearsedWatering(scene)
-    const run = { zone: scene.zone, limits: scene.limits, controller, days: 4, seed: 11, faults, keepCourse: false }
+    const controller = rehearsedWatering(scenario)
+    const run = {
+      zone: scenario.zone,
+      limits: scenario.limits,
+      controller,
+      days: 4,
+      seed: 11,
+      faults,
+      keepCourse: false,
+    }
     const outcome = rehearse(run)
     expect(outcome.unordered).toBeGreaterThan(litres(20))
     expect(outcome.stressTime).toBe(0)
-    expect(outcome.worstDay).toBeLessThanOrEqual(scene.limits.maxPerDay)
+    expect(outcome.worstDay).toBeLessThanOrEqual(scenario.limits.maxPerDay)
   })
 })
 
@@ -140,11 +156,11 @@ describe('a zone that is asked every hour', () => {
   // Shots of the set volume came to less than plants use: 130 h of stress in a week, with healthy probes or without any.
   it.each([[], ['probes-silent'], ['probes-frozen']] as const)('gets its water in longer shots: %s', (...names) => {
     for (const medium of ['stone-wool', 'pine-bark'] as const) {
-      const scene = rehearsalScene(medium)
+      const scenario = rehearsalScenario(medium)
       const outcome = rehearse({
-        zone: scene.zone,
-        limits: scene.limits,
-        controller: rehearsedWatering(scene),
+        zone: scenario.zone,
+        limits: scenario.limits,
+        controller: rehearsedWatering(scenario),
         days: 5,
         seed: 11,
         faults: names.map((fault: FaultName) => ({ fault, from: hours(36) })),
@@ -152,8 +168,8 @@ describe('a zone that is asked every hour', () => {
         pollEvery: hours(1),
       })
       expect(outcome.stressTime).toBeLessThan(3600)
-      expect(outcome.worstDay).toBeLessThanOrEqual(scene.limits.maxPerDay)
-      expect(outcome.maxOpening).toBeLessThanOrEqual(scene.limits.maxRunTime)
+      expect(outcome.worstDay).toBeLessThanOrEqual(scenario.limits.maxPerDay)
+      expect(outcome.maxOpening).toBeLessThanOrEqual(scenario.limits.maxRunTime)
       expect(outcome.outsideHours).toBe(0)
     }
   })
@@ -164,9 +180,9 @@ describe('half of the water that runs past the medium', () => {
     const faults = [{ fault: 'channelling' as const, from: hours(40) }]
     const stress = (controller: typeof rehearsedWatering | typeof perfectPlanner) =>
       rehearse({
-        zone: scene.zone,
-        limits: scene.limits,
-        controller: controller(scene) as ReturnType<typeof rehearsedWatering>,
+        zone: scenario.zone,
+        limits: scenario.limits,
+        controller: controller(scenario) as ReturnType<typeof rehearsedWatering>,
         days: 7,
         seed: 1,
         faults,

@@ -134,7 +134,7 @@ function planFor(
   )
 }
 
-/** When each probe should reach its refill point, learned from its whole record. Nights go by universal time, which has no seam. */
+/** When each probe should reach its refill point, learned from its whole record. Nights go by universal time, which has no break. */
 function forecastsOf({ setup: { zone } }: Tables, probes: readonly Probe[], refills: readonly number[]) {
   return probes.map(({ points }, p) => {
     const all = points.map(({ t, x }) => ({ t: universal(zone, t), x }))

@@ -38,12 +38,12 @@ export function hasNoRoom(level: number, volume: number, zone: Watched): boolean
 /** Whether the probes can have seen the shot by now. */
 export function isDue(valve: ValveWatch, probes: readonly ProbeWatch[], now: number, zone: Watched): boolean {
   const { shot, open } = valve
-  if (shot === null || open !== null || now < shot.end + zone.settle) return false
-  if (now >= shot.end + zone.settle + zone.maxAge) return true
+  if (shot === null || open !== null || now < shot.end + zone.responseTime) return false
+  if (now >= shot.end + zone.responseTime + zone.maxAge) return true
   return probes.every(({ bad, times, heard }) => {
     const last = times[times.length - 1]
     const silent = heard === null || now - heard > zone.maxAge
-    return silent || bad !== null || (last !== undefined && last >= shot.end + 0.8 * zone.settle)
+    return silent || bad !== null || (last !== undefined && last >= shot.end + 0.8 * zone.responseTime)
   })
 }
 
@@ -65,7 +65,7 @@ export function judged(
   const volume = (zone.flow * (shot.end - shot.start)) / 3600
   if (!(volume > 0)) return null
   const expected = volume / zone.volume
-  const waited = Math.min(zone.settle, now - shot.end)
+  const waited = Math.min(zone.responseTime, now - shot.end)
   const falls = probes.map((probe) => fallNow(probe, now, light))
   const rises = probes.map((probe, i) => {
     const before = shot.before[i]

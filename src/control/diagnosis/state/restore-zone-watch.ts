@@ -11,17 +11,17 @@ import { newZoneState, type ZoneWatchState } from './zone-state.js'
 type Parts = { readonly [K in keyof ZoneWatchState]: (reader: StateReader) => ZoneWatchState[K] }
 
 /** A state that was kept as JSON, checked field by field; the first one that is none is named. */
-export function restoredZoneWatch(kept: unknown, probes: number): ZoneWatchState {
-  const reader = stateReader(kept)
+export function restoredZoneWatch(stored: unknown, probes: number): ZoneWatchState {
+  const reader = stateReader(stored)
   return eachPart(partsFor(probes), (_, read) => read(reader))
 }
 
 /** What is whole of a damaged state; each other part begins anew. */
-export function salvagedZoneWatch(kept: unknown, probes: number): ZoneWatchState {
+export function salvagedZoneWatch(stored: unknown, probes: number): ZoneWatchState {
   const fresh = newZoneState(probes)
   let reader: StateReader
   try {
-    reader = stateReader(kept)
+    reader = stateReader(stored)
   } catch {
     return fresh
   }

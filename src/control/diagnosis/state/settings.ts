@@ -2,7 +2,7 @@ import { SUBSTRATE_VOLUME, WATER_CONTENT } from '../../../quantity/domains.js'
 import { InputError } from '../../../quantity/errors.js'
 import type { Duration, Flow, Volume, WaterContent } from '../../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../../quantity/guard.js'
-import { HOUR_OF_DAY, VALVE_FLOW, WATCHED_READING_AGE, WATCHED_SETTLE_TIME } from '../../domains.js'
+import { HOUR_OF_DAY, RESPONSE_TIME, VALVE_FLOW, WATCHED_READING_AGE } from '../../domains.js'
 import type { DarkHours, Watched } from '../watch/watched.js'
 import { type Memo, newMemo } from './memo.js'
 
@@ -19,9 +19,9 @@ export interface WatchZoneSettings {
   /** Upper end of it. Unit: m³/m³. Range: [0, 1]. */
   readonly maxBelievable: WaterContent
   /** From here on the zone counts as full: a little below container capacity. Unit: m³/m³. Range: [0, 1]. */
-  readonly full: WaterContent
+  readonly fullPoint: WaterContent
   /** Time after a shot in which the probes show it; ten minutes by default. Unit: s. Range: [60, 7200]. */
-  readonly settle?: Duration
+  readonly responseTime?: Duration
   /** A reading that is older tells nothing of now; twenty minutes by default. Unit: s. Range: [60, 86400]. */
   readonly maxReadingAge?: Duration
   /** Hours without light, by the clock of `now`; not needed where light is measured. */
@@ -35,18 +35,19 @@ export interface RememberedZone extends Watched {
 
 export function checkedWatch(settings: WatchZoneSettings): RememberedZone {
   requireObject(settings, 'settings')
-  const content = (name: 'minBelievable' | 'maxBelievable' | 'full') => numberIn(settings[name], WATER_CONTENT, name)
+  const content = (name: 'minBelievable' | 'maxBelievable' | 'fullPoint') =>
+    numberIn(settings[name], WATER_CONTENT, name)
   const names = checkedNames(settings.probes)
-  const [min, max, full] = [content('minBelievable'), content('maxBelievable'), content('full')]
+  const [min, max, full] = [content('minBelievable'), content('maxBelievable'), content('fullPoint')]
   if (!(min < full && full < max))
-    throw new InputError('full', 'is not between minBelievable and maxBelievable', 'give a level that can be read')
+    throw new InputError('fullPoint', 'is not between minBelievable and maxBelievable', 'give a level that can be read')
   return {
     names,
     ...checkedWater(settings),
     min,
     max,
     full,
-    settle: numberIn(settings.settle ?? 600, WATCHED_SETTLE_TIME, 'settle'),
+    responseTime: numberIn(settings.responseTime ?? 600, RESPONSE_TIME, 'responseTime'),
     maxAge: numberIn(settings.maxReadingAge ?? 1200, WATCHED_READING_AGE, 'maxReadingAge'),
     memo: newMemo(),
     dark: settings.darkHours === undefined ? null : darkHours(settings.darkHours),

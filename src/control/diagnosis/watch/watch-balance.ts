@@ -104,7 +104,7 @@ function isQuiet(
   now: number,
   zone: Watched,
 ): boolean {
-  if (shot !== null || open !== null || (flowed !== null && now - flowed < zone.settle + FOLLOWS)) return false
+  if (shot !== null || open !== null || (flowed !== null && now - flowed < zone.responseTime + FOLLOWS)) return false
   const from = (quietFrom ?? Number.NEGATIVE_INFINITY) + FOLLOWS
   return probes.every(({ times }, i) => levels[i] === null || times[times.length - 5]! >= from)
 }

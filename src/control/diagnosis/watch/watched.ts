@@ -14,7 +14,7 @@ export interface Watched {
   readonly min: number
   readonly max: number
   readonly full: number
-  readonly settle: number
+  readonly responseTime: number
   readonly maxAge: number
   readonly dark: DarkHours | null
 }

@@ -20,7 +20,7 @@ export function readFeedback(
   const max = 5 * limits.litresPerSecond * (to - from + SETTLE)
   const isClosed = valve.opened === null && from >= valve.closed + SETTLE
   // After a time of which nothing is known, what ran in it was no leak: an old state knows of no shot since. Nor did an opening give more than its own.
-  const own = isClosed ? 0 : limits.litresPerSecond * valve.lasts
+  const own = isClosed ? 0 : limits.litresPerSecond * valve.duration
   const flow = Math.min(increase(counters.metered, metered, max), gap > 0 ? own : Infinity)
   const isStuck = isClosed && reported === 'open'
   const leaked = !isClosed ? 0 : metered === undefined && isStuck ? limits.litresPerSecond * (to - from) : flow

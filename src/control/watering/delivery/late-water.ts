@@ -14,8 +14,8 @@ export function stalled(
 ): { valve: WateringValve; again: number } {
   if (valve.opened === null || clock.stalls === 0 || clockMode(clock) === 'counts') return { valve, again: 0 }
   const ran = clock.elapsed - valve.opened
-  const again = clock.stalls === 1 ? Math.max(0, Math.min((valve.lasts - ran) / 2, maxRun - valve.lasts)) : 0
-  return { valve: { ...valve, lasts: ran + again }, again }
+  const again = clock.stalls === 1 ? Math.max(0, Math.min((valve.duration - ran) / 2, maxRun - valve.duration)) : 0
+  return { valve: { ...valve, duration: ran + again }, again }
 }
 
 /**

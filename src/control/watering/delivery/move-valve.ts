@@ -13,23 +13,30 @@ export function openValve(
   limits: Limits,
   state: WateringState,
   views: readonly ProbeView[],
-  why: WateringValve['why'],
+  reason: WateringValve['reason'],
   run: number,
 ): WateringState {
   const { clock, valve } = state
   // Of a zone that is filled until it drains, probes and drain show less than came.
-  const delivery = valve.why === 'refill' ? state.counters.delivery : judgeDelivery(state.counters, limits)
+  const delivery = valve.reason === 'refill' ? state.counters.delivery : judgeDelivery(state.counters, limits)
   const shot = run * limits.litresPerSecond
   return {
     ...state,
     // Counted at once and in full: an order that was sent may have been carried out.
     ...volumes(addWater(state.water, shot)),
-    valve: { opened: clock.elapsed, lasts: run, counted: shot, why, closed: valve.closed, openings: nextNumber(state) },
+    valve: {
+      opened: clock.elapsed,
+      duration: run,
+      counted: shot,
+      reason,
+      closed: valve.closed,
+      openings: nextNumber(state),
+    },
     probes: state.probes.map((probe, i) => beforeShot(probe, views[i]!, limits)),
     zone: { ...state.zone, told: null, given: state.zone.given + shot, spell: state.zone.spell + shot },
     fill: { ...filled(judgePassing(state, limits), shot), before: views.map(({ seen }) => seen) },
     counters: {
-      ...judgeShare(judgeDrain(state.counters, valve.why === 'dry' ? valve.counted : 0, limits), delivery),
+      ...judgeShare(judgeDrain(state.counters, valve.reason === 'dry' ? valve.counted : 0, limits), delivery),
       ordered: 0,
       shown: null,
       meteredSince: 0,
@@ -50,10 +57,10 @@ export function closeValve(limits: Limits, state: WateringState): WateringState 
   if (valve.opened === null) return state
   const lps = limits.litresPerSecond
   const ran = clock.elapsed - valve.opened
-  const isSure = clockMode(clock) === 'runs' && clock.doubt === 0 && lps * valve.lasts >= valve.counted * (1 - 1e-9)
+  const isSure = clockMode(clock) === 'runs' && clock.doubt === 0 && lps * valve.duration >= valve.counted * (1 - 1e-9)
   // After a leap the clock may be right: nothing closed such a valve in the meantime.
   const gap = Math.min(86400, Math.max(0, (clock.raw ?? 0) - (clock.base ?? 0) - clock.elapsed))
-  const lasted = limits.closesByItself ? Math.min(ran, valve.lasts) : ran + gap
+  const lasted = limits.closesByItself ? Math.min(ran, valve.duration) : ran + gap
   // Where the clock failed nobody knows how long it was: the whole shot stands, or the longest opening where nothing closed it.
   const doubtful = limits.closesByItself ? valve.counted : limits.maxRun * lps
   const timed = isSure ? lasted * lps : Math.max(doubtful, lasted * lps)

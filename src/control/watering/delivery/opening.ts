@@ -152,17 +152,17 @@ export function no(reason: WateringReason): Choice {
 export function mustClose(state: WateringState, zone: ZoneLevel, limits: Limits): WateringReason | null {
   const { clock, valve } = state
   const ran = clock.elapsed - (valve.opened as number)
-  if (ran >= valve.lasts) return 'shot-given'
+  if (ran >= valve.duration) return 'shot-given'
   // An opening that was made longer because little arrived ends when all has arrived.
   const whole = wholeRun(clock, limits)
-  if (valve.lasts > whole && state.counters.meteredSince >= whole * limits.litresPerSecond) return 'shot-given'
+  if (valve.duration > whole && state.counters.meteredSince >= whole * limits.litresPerSecond) return 'shot-given'
   // Each decision sends its rest anew: by a count that lags it would last longer than it may.
-  if (valve.lasts > maxRunFor(clock, limits)) return 'clock-leapt'
+  if (valve.duration > maxRunFor(clock, limits)) return 'clock-leapt'
   // Nothing but a decision closes such a valve, and without a clock nobody knows when the next one comes.
   if (!limits.closesByItself && clockMode(clock) !== 'runs') return 'clock-leapt'
   // A shot that was begun on a good reading is as good as one by time: cut short by each lost message, shots come to nothing.
-  if (valve.why === 'dry' && zone.level === null && !limits.timed) return 'no-reading'
-  if (valve.why === 'dry' && zone.level !== null && !state.zone.dry) return 'wet-enough'
+  if (valve.reason === 'dry' && zone.level === null && !limits.timed) return 'no-reading'
+  if (valve.reason === 'dry' && zone.level !== null && !state.zone.dry) return 'wet-enough'
   if (givenInDay(state.water) > limits.perDay * (1 + 1e-9)) return 'day-used-up'
   return hoursAllow(limits.hours, limits.ahead, clock, 0) ? null : 'outside-hours'
 }

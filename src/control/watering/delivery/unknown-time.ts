@@ -47,7 +47,7 @@ function usualPace({ pace }: WateringClock, tally: WateringTally): number {
 /** Whether a decision between the last one that is remembered and this one could have opened the valve. */
 function couldOpen({ clock: before, valve }: WateringState, clock: WateringClock, limits: Limits): boolean {
   const passed = (clock.raw ?? 0) - (before.raw ?? 0)
-  const end = valve.opened === null ? valve.closed : valve.opened + valve.lasts
+  const end = valve.opened === null ? valve.closed : valve.opened + valve.duration
   if (before.base === null || before.elapsed + passed < end + limits.rest) return false
   const local = before.base + before.elapsed + limits.ahead
   return passed > LONG || inHours(limits.hours, local, 0, 0) || inHours(limits.hours, local + passed, 0, 0)

@@ -47,7 +47,7 @@ export function isFull(state: WateringState, level: ZoneLevel, limits: Limits): 
   const past = Math.max(state.fill.passing, state.fill.lately)
   // The more runs past a medium, the less it tells.
   const min = past + DRAINS + Math.max(0, past - USUAL)
-  if (state.valve.why === 'refill' || (level.level === null && level.dry === null))
+  if (state.valve.reason === 'refill' || (level.level === null && level.dry === null))
     return share >= min ? 'wholly' : null
   return share >= min + DRAINS && past < USUAL && foreseen(state, limits) >= share - past ? 'just' : null
 }
@@ -100,7 +100,7 @@ export function isStillFull({ fill, clock, water }: WateringState, level: ZoneLe
 export function judgePassing(state: WateringState, limits: Limits): WateringFill {
   const { fill, valve, clock } = state
   const share = drainedShare(state, limits)
-  if (share === null || share >= NEARLY_ALL || valve.why === 'refill') return fill
+  if (share === null || share >= NEARLY_ALL || valve.reason === 'refill') return fill
   const beyond = share - fill.passing
   // Learned in the first days; later what changes is told from what is.
   const slow = clock.elapsed < LEARNT ? 8 : beyond > 0 ? 40 : 16

@@ -1,24 +1,22 @@
-import { MAX_RUN_TIME, SUBSTRATE_VOLUME } from '../../../quantity/domains.js'
+import { BELIEVABLE, MAX_RUN_TIME, SUBSTRATE_VOLUME } from '../../../quantity/domains.js'
 import { InputError } from '../../../quantity/errors.js'
 import { numberIn, requireRows, wholeNumberIn } from '../../../quantity/guard.js'
 import { oneOf } from '../../../quantity/one-of.js'
 import { LOCAL_ADVANCE } from '../../../record/domains.js'
 import { checkedBand } from '../../dead-band.js'
 import {
-  BELIEVABLE,
   DISAGREEMENT,
   PAUSE,
   PROBE_OFFSET,
   READING_AGE,
   REFILL_INTERVAL,
   SHOTS_WITHOUT_RISE,
-  TIME_OF_DAY,
   UNCHANGED_TIME,
   VALVE_FLOW,
   WATER,
 } from '../../domains.js'
 import { fingerprintOf } from './fingerprint.js'
-import { allowedSeconds, type Hours } from './hours.js'
+import { allowedSeconds, checkedHours, type Hours } from './hours.js'
 import type { WateringSettings } from './settings.js'
 
 /** The settings as plain numbers, once they were found to make sense. */
@@ -126,22 +124,6 @@ function checkedVolumes(settings: WateringSettings, hours: readonly Hours[]) {
   if (!hours.some(({ from, to }) => to - from >= run))
     throw new InputError('allowedHours', `have no room for a shot of ${Math.round(run)} s`, 'give longer hours')
   return { litresPerSecond, shot, run, maxRun, perDay, usual, backUp }
-}
-
-function checkedHours(hours: WateringSettings['allowedHours']): Hours[] {
-  if (!Array.isArray(hours) || hours.length === 0 || hours.length > 24)
-    throw new InputError(
-      'allowedHours',
-      'are missing',
-      'give one to 24 of { from, to }; from 0 to 86400 is the whole day',
-    )
-  requireRows(hours, 'allowedHours')
-  return hours.map((entry) => {
-    const from = numberIn(entry.from, TIME_OF_DAY, 'from')
-    const to = numberIn(entry.to, TIME_OF_DAY, 'to')
-    if (from === to) throw new InputError('allowedHours', 'begin when they end', 'give the whole day as 0 to 86400')
-    return { from, to: to > from ? to : to + 86400 }
-  })
 }
 
 function checkedProbes(probes: WateringSettings['probes']) {

@@ -1,9 +1,31 @@
+import { InputError } from '../../../quantity/errors.js'
+import { numberIn, requireRows } from '../../../quantity/guard.js'
+import { TIME_OF_DAY } from '../../domains.js'
+import type { AllowedHours } from './settings.js'
+
 const DAY = 86400
 
 /** Hours as plain numbers; `to` is after `from`, beyond midnight if need be. */
 export interface Hours {
   readonly from: number
   readonly to: number
+}
+
+/** The allowed hours of settings or of a rehearsal, once they were found to make sense. */
+export function checkedHours(hours: readonly AllowedHours[]): Hours[] {
+  if (!Array.isArray(hours) || hours.length === 0 || hours.length > 24)
+    throw new InputError(
+      'allowedHours',
+      'are missing',
+      'give one to 24 of { from, to }; from 0 to 86400 is the whole day',
+    )
+  requireRows(hours, 'allowedHours')
+  return hours.map((entry) => {
+    const from = numberIn(entry.from, TIME_OF_DAY, 'from')
+    const to = numberIn(entry.to, TIME_OF_DAY, 'to')
+    if (from === to) throw new InputError('allowedHours', 'begin when they end', 'give the whole day as 0 to 86400')
+    return { from, to: to > from ? to : to + 86400 }
+  })
 }
 
 const timeOfDay = (local: number) => local - Math.floor(local / DAY) * DAY

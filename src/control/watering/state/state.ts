@@ -74,11 +74,11 @@ export interface WateringValve {
   /** When it was opened, if it is open. Unit: s. */
   readonly opened: number | null
   /** How long this opening lasts. Unit: s. */
-  readonly lasts: number
+  readonly duration: number
   /** Volume already counted for it. Unit: L. */
   readonly counted: number
   /** Why it was opened. */
-  readonly why: 'dry' | 'refill' | 'back-up-shot' | 'override-water'
+  readonly reason: 'dry' | 'refill' | 'back-up-shot' | 'override-water'
   /** When it was closed last; the start, before the first opening. Unit: s. */
   readonly closed: number
   /** Number of the last opening, its moment where no number before was as large; zero before the first. */

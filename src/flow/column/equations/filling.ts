@@ -72,8 +72,9 @@ export function addFilling(filling: ElementFilling, grid: ColumnGrid, points: Po
 }
 
 /** Carries the contents of points on to a small move of the suctions. */
-export function carryContents({ seams }: ColumnGrid, { at }: Points, move: Float64Array): void {
+export function carryContents({ boundaries }: ColumnGrid, { at }: Points, move: Float64Array): void {
   const { waterContent, capacity } = at
-  for (let layer = 0; layer < seams.length - 1; layer++)
-    for (let i = seams[layer]!; i <= seams[layer + 1]!; i++) waterContent[i + layer]! -= capacity[i + layer]! * move[i]!
+  for (let layer = 0; layer < boundaries.length - 1; layer++)
+    for (let i = boundaries[layer]!; i <= boundaries[layer + 1]!; i++)
+      waterContent[i + layer]! -= capacity[i + layer]! * move[i]!
 }

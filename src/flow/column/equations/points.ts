@@ -18,7 +18,7 @@ export function columnPoints(
   media: readonly LayerMedium[],
   history: ColumnHistory | undefined,
 ): Points {
-  const { nodes, seams, layers } = grid
+  const { nodes, boundaries, layers } = grid
   const count = nodes + media.length - 1
   const suction = new Float64Array(count)
   const effective = history === undefined ? suction : new Float64Array(count)
@@ -29,7 +29,7 @@ export function columnPoints(
   const conductance = Float64Array.from(layers, (layer, e) => media[layer]!.saturatedConductivity * grid.sections[e]!)
   const read = (suctions: Float64Array): void => {
     for (let layer = 0; layer < media.length; layer++)
-      readLayer(points, suctions, media[layer]!.table, layer, seams[layer]!, seams[layer + 1]!)
+      readLayer(points, suctions, media[layer]!.table, layer, boundaries[layer]!, boundaries[layer + 1]!)
   }
   // Written out: a spread gives each column an object of another layout, and what was compiled for one runs slowly for the next.
   const points: Points = {

@@ -22,7 +22,7 @@ export interface ColumnGrid {
   readonly perVolume: Float64Array
   /** Layer of each element, and the first node of each layer, with the last node of all at the end. */
   readonly layers: Uint16Array
-  readonly seams: readonly number[]
+  readonly boundaries: readonly number[]
   readonly bottom: number
   readonly surface: number
   readonly volume: number
@@ -50,7 +50,7 @@ export function columnGrid(containers: readonly Container[], wanted: number): Co
     for (let k = 0; k < count; k++) fillElement(grid, container, layer, base, node + k, k, count)
     node += count
     base += container.height
-    grid.seams.push(node)
+    grid.boundaries.push(node)
   })
   grid.heights[elements] = base
   for (let e = 0; e < elements; e++) {
@@ -74,7 +74,7 @@ function emptyGrid(elements: number, containers: readonly Container[]) {
     volumes: room(elements + 1),
     perVolume: room(elements + 1),
     layers: new Uint16Array(elements),
-    seams: [0],
+    boundaries: [0],
     bottom: containers[0]!.area(0 as Length) * 10000,
     surface: top.area(top.height) * 10000,
     volume: containers.reduce((sum, { volume }) => sum + volume * 1000, 0),

@@ -63,13 +63,13 @@ export function forget({ drying, wetting, turn, wets, stale }: ColumnHistory, on
 }
 
 /** Lets every point remember where it came by. */
-export function follow(history: ColumnHistory, { seams }: ColumnGrid, suctions: Float64Array): void {
+export function follow(history: ColumnHistory, { boundaries }: ColumnGrid, suctions: Float64Array): void {
   const { scans, nodePoints, suction } = history
   for (let layer = 0; layer < scans.length; layer++) {
     const scan = scans[layer]
     if (scan === undefined) continue
-    const first = seams[layer]!
-    const last = seams[layer + 1]!
+    const first = boundaries[layer]!
+    const last = boundaries[layer + 1]!
     for (let i = first; i <= last; i++) suction[i + layer] = suctions[i]!
     for (let e = first; e < last; e++) suction[nodePoints + e] = (suctions[e]! + suctions[e + 1]!) / 2
     followPoints(history, scan, first + layer, last + layer + 1)
@@ -80,13 +80,13 @@ export function follow(history: ColumnHistory, { seams }: ColumnGrid, suctions: 
 /** Goes over the points that scan, with the nodes between which they lie. */
 export function eachPoint(
   { scans, nodePoints }: ColumnHistory,
-  { seams }: ColumnGrid,
+  { boundaries }: ColumnGrid,
   visit: (scan: Scan, point: number, below: number, above: number) => void,
 ): void {
   for (let layer = 0; layer < scans.length; layer++) {
     const scan = scans[layer]
     if (scan === undefined) continue
-    const [first, last] = [seams[layer]!, seams[layer + 1]!]
+    const [first, last] = [boundaries[layer]!, boundaries[layer + 1]!]
     for (let i = first; i <= last; i++) visit(scan, i + layer, i, i)
     for (let e = first; e < last; e++) visit(scan, nodePoints + e, e, e + 1)
   }

@@ -1,7 +1,7 @@
 import type { NodeValues } from '../table/node-values.js'
 import type { ColumnHistory } from './history.js'
 
-/** Values of the media at nodes, one set for each side of a seam, and in the middle of elements. */
+/** Values of the media at nodes, one set for each side of a boundary, and in the middle of elements. */
 export interface PointValues {
   readonly suction: Float64Array
   /** The suction at which the draining medium would hold as much, and its slope against suction; the suction where there is one curve. */

@@ -15,9 +15,9 @@ const OVERSHOOT = 3e-4
 const HALVINGS = 8
 
 /** Which elements are short enough for parabolas on all curves of their layer. */
-export function curvedElements({ lengths, layers, seams }: ColumnGrid, media: readonly LayerMedium[]): Uint8Array {
+export function curvedElements({ lengths, layers, boundaries }: ColumnGrid, media: readonly LayerMedium[]): Uint8Array {
   const limits = media.map(({ table, wetting }, layer) => {
-    const own = lengths.subarray(seams[layer]!, seams[layer + 1]!)
+    const own = lengths.subarray(boundaries[layer]!, boundaries[layer + 1]!)
     const fits = (length: number) => [table, wetting ?? table].every((curve) => isCurved(length, curve))
     const max = own.reduce((longer, length) => Math.max(longer, length), 0)
     return maxThatFits(

@@ -67,7 +67,7 @@ export interface RehearsalZone {
   /** Standard deviation of the weather's share in the use of a day. Unit: 1. Range: [0, 1]. */
   readonly weatherSpread: Share
   /** How often the probes send a reading. Unit: s. Range: [1, 86400]. */
-  readonly readingsEvery: Duration
+  readonly readingStep: Duration
   /** EC of the feed. Unit: dS/m at 25 °C. Range: [0, 50]. */
   readonly feedEC: SolutionEC
   /** What it has besides probes and a valve. */
@@ -107,7 +107,7 @@ export function checkedZone(zone: RehearsalZone): RehearsalZone {
   numberIn(zone.placeSpread, PLACE_SPREAD, 'placeSpread')
   numberIn(zone.dripperSpread, DRIPPER_SPREAD, 'dripperSpread')
   numberIn(zone.weatherSpread, WEATHER_SPREAD, 'weatherSpread')
-  numberIn(zone.readingsEvery, READING_STEP, 'readingsEvery')
+  numberIn(zone.readingStep, READING_STEP, 'readingStep')
   numberIn(zone.feedEC, FEED_EC, 'feedEC')
   const volume = numberIn(zone.medium.substrateVolume, SUBSTRATE_VOLUME, 'substrateVolume')
   if (volume > MAX_VOLUME)

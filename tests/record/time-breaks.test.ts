@@ -2,19 +2,19 @@ import { findTimeBreaks, minutes, newestReading, type TimeBreak } from 'porewate
 import { describe, expect, it } from 'vitest'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
 
-describe('the seams of a record', () => {
-  const seam = (step: number, expected = 5): TimeBreak | undefined =>
+describe('the breaks of a record', () => {
+  const breakOf = (step: number, expected = 5): TimeBreak | undefined =>
     findTimeBreaks({ time: [0, step], expectedStep: minutes(expected) })[0]
   it('are gaps, repeated times, steps back and times that are not there', () => {
-    expect([300, 0, -300, Number.NaN, 86400].map((step) => seam(step)?.kind)).toEqual([
+    expect([300, 0, -300, Number.NaN, 86400].map((step) => breakOf(step)?.kind)).toEqual([
       undefined,
       'repeated-time',
       'step-back',
       'no-time',
       'gap',
     ])
-    expect(seam(86400)).toEqual({ index: 1, kind: 'gap', seconds: 86400 })
-    expect(seam(-7200)).toEqual({ index: 1, kind: 'step-back', seconds: -7200 })
+    expect(breakOf(86400)).toEqual({ index: 1, kind: 'gap', seconds: 86400 })
+    expect(breakOf(-7200)).toEqual({ index: 1, kind: 'step-back', seconds: -7200 })
     expect(findTimeBreaks({ time: [], expectedStep: minutes(5) })).toEqual([])
   })
   it('begin beyond the longest step that is allowed', () => {
@@ -22,7 +22,8 @@ describe('the seams of a record', () => {
     expect([600, 601].map(gap)).toEqual([0, 1])
   })
   it('may be a change of civil time when they are an hour off, to three steps and a quarter of an hour at most', () => {
-    const may = (expected: number, steps: number[]) => steps.map((step) => seam(step, expected)?.mayBeClockChange ?? '')
+    const may = (expected: number, steps: number[]) =>
+      steps.map((step) => breakOf(step, expected)?.mayBeClockChange ?? '')
     // A step of 5 min: 3900 s forward and -3300 s back, to 900 s.
     expect(may(5, [2999, 3000, 3900, 4800, 4801])).toEqual(['', 'forward', 'forward', 'forward', ''])
     expect(may(5, [-4201, -4200, -3300, -2400, -2399])).toEqual(['', 'back', 'back', 'back', ''])

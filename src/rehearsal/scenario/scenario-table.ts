@@ -1,7 +1,7 @@
 import type { SourcedRow } from '../../medium/tables/sourced-row.js'
 
 /** A medium in a rehearsal. What tables do not give is invented. */
-export interface SceneMedium extends SourcedRow {
+export interface ScenarioMedium extends SourcedRow {
   /** Mean water content after free drainage. Unit: m³/m³. */
   readonly containerCapacity: number
   /** Water content at which plants get nothing more: invented. Unit: m³/m³. */
@@ -12,14 +12,14 @@ export interface SceneMedium extends SourcedRow {
   readonly drainLag: number
 }
 
-/** The media of the ready-made scenes. */
-export type SceneName = 'stone-wool' | 'coir-dust' | 'sphagnum-peat-moss' | 'pine-bark'
+/** The media of the ready-made scenarios. */
+export type ScenarioName = 'stone-wool' | 'coir-dust' | 'sphagnum-peat-moss' | 'pine-bark'
 
 /**
  * Container capacities of peat moss and pine bark stand in `substratesPorometer2012`, that of coir dust is the middle of the range in
  * `substrateRanges`; stone wool and everything else is invented.
  */
-export const SCENE_MEDIA = {
+export const SCENARIO_MEDIA = {
   'stone-wool': {
     containerCapacity: 0.75,
     minWaterContent: 0.1,
@@ -52,4 +52,4 @@ export const SCENE_MEDIA = {
     source: 'substratesPorometer2012; the rest is invented',
     known: 'read',
   },
-} as const satisfies Readonly<Record<SceneName, SceneMedium>>
+} as const satisfies Readonly<Record<ScenarioName, ScenarioMedium>>

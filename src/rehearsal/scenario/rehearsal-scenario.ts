@@ -11,11 +11,11 @@ import type {
 import { requireObject } from '../../quantity/guard.js'
 import { checkedLimits, type RehearsalLimits } from './rehearsal-limits.js'
 import { storedMedium } from './rehearsal-medium.js'
-import { SCENE_MEDIA, type SceneMedium, type SceneName } from './scene-table.js'
+import { SCENARIO_MEDIA, type ScenarioMedium, type ScenarioName } from './scenario-table.js'
 import { checkedZone, type RehearsalZone } from './zone.js'
 
 /** A ready-made zone with limits, to begin with. */
-export interface RehearsalScene {
+export interface RehearsalScenario {
   readonly zone: RehearsalZone
   readonly limits: RehearsalLimits
   /** Water content at which to water again. Unit: m³/m³. */
@@ -30,7 +30,7 @@ export interface RehearsalScene {
 
 /**
  * A zone of twelve containers of 10 L with two probes, drippers of together 6 L/h, plants that use 3 L a day, and limits that fit: a
- * scene to rehearse in until you have described your own zone. Only the container capacities come from tables; the rest is invented.
+ * scenario to rehearse in until you have described your own zone. Only the container capacities come from tables; the rest is invented.
  *
  * @procedure Takes the container capacity of the medium and sets every level at a distance below it.
  * @param medium - The medium: `stone-wool`, `coir-dust`, `sphagnum-peat-moss` or `pine-bark`.
@@ -38,12 +38,12 @@ export interface RehearsalScene {
  * @throws `InputError` for another medium.
  * @source invented, but for the container capacities of `substratesPorometer2012` and `substrateRanges`
  * @example
- * const scene = rehearsalScene('pine-bark')
- * scene.lower // => 0.42
- * scene.limits.maxPerDay // => 6
+ * const scenario = rehearsalScenario('pine-bark')
+ * scenario.lower // => 0.42
+ * scenario.limits.maxPerDay // => 6
  */
-export function rehearsalScene(medium: SceneName): RehearsalScene {
-  const row = rowOf<SceneMedium>(SCENE_MEDIA, medium, 'medium')
+export function rehearsalScenario(medium: ScenarioName): RehearsalScenario {
+  const row = rowOf<ScenarioMedium>(SCENARIO_MEDIA, medium, 'medium')
   const capacity = row.containerCapacity
   const below = (by: number) => Math.round((capacity - by) * 1e6) / 1e6
   return {
@@ -70,11 +70,11 @@ export function rehearsalScene(medium: SceneName): RehearsalScene {
       placeSpread: 0.08 as Share,
       dripperSpread: 0.04 as Share,
       weatherSpread: 0.15 as Share,
-      readingsEvery: 60 as Duration,
+      readingStep: 60 as Duration,
       feedEC: 2.5 as SolutionEC,
       has: { flowMeter: true, drainGauge: true, valveContact: false, mainValve: false },
     },
-    limits: sceneLimits(row, below),
+    limits: scenarioLimits(row, below),
     lower: below(0.06) as WaterContent,
     upper: below(0.03) as WaterContent,
     shot: 0.2 as Volume,
@@ -83,25 +83,24 @@ export function rehearsalScene(medium: SceneName): RehearsalScene {
   }
 }
 
-function sceneLimits({ minWaterContent }: SceneMedium, below: (by: number) => number): RehearsalLimits {
+function scenarioLimits({ minWaterContent }: ScenarioMedium, below: (by: number) => number): RehearsalLimits {
   return {
     maxPerDay: 6 as Volume,
     maxRunTime: 300 as Duration,
-    opensFrom: 6,
-    opensUntil: 20,
+    allowedHours: [{ from: 21600 as Duration, to: 72000 as Duration }],
     stressBelow: below(0.14) as WaterContent,
     fullAbove: below(0.005) as WaterContent,
     // A container that has dried out is to be believed: only what no medium can hold is not.
-    believedFrom: (Math.round((minWaterContent - 0.03) * 1e6) / 1e6) as WaterContent,
-    believedTo: below(-0.08) as WaterContent,
+    minBelievable: (Math.round((minWaterContent - 0.03) * 1e6) / 1e6) as WaterContent,
+    maxBelievable: below(-0.08) as WaterContent,
   }
 }
 
-/** A scene whose zone and limits make sense. */
-export function checkedScene(scene: RehearsalScene): RehearsalScene {
-  requireObject(scene.zone, 'scene.zone')
-  requireObject(scene.limits, 'scene.limits')
-  checkedZone(scene.zone)
-  checkedLimits(scene.limits)
-  return scene
+/** A scenario whose zone and limits make sense. */
+export function checkedScenario(scenario: RehearsalScenario): RehearsalScenario {
+  requireObject(scenario.zone, 'scenario.zone')
+  requireObject(scenario.limits, 'scenario.limits')
+  checkedZone(scenario.zone)
+  checkedLimits(scenario.limits)
+  return scenario
 }
