@@ -43,8 +43,8 @@ describe('a valve that stays open for six hours', () => {
   // was watered by time for two days, above its full level (48 h of it).
   it('accuses neither drain gauge nor probes, and the zone dries down behind it', () => {
     const faults = drawFaults({ faults: ['valve-stuck-open'], seed: 3303, days: 7, probes: 2 })
-    const controller = rehearsedWatering(scene)
-    const run = { zone: scene.zone, limits: scene.limits, controller, days: 7, seed: 3303, faults, keepCourse: false }
+    const controller = rehearsedWatering(scenario)
+    const run = { zone: scenario.zone, limits: scenario.limits, controller, days: 7, seed: 3303, faults, keepCourse: false }
     const outcome = rehearse(run)
     expect(outcome.alarms.map(({ alarm }) => alarm)).toEqual(['flow-while-closed'])
     expect(outcome.fullTime).toBeLessThan(faults[0]!.until! - faults[0]!.from + 3600)
