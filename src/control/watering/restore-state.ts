@@ -167,6 +167,8 @@ function valveSound(valve: Loose<WateringValve>, elapsed: number, limits: Limits
   return (
     nullOr(valve.opened, 0, elapsed) &&
     inRange(valve.duration, 0, limits.maxRun) &&
+    // An opening whose start is gone would begin again.
+    (valve.opened !== null || valve.duration === 0) &&
     inRange(valve.counted, 0, AGES) &&
     (valve.reason === 'dry' ||
       valve.reason === 'refill' ||

@@ -73,7 +73,7 @@ export function closeValve(limits: Limits, state: WateringState): WateringState 
         ? takeWater(state.water, valve.counted - given, valve.opened)
         : addWater(state.water, given - valve.counted),
     ),
-    valve: { ...valve, opened: null, counted: given, closed: valve.opened + (isSure ? lasted : ran) },
+    valve: { ...valve, opened: null, duration: 0, counted: given, closed: valve.opened + (isSure ? lasted : ran) },
     zone: {
       ...state.zone,
       given: Math.max(0, state.zone.given + given - valve.counted),

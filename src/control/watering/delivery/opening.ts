@@ -115,7 +115,8 @@ function wishFor(state: WateringState, zone: ZoneLevel, limits: Limits): Choice 
   const isUnknown = zone.level === null
   const isRefill = state.fill.under !== null
   if (!isOrdered && !isUnknown && !isRefill && !state.zone.dry) return no('wet-enough')
-  if (since < limits.rest) return no(valve.openings === 0 ? 'starting' : 'resting')
+  // Between two openings the valve closes, also without a rest: two that touch are one that is too long.
+  if (since < limits.rest || since <= 0) return no(valve.openings === 0 ? 'starting' : 'resting')
   if (!isOrdered && !isRefill && isStillFull(state, zone, limits)) return no('wet-enough')
   const run = runFor(state.counters.delivery, clock, limits)
   if (isOrdered) return since < limits.lag ? no('resting') : { open: true, reason: 'override-water', run }
