@@ -33,6 +33,22 @@ describe('a machine that restarts each time it opens the valve, from the state b
   )
 })
 
+describe('a machine that fails at each opening after one decision that came half a step late at night', () => {
+  // The late one excused each step of up to 2.2: a decision that is missing makes two.
+  it.each([60, 300, 900])('asked every %s s, gives no second day', (poll) => {
+    const late = MIDNIGHT + 27 * 3600
+    const { worst, longest } = trueWater({
+      days: 4,
+      poll,
+      more: wanted,
+      clock: (time) => (time === late ? time + poll / 2 : time),
+      stored: failsAtOpening(() => true),
+    })
+    expect(worst).toBeLessThanOrEqual(1.05)
+    expect(longest).toBeLessThanOrEqual(settings.maxRunTime)
+  })
+})
+
 describe('an old state that had not learned its pace yet', () => {
   it('and is taken up every hour brings no room of its own', () => {
     let old: WateringState | undefined

@@ -10,6 +10,8 @@ import { isKnownPace } from './tally.js'
 
 /** So much of its excess over one keeps a step that was longest: half of it goes in a day of decisions each minute. Own judgement. */
 const KEEPS = 0.9995
+/** The longest step scatters by so much from one day to the next: own judgement. */
+const SCATTER = 1.3
 /** No pause after missing decisions is longer than this and the rest: two decisions of the rarest pace. Unit: s. */
 export const MAX_PAUSE = 7200
 /** In a gap of this length there may have been allowed hours, whatever the hours before and after. Unit: s. */
@@ -59,7 +61,7 @@ function couldOpen({ clock: before, valve }: WateringState, clock: WateringClock
  */
 export function missedWater(state: WateringState, clock: WateringClock, limits: Limits): number {
   const steps = stepInPaces(state.clock, clock, state.tally)
-  if (steps <= HIDES * state.clock.uneven || !couldOpen(state, clock, limits)) return 0
+  if (steps <= Math.max(HIDES, SCATTER * state.clock.uneven) || !couldOpen(state, clock, limits)) return 0
   const pace = usualPace(state.clock, state.tally)
   const run = runFor(state.counters.delivery, state.clock, limits)
   const each = limits.closesByItself ? Math.min(pace, run) : pace
