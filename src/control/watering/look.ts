@@ -31,6 +31,9 @@ const SHORT_BY = 0.25
 /** A leak that brings so many times what plants use tells nothing of what they drank: their use is lost in it. Own judgement, no source. */
 const FLOODS = 2
 
+/** A calm level moves by no more than this beyond what plants can drink between two decisions: twice the scatter of a good probe, 0.002. Own judgement. Unit: m³/m³. */
+const CALM = 0.004
+
 /** What is known once an input was taken in. */
 export interface Looked extends Seen {
   readonly state: WateringState
@@ -62,7 +65,7 @@ export function look(limits: Limits, before: WateringState, input: Partial<Water
   const told =
     valve.opened === null && ticked.elapsed >= valve.closed + limits.lag ? (measured.level ?? measured.mean) : null
   const fell = fellSince(state.zone.told, told, lasted, limits)
-  const clock = heardPlants(ticked, fell ?? 0, limits)
+  const clock = heardPlants(ticked, calmly(state.zone.told, told, lasted, limits), limits)
   const isDay = clock.base !== null && inHours(limits.hours, clock.base + clock.elapsed + limits.ahead, 0, 0)
   const usual = isDay ? lasted * limits.use : 0
   const balance = passBalance(
@@ -182,6 +185,13 @@ function fellSince(
   if (before === null || now === null) return null
   const fell = (before - now) * substrate
   return Math.abs(fell) > 4 * use * lasted + 0.01 * substrate ? null : fell
+}
+
+/** The same as far as it tells the hours: nothing where nobody tells, and null where the level scatters, which may fall by chance as plants drink. Unit: L. */
+function calmly(before: number | null, now: number | null, lasted: number, { use, substrate }: Limits): number | null {
+  if (before === null || now === null) return 0
+  const fell = (before - now) * substrate
+  return Math.abs(fell) > 4 * use * lasted + CALM * substrate ? null : fell
 }
 
 /** A level that the balance or the meter speaks against is not believed. */

@@ -44,7 +44,15 @@ describe('a valve that stays open for six hours', () => {
   it('accuses neither drain gauge nor probes, and the zone dries down behind it', () => {
     const faults = drawFaults({ faults: ['valve-stuck-open'], seed: 3303, days: 7, probes: 2 })
     const controller = rehearsedWatering(scenario)
-    const run = { zone: scenario.zone, limits: scenario.limits, controller, days: 7, seed: 3303, faults, keepCourse: false }
+    const run = {
+      zone: scenario.zone,
+      limits: scenario.limits,
+      controller,
+      days: 7,
+      seed: 3303,
+      faults,
+      keepCourse: false,
+    }
     const outcome = rehearse(run)
     expect(outcome.alarms.map(({ alarm }) => alarm)).toEqual(['flow-while-closed'])
     expect(outcome.fullTime).toBeLessThan(faults[0]!.until! - faults[0]!.from + 3600)

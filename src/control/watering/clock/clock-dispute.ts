@@ -10,9 +10,11 @@ const SHORT = 28800
 
 /**
  * Lets the plants say who is right where the clock leapt far: they drink by day. What the level falls while only the count says that it is
- * day speaks for the count, and while only the clock does, for the clock. A level that stands still says nothing.
+ * day speaks for the count, and while only the clock does, for the clock. A level that stands still says nothing, and one that
+ * scatters (`null`) unsays what was heard.
  */
-export function heardPlants(clock: WateringClock, fell: number, limits: Limits): WateringClock {
+export function heardPlants(clock: WateringClock, fell: number | null, limits: Limits): WateringClock {
+  if (fell === null) return { ...clock, byCount: 0, byClock: 0 }
   const apart = clockAdvance(clock)
   if (Math.abs(apart) <= NEAR || clock.steady < 3 || clock.base === null || isRefused(clock)) return clock
   const local = clock.base + clock.elapsed + limits.ahead
