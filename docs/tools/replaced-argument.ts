@@ -2,15 +2,20 @@ import { type CatalogueEntry, type CatalogueField, catalogue } from 'porewater/c
 import { type DocumentedRange, parseRange } from './ranges.js'
 import { partAt } from './replaced-part.js'
 
+/** Which numbers beside the replaced one are made up where the example leaves their part out. */
+export type Filled = 'required' | 'all'
+
 /**
  * The arguments of a call with one of them, or a part of one, replaced. Parts that the example leaves out are filled with their
- * required numbers. `undefined` where a function's example and its documentation do not say enough to reach the part.
+ * required numbers; beside the replaced one all may be, for the catalogue does not say what an optional part requires. `undefined` where
+ * a function's example and its documentation do not say enough to reach the part.
  */
 export function withReplaced(
   entry: CatalogueEntry,
   args: readonly unknown[],
   field: CatalogueField,
   value: unknown,
+  filled: Filled = 'required',
 ): unknown[] | undefined {
   const names = entry.arguments.filter(({ path }) => !path.includes('.')).map(({ path }) => path)
   const [head = '', ...keys] = field.path.split('.')
@@ -18,7 +23,7 @@ export function withReplaced(
   const copy = [...args]
   const set = (node: unknown, path: string, [key, ...more]: readonly string[]): unknown => {
     if (key === undefined) return value
-    const parent = node ?? requiredParts(entry, path)
+    const parent = node ?? madeUpParts(entry, path, more.length === 0 ? filled : 'required')
     if (typeof parent !== 'object' || parent === null) return undefined
     const part = set((parent as Record<string, unknown>)[key], `${path}.${key}`, more)
     return part === undefined && value !== undefined ? undefined : { ...parent, [key]: part }
@@ -41,7 +46,7 @@ export function valueInside({ min, max, minOpen, integers }: DocumentedRange): n
   return integers || max > min + 1 ? min + 1 : (min + max) / 2
 }
 
-function requiredParts(entry: CatalogueEntry, path: string): Record<string, unknown> | undefined {
+function madeUpParts(entry: CatalogueEntry, path: string, which: Filled): Record<string, unknown> | undefined {
   const parts = entry.arguments.filter(
     (field) => field.path.startsWith(`${path}.`) && !field.path.slice(path.length + 1).includes('.'),
   )
@@ -49,7 +54,7 @@ function requiredParts(entry: CatalogueEntry, path: string): Record<string, unkn
   const filled: Record<string, unknown> = {}
   for (const { path: whole, optional, range, shape } of parts) {
     const known = range === undefined ? undefined : parseRange(range)
-    if (optional || known === undefined) continue
+    if ((optional && which === 'required') || known === undefined) continue
     const inside = valueInside(known)
     filled[whole.slice(path.length + 1)] = shape === 'list' ? [inside] : inside
   }

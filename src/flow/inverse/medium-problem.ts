@@ -82,7 +82,7 @@ function measurementsOf(record: MediumRecord) {
   if (record.probe !== undefined) placeOf(record.probe)
   const readingError = numberIn(record.probe?.uncertainty ?? 0.005, READING_UNCERTAINTY, 'probe.uncertainty')
   const drain = measured(record.drain?.volumes, record, DRAINED, 'drain.volumes', drainError)
-  const readings = measured(record.probe?.waterContents, record, WATER_CONTENT, 'probe', readingError)
+  const readings = measured(record.probe?.waterContents, record, WATER_CONTENT, 'probe.waterContents', readingError)
   const uncertainty = numberIn(record.startUncertainty ?? 0.01, START_UNCERTAINTY, 'startUncertainty')
   const start =
     record.start === undefined ? undefined : { value: numberIn(record.start, WATER_CONTENT, 'start'), uncertainty }

@@ -11,9 +11,9 @@ import { followed, MEMBERS, memberForecasts, radiationFactor, weighedForecast, w
 export interface DayOfUse<Q extends Volume | WaterDepth = Volume> {
   /** Water used: given less drained less stored; NaN or null where it is not known. A day of no use or less is passed over. Unit: L or mm, always the same. Range: [-1000000, 1000000000]. */
   readonly use: Q | null
-  /** Radiation of the day as it was measured; in any unit, outside or inside, but always the same. Unit: that of the series. Range: [0, 1000000000]. */
+  /** Radiation of the day as it was measured; in any unit, outside or inside, but always the same; NaN or null where it is missing. Unit: that of the series. Range: [0, 1000000000]. */
   readonly radiation?: number | null
-  /** Radiation that was expected for it when the forecast was made. Unit: that of the series. Range: [0, 1000000000]. */
+  /** Radiation that was expected for it when the forecast was made; NaN or null where it is missing. Unit: that of the series. Range: [0, 1000000000]. */
   readonly expectedRadiation?: number | null
 }
 
@@ -115,7 +115,7 @@ const FEWEST = 7
 export interface WaterUseOfNextDayInput {
   /** What was learnt, by the reducer of `forecastDailyUse`. */
   readonly state: DailyUseState
-  /** Radiation that is expected, of the same place and unit as that which was learnt from. Unit: that of the series. Range: [0, 1000000000]. */
+  /** Radiation that is expected, of the same place and unit as that which was learnt from; NaN or null where it is missing. Unit: that of the series. Range: [0, 1000000000]. */
   readonly expectedRadiation?: number | null
 }
 
