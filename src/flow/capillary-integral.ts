@@ -11,7 +11,7 @@ export function riseTo(medium: ConductiveModel, share: number, suction: number):
   if (share === 0) return suction
   const ends = [0]
   for (let k = DECADES; k >= 0; k--) ends.push(suction * 10 ** -k)
-  for (const kink of medium.breakpoints) if (kink > 0 && kink < suction) ends.push(kink)
+  for (const kink of medium.breakpoints) if (kink < suction) ends.push(kink)
   return integrate((s) => risePerSuction(medium, share, s), ends.sort(ascending), 1e-12)
 }
 
@@ -24,9 +24,8 @@ export function riseWithoutEnd(medium: ConductiveModel, share: number): number {
     const to = from * 10
     const piece = riseBetween(medium, share, from, to)
     height += piece
-    // The pieces fall at least as fast as the last two, once the conductivity is a power of the suction.
-    const fall = piece / before
-    if (piece === 0 || (fall < 0.9 && (piece * fall) / (1 - fall) < 1e-13 * height)) return height
+    // The pieces fall at least as fast as the last two, once the conductivity is a power of the suction: all that follow are at most nine of them.
+    if (piece === 0 || (piece < 0.9 * before && piece < 1e-14 * height)) return height
     before = piece
     from = to
   }

@@ -66,7 +66,7 @@ export function maxEvaporationPowerGardner1958(column: PowerOverWaterTable): Wat
   const n = numberIn(column.n, RISE_EXPONENT, 'n')
   const angle = Math.PI / n
   // Near n = 1 the sine is that of the rest of π.
-  const logC = Math.log(angle / Math.sin(n < 2 ? Math.PI * (1 - 1 / n) : angle))
+  const logC = Math.log(angle / Math.sin(n < 2 ? Math.PI * ((n - 1) / n) : angle))
   const dry = Math.log(a) + n * (logC - Math.log(numberIn(column.depth, DEPTH_OF_TABLE, 'depth')))
   if (b === 0) return finite(10 * Math.exp(dry))
   const ratio = b / a

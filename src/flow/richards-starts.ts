@@ -81,15 +81,15 @@ function bottomOf(waterContent: number, grid: RichardsColumn['grid'], equations:
   )
 }
 
-/** Mean water content at suctions and its slope against a shift of all; what stands on the surface is not in it. */
+/** Mean water content at suctions, none of them under water that stands on the surface, and its slope against a shift of all. */
 function meanAt(
   suctions: Float64Array,
-  { nodes, surface, volume }: RichardsColumn['grid'],
+  { nodes, volume }: RichardsColumn['grid'],
   equations: ColumnEquations,
 ): readonly [waterContent: number, slope: number] {
   const { terms } = equations
   equations.store(suctions)
-  let [held, slope] = [-equations.standing(suctions), suctions[nodes - 1]! > 0 || equations.heldTop ? 0 : surface]
+  let [held, slope] = [0, 0]
   for (let i = 0; i < nodes; i++) {
     held += terms.water[i]!
     slope += terms.waterByBelow[i]! + terms.waterByOwn[i]! + terms.waterByAbove[i]!

@@ -177,4 +177,54 @@ describe('the balance of a column', () => {
       { numRuns: 60 },
     )
   })
+  /** Suctions that rise or fall over each element by some share more than is trusted wholly; the lowest of all is told. */
+  const partly = (lowest: number, lengths: Float64Array, shares: readonly number[]): Float64Array => {
+    const s = [lowest]
+    lengths.forEach((length, e) => {
+      const last = s[e]!
+      const over = 1 + shares[e % shares.length]!
+      // Up by what the lower end allows, down to where the upper one would have allowed it.
+      if (e % 2 === 0) s.push(last + over * (4 * length + 0.4 * Math.max(last, 0)))
+      else s.push(last > over * 4 * length ? (last - over * 4 * length) / (1 + 0.4 * over) : last - over * 4 * length)
+    })
+    return Float64Array.from(s)
+  }
+  it.each([
+    ['under water and just above it', [box], false, rooted, -7, [0.3, 0.7]],
+    ['where roots lack air', [box], false, rooted, 2.5, [0.5, 0.25, 0.75]],
+    ['where roots lack water', [box], false, { ...rooted, base: 'closed' } as const, 70, [0.2, 0.6]],
+    ['where an element is dry', [box], false, rooted, 115, [0.15, 0.45, 0.3]],
+    ['of two layers, one of which scans', [box, box], true, rooted, 4, [0.35, 0.65, 0.5]],
+    ['of a cone that fills', [cone], false, rooted, 6, [0.6, 0.3, 0.45]],
+  ] as const)('has them %s, where elements are trusted by a part', (_, containers, scans, around, lowest, shares) => {
+    const given = { manner: 'averaged', smooth: false, pull: 5, fills: containers[0] === cone ? 50 : 0 } as const
+    const { equations, during } = made({
+      ...given,
+      containers: [...containers],
+      scans,
+      around,
+      suctions: Array(17).fill(20),
+      before: Array(17).fill(30),
+    })
+    const { nodes, grid, terms, net, lower, diagonal, upper } = equations
+    const s = partly(lowest, grid.lengths, shares)
+    const dt = 50
+    const left = (at: Float64Array): Float64Array => {
+      equations.evaluate(at, during)
+      return net.map((inflow, i) => terms.water[i]! - dt * inflow)
+    }
+    left(s)
+    expect(terms.trust.filter((trust) => trust > 0 && trust < 1).length).toBeGreaterThan(nodes / 2)
+    equations.assemble(dt)
+    const slopes = [lower, diagonal, upper].map((list) => list.slice())
+    for (let j = 0; j < nodes; j++) {
+      const step = 1e-6 * Math.max(Math.abs(s[j]!), 1)
+      const [more, less] = [1, -1].map((sign) => left(s.map((value, i) => (i === j ? value + sign * step : value))))
+      for (let i = Math.max(j - 1, 0); i <= Math.min(j + 1, nodes - 1); i++) {
+        const difference = (more![i]! - less![i]!) / (2 * step)
+        const size = Math.max(Math.abs(difference), 1e-3 * Math.abs(slopes[1]![i]!), 1e-6)
+        expect(Math.abs(slopes[j - i + 1]![i]! - difference) / size, `of cell ${i} against ${j}`).toBeLessThan(1e-4)
+      }
+    }
+  })
 })

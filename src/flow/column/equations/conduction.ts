@@ -65,5 +65,5 @@ export function fillConduction(grid: ColumnGrid, points: Points, terms: ColumnTe
     upByBelow[e] = -perLength * conductivity[p]! - (upstream ? 0 : scale * meanByBelow[e]!)
     upByAbove[e] = perLength * conductivity[p + 1]! - scale * (upstream ? conductivitySlope[p + 1]! : meanByAbove[e]!)
   }
-  if (!upstream) bendConduction(grid, points, terms)
+  bendConduction(grid, points, terms)
 }

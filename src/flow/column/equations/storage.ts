@@ -39,7 +39,7 @@ export function trustElements(s: Float64Array, grid: ColumnGrid, terms: ColumnTe
     trust[e] = flat * moist
     const byJump = (moist * fadeSlope(steep)) / usual
     const byLarger = byJump + (flat * fadeSlope(parched)) / dry
-    const bySmaller = -byJump - (smaller > 0 && steep > 0 ? (byJump * jump * SHARES) / usual : 0)
+    const bySmaller = -byJump - (smaller > 0 ? (byJump * jump * SHARES) / usual : 0)
     trustByBelow[e] = rising ? bySmaller : byLarger
     trustByAbove[e] = rising ? byLarger : bySmaller
   }

@@ -92,7 +92,7 @@ function fillElement(
 ): void {
   const { height } = container
   const from = height * placeOf(k / count)
-  const to = k === count - 1 ? height : height * placeOf((k + 1) / count)
+  const to = height * placeOf((k + 1) / count)
   const middle = (from + to) / 2
   grid.heights[e] = base + from
   grid.lengths[e] = to - from

@@ -42,7 +42,7 @@ export function meanOfThirdOrder({ equations, correction, begun, early, flows }:
   flows.entered = mean(begun.entered, early.entered, terms.entered, 0)
   flows.runOff = mean(begun.runOff, early.runOff, terms.runOff, terms.runOffSlope * last)
   flows.evaporated = mean(begun.evaporated, early.evaporated, terms.evaporated, terms.evaporatedSlope * last)
-  if (equations.heldBase || equations.heldTop) closeHeldEnds(equations, flows, early)
+  closeHeldEnds(equations, flows, early)
 }
 
 function mean(begin: number, first: number, end: number, moved: number): number {
