@@ -67,7 +67,7 @@ describe('a column of media that drain and wet on two curves', () => {
     const { grid, equations } = made([true, false])
     const s = grid.heights.map((height, i) => 5 + 0.4 * height + (i % 2))
     equations.evaluate(s, still)
-    for (let e = grid.seams[1]!; e < grid.seams[2]!; e++) {
+    for (let e = grid.boundaries[1]!; e < grid.boundaries[2]!; e++) {
       const [below, above] = [s[e]!, s[e + 1]!]
       let mean = 0
       for (let k = 0; k < 2000; k++)
