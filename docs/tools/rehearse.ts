@@ -9,6 +9,7 @@ import { parseArgs } from 'node:util'
 import {
   carefulPerson,
   type FaultName,
+  type NamedShare,
   perfectPlanner,
   type RehearsalScenario,
   type RehearsalSummary,
@@ -40,7 +41,7 @@ function lists(): FaultName[][] {
 }
 
 const hours = (seconds: number) => (seconds / 3600).toFixed(1)
-const share = (value: number | null) => (value === null ? '' : `${Math.round(value * 100)} %`)
+const share = (named: NamedShare) => (named.known ? `${Math.round(named.share * 100)} %` : '')
 const HEADS = [
   'fault',
   'worst 24 h',
@@ -95,7 +96,7 @@ function rowOf(faults: readonly FaultName[]): { cells: string[]; ours: Rehearsal
     hours(ours.fullTime),
     share(ours.namedShare),
     share(ours.namedFirstShare),
-    ours.timeToAlarm === null ? '' : hours(ours.timeToAlarm),
+    ours.timeToAlarm.known ? hours(ours.timeToAlarm.time) : '',
     ours.falseAlarms.toFixed(1),
   ]
   return { cells, ours, planner }

@@ -52,7 +52,7 @@ export function chartRehearsal(chart: RehearsalChart): string {
   requireObject(outcome, 'outcome')
   const { course } = outcome
   const { width = WIDTH } = chart
-  if (course === null || course.time.length < 2)
+  if (course === undefined || course.time.length < 2)
     throw new InputError('outcome', 'has no course', 'rehearse without `keepCourse: false`')
   notAbove('lower', lower ?? 0, 'upper', upper ?? 1)
   const from = course.time[0]!

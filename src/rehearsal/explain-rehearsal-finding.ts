@@ -1,7 +1,11 @@
-import { explained, type WordsOf } from '../quantity/explained.js'
+import { explained, type OneCodeEach, type ReasonCode, type ReasonWords, type WordsOf } from '../quantity/explained.js'
 import type { Finding } from '../quantity/finding.js'
 import { asLitres } from '../quantity/in-words.js'
 import type { RehearsalFinding } from './outcome/rehearsal-finding.js'
+import type { RehearsalReason } from './outcome/rehearsal-reason.js'
+
+/** What a rehearsal found, or why it has no such number. */
+export type ExplainedRehearsal = OneCodeEach<[RehearsalFinding, ReasonCode<RehearsalReason>]>
 
 const WORDS: WordsOf<RehearsalFinding> = {
   'beyond-limit-of-day': [
@@ -41,19 +45,25 @@ const WORDS: WordsOf<RehearsalFinding> = {
   ],
 }
 
+const REASONS: ReasonWords<RehearsalReason> = {
+  'never-named': ['no alarm named the fault'],
+  'nothing-to-name': ['there was no fault that an alarm need name'],
+  'fewer-than-two-openings': ['the valve was opened less than twice'],
+}
+
 /**
- * Puts a finding of a rehearsal into words.
+ * Puts a finding of a rehearsal into words, or why it has no such number.
  *
  * @procedure Puts the numbers of the finding into the sentence of its code.
- * @param finding - The finding, made by `rehearse`.
+ * @param finding - The finding, made by `rehearse`, or `{ code: result.reason }` of a number that there is not.
  * @returns A finding with the sentence for people.
  * @throws `InputError` for a code that `rehearse` does not give.
  * @source definition
  * @example
  * explainRehearsalFinding({ code: 'stress', level: 'caution', hours: 3.25 }).message // => 'The zone was drier than the stress level for 3.3 h.'
  */
-export function explainRehearsalFinding(finding: RehearsalFinding): Finding {
-  return explained(finding, WORDS)
+export function explainRehearsalFinding(finding: ExplainedRehearsal): Finding {
+  return explained<ExplainedRehearsal>(finding, { ...WORDS, ...REASONS })
 }
 
 function count(number: number, thing: string): string {

@@ -255,7 +255,7 @@ describe('what is judged', () => {
       { time: 42000, alarm: 'pump', right: false },
     ])
     // "dry" stands when the water stops, and means that too.
-    expect(outcome.timeToAlarm).toEqual([0])
+    expect(outcome.timeToAlarm).toEqual([{ known: true, time: 0 }])
     expect(outcome.falseAlarms).toBe(2)
   })
   it('openings without a reading that can be believed', () => {

@@ -167,6 +167,31 @@ describe('the picture of a rehearsal', () => {
   })
 })
 
+describe('what a rehearsal has no number for', () => {
+  const late = [{ fault: 'probe-reads-zero' as const, from: hours(12) }]
+  const run = { ...scenario, controller: idle, days: 1, seed: 1, keepCourse: false }
+  it('says why, and is no null that would pass for a small number', () => {
+    const { course, ...outcome } = rehearse({ ...run, controller: { ...idle, alarmsFor: {} }, faults: late })
+    expect(course).toBeUndefined()
+    expect(outcome.minRest).toEqual({ known: false, reason: 'fewer-than-two-openings' })
+    expect(outcome.timeToAlarm).toEqual([{ known: false, reason: 'never-named' }])
+    expect(outcome.timeToFirstAlarms).toEqual(outcome.timeToAlarm)
+    expect(outcome.findings.map(({ code }) => code)).toContain('fault-without-alarm')
+    expect(JSON.stringify(outcome)).not.toContain('null')
+    expect(explainRehearsalFinding({ code: 'never-named' }).message).toBe('no alarm named the fault')
+  })
+  it('is in a summary the share and the time where there is no fault, and the time where none was named', () => {
+    const many = { scenarios: [scenario], controllerFor: () => idle, days: 1, seeds: 1 }
+    const healthy = rehearseMany({ ...many, faults: [[]] })[0]!
+    const nothing = { known: false, reason: 'nothing-to-name' }
+    expect([healthy.namedShare, healthy.namedFirstShare, healthy.timeToAlarm]).toEqual([nothing, nothing, nothing])
+    const mute = { ...many, controllerFor: () => ({ ...idle, alarmsFor: {} }), faults: [['no-water' as const]] }
+    const missed = rehearseMany(mute)[0]!
+    expect(missed.namedShare).toEqual({ known: true, share: 0 })
+    expect(missed.timeToAlarm).toEqual({ known: false, reason: 'never-named' })
+  })
+})
+
 describe('findings in words', () => {
   it('each has a sentence with its number', () => {
     const some = [

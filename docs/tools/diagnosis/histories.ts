@@ -151,7 +151,8 @@ function untilNamed(scenario: RehearsalScenario, controller: AnyController, cour
     },
   }
   const { timeToFirstAlarms } = rehearseOn(scenario, played, seed, end / 86400, { fault, from })
-  const after = timeToFirstAlarms[0] ?? null
+  const told = timeToFirstAlarms[0]!
+  const after = told.known ? told.time : null
   return { fault, medium, seed, after, falseAlarms: [], healthyDays: 0, poll: POLL, byHandWhileFull }
 }
 

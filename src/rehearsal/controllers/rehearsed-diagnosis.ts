@@ -39,7 +39,8 @@ export interface DiagnosedOrder extends ValveOrder {
  * const controller = rehearsedDiagnosis(scenario, rehearsedWatering(scenario))
  * const faults = [{ fault: 'valve-stuck-closed' as const, from: hours(34) }]
  * const outcome = rehearse({ zone: scenario.zone, limits: scenario.limits, controller, days: 3, seed: 7, faults, keepCourse: false })
- * outcome.timeToFirstAlarms[0] < 7200 // => true
+ * const told = outcome.timeToFirstAlarms[0]
+ * told.known && told.time < 7200 // => true
  */
 export function rehearsedDiagnosis<State, Input, Output>(
   scenario: RehearsalScenario,

@@ -1,5 +1,7 @@
+import type { Duration } from '../../quantity/generated/kinds.js'
 import type { CheckedFault } from '../faults/fault.js'
 import type { FaultSign } from '../faults/fault-signs.js'
+import type { TimeToAlarm } from './rehearsal-reason.js'
 
 /** An alarm that was raised. */
 export interface HeardAlarm {
@@ -14,9 +16,9 @@ export interface HeardAlarm {
 export interface Ears {
   readonly hear: (alarms: readonly string[], time: number) => void
   readonly heard: readonly HeardAlarm[]
-  /** Time from the start of each fault to an alarm that names it; first or second in the list; null where there was none. */
-  readonly named: (number | null)[]
-  readonly namedFirst: (number | null)[]
+  /** Time from the start of each fault to an alarm that names it; the same for one that stands first or second. */
+  readonly named: readonly TimeToAlarm[]
+  readonly namedFirst: readonly TimeToAlarm[]
 }
 
 /** After the end of a fault its alarm may still come for so long. */
@@ -28,7 +30,9 @@ export function earsFor(
 ): Ears {
   let standing: readonly string[] = []
   const heard: HeardAlarm[] = []
-  const named: (number | null)[] = faults.map(() => null)
+  const named = faults.map(
+    ({ row }): TimeToAlarm => ({ known: false, reason: row.sign === 'none' ? 'nothing-to-name' : 'never-named' }),
+  )
   const namedFirst = [...named]
   const names = ({ row }: CheckedFault, alarm: string) =>
     alarmsFor === undefined || (alarmsFor[row.sign]?.includes(alarm) ?? false)
@@ -48,8 +52,9 @@ export function earsFor(
         if (!concerns(fault, time)) return
         const place = alarms.findIndex((alarm) => names(fault, alarm))
         if (place < 0) return
-        named[i] ??= time - fault.from
-        if (place < 2) namedFirst[i] ??= time - fault.from
+        const since: TimeToAlarm = { known: true, time: (time - fault.from) as Duration }
+        if (!named[i]!.known) named[i] = since
+        if (place < 2 && !namedFirst[i]!.known) namedFirst[i] = since
       })
       standing = alarms
     },

@@ -3,17 +3,14 @@ import type { RehearsalFinding } from './rehearsal-finding.js'
 import type { RehearsalOutcome } from './rehearsal-outcome.js'
 
 /** What an outcome shows against its limits. */
-export function findingsOf(
-  outcome: Omit<RehearsalOutcome, 'findings'>,
-  limits: CheckedLimits,
-  quiet: readonly boolean[],
-): RehearsalFinding[] {
+export function findingsOf(outcome: Omit<RehearsalOutcome, 'findings'>, limits: CheckedLimits): RehearsalFinding[] {
   const findings = beyondLimits(outcome, limits)
   if (outcome.blindOpenings > 0) findings.push({ code: 'opened-blind', level: 'note', openings: outcome.blindOpenings })
   if (outcome.stressTime > 0) findings.push({ code: 'stress', level: 'caution', hours: outcome.stressTime / 3600 })
   if (outcome.fullTime > 0) findings.push({ code: 'over-wet', level: 'caution', hours: outcome.fullTime / 3600 })
   outcome.faults.forEach(({ fault }, i) => {
-    if (outcome.timeToAlarm[i] === null && !quiet[i])
+    const told = outcome.timeToAlarm[i]!
+    if (!told.known && told.reason === 'never-named')
       findings.push({ code: 'fault-without-alarm', level: 'caution', fault })
   })
   if (outcome.falseAlarms > 0) findings.push({ code: 'false-alarms', level: 'caution', alarms: outcome.falseAlarms })

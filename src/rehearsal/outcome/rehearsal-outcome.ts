@@ -3,6 +3,7 @@ import type { RehearsalFault } from '../faults/fault.js'
 import type { HeardAlarm } from './heard-alarms.js'
 import type { RehearsalCourse } from './rehearsal-course.js'
 import type { RehearsalFinding } from './rehearsal-finding.js'
+import type { RestBetweenOpenings, TimeToAlarm } from './rehearsal-reason.js'
 import type { Opening } from './tally.js'
 
 /** What came of a rehearsal. Volumes are those of one container. */
@@ -10,8 +11,8 @@ export interface RehearsalOutcome {
   /** With the faults, all that is needed to see the same history again. Unit: 1. */
   readonly seed: number
   readonly faults: readonly RehearsalFault[]
-  /** The course; null where it was not asked for. */
-  readonly course: RehearsalCourse | null
+  /** The course, where it was asked for. */
+  readonly course?: RehearsalCourse
   /** Every opening that the controller wanted. */
   readonly openings: readonly Opening[]
   /** Every alarm when it was raised. */
@@ -34,8 +35,8 @@ export interface RehearsalOutcome {
   readonly worstDayInAll: Volume
   /** Longest opening that the controller wanted. Unit: s. */
   readonly maxOpening: Duration
-  /** Shortest time from the end of an opening to the start of the next; null with fewer than two. Unit: s. */
-  readonly minRest: Duration | null
+  /** Shortest time from the end of an opening to the start of the next. */
+  readonly minRest: RestBetweenOpenings
   /** Openings outside the allowed hours, by the true clock. Unit: 1. */
   readonly outsideHours: number
   /** The same by the controller's own clock. Unit: 1. */
@@ -52,10 +53,10 @@ export interface RehearsalOutcome {
   readonly driest: WaterContent
   /** Most mean water content. Unit: m³/m³. */
   readonly wettest: WaterContent
-  /** Time from the start of each fault to an alarm that names it; null where none did. Unit: s. */
-  readonly timeToAlarm: readonly (Duration | null)[]
-  /** The same where it stands first or second in the list. Unit: s. */
-  readonly timeToFirstAlarms: readonly (Duration | null)[]
+  /** Time from the start of each fault to an alarm that names it. */
+  readonly timeToAlarm: readonly TimeToAlarm[]
+  /** The same where it stands first or second in the list. */
+  readonly timeToFirstAlarms: readonly TimeToAlarm[]
   /** Alarms that name nothing that is wrong. Unit: 1. */
   readonly falseAlarms: number
   /** Calls in which the controller threw an error; the valve was then closed. Unit: 1. */

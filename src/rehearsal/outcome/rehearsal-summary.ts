@@ -4,6 +4,7 @@ import type { FaultName } from '../faults/fault-table.js'
 import { faultRow } from '../faults/fault-table.js'
 import type { RehearsalScenario } from '../scenario/rehearsal-scenario.js'
 import type { RehearsalOutcome } from './rehearsal-outcome.js'
+import type { NamedShare, TimeToAlarm } from './rehearsal-reason.js'
 
 /** What came of many rehearsals with the same faults. */
 export interface RehearsalSummary {
@@ -34,12 +35,12 @@ export interface RehearsalSummary {
   readonly given: Volume
   /** Mean use of the plants. Unit: L. */
   readonly used: Volume
-  /** Share of faults that an alarm named; null where nothing need be named. Unit: 1. */
-  readonly namedShare: number | null
-  /** Share of faults that one of the first two alarms named; null where nothing need be named. Unit: 1. */
-  readonly namedFirstShare: number | null
-  /** Median time to the right alarm, of those that were named; null where none was. Unit: s. */
-  readonly timeToAlarm: Duration | null
+  /** Share of faults that an alarm named. */
+  readonly namedShare: NamedShare
+  /** Share of faults that one of the first two alarms named. */
+  readonly namedFirstShare: NamedShare
+  /** Median time to the right alarm, of the faults that were named. */
+  readonly timeToAlarm: TimeToAlarm
   /** Mean number of false alarms. Unit: 1. */
   readonly falseAlarms: number
   /** Calls in which the controller threw, in all runs. Unit: 1. */
@@ -103,16 +104,26 @@ export function summaryOf(faults: readonly FaultName[], runs: readonly Run[]): R
 }
 
 /** How often and how soon the faults were named. */
-function alarmsOf(faults: readonly FaultName[], runs: readonly Run[]) {
+function alarmsOf(
+  faults: readonly FaultName[],
+  runs: readonly Run[],
+): Pick<RehearsalSummary, 'namedShare' | 'namedFirstShare' | 'timeToAlarm'> {
   const loud = faults.flatMap((name, i) => (faultRow(name)!.sign === 'none' ? [] : [i]))
   const times = runs.flatMap(({ outcome }) => loud.map((i) => outcome.timeToAlarm[i]!))
   const firsts = runs.flatMap(({ outcome }) => loud.map((i) => outcome.timeToFirstAlarms[i]!))
-  const named = times.filter((time) => time !== null).sort((a, b) => a - b)
-  const share = (list: readonly (number | null)[]) =>
-    list.length === 0 ? null : list.filter((time) => time !== null).length / list.length
+  if (times.length === 0) {
+    const nothing = { known: false, reason: 'nothing-to-name' } as const
+    return { namedShare: nothing, namedFirstShare: nothing, timeToAlarm: nothing }
+  }
+  const share = (list: readonly TimeToAlarm[]): NamedShare => ({
+    known: true,
+    share: list.filter(({ known }) => known).length / list.length,
+  })
+  const named = times.flatMap((one) => (one.known ? [one.time] : [])).sort((a, b) => a - b)
+  const time = named[named.length >> 1]
   return {
     namedShare: share(times),
     namedFirstShare: share(firsts),
-    timeToAlarm: named.length === 0 ? null : (named[named.length >> 1]! as Duration),
+    timeToAlarm: time === undefined ? { known: false, reason: 'never-named' } : { known: true, time },
   }
 }

@@ -5,6 +5,7 @@ import { type Ears, earsFor } from '../outcome/heard-alarms.js'
 import { type Recorder, recorderOf } from '../outcome/rehearsal-course.js'
 import { findingsOf } from '../outcome/rehearsal-findings.js'
 import type { RehearsalOutcome } from '../outcome/rehearsal-outcome.js'
+import type { RestBetweenOpenings } from '../outcome/rehearsal-reason.js'
 import type { Tally } from '../outcome/tally.js'
 import { worstWindow } from '../outcome/worst-window.js'
 import { type CheckedRehearsal, checkedRehearsal, type Rehearsal } from '../world/rehearsal.js'
@@ -61,7 +62,7 @@ function outcomeOf<State, Input, Output>(
   const outcome: Omit<RehearsalOutcome, 'findings'> = {
     seed: checked.seed,
     faults: rehearsal.faults ?? [],
-    course: recorder === undefined ? null : recorder.course,
+    ...(recorder !== undefined && { course: recorder.course }),
     openings: tally.openings,
     alarms: ears.heard,
     given: water.given as Volume,
@@ -75,25 +76,28 @@ function outcomeOf<State, Input, Output>(
     fullTime: tally.full() as Duration,
     driest: tally.driest() as WaterContent,
     wettest: tally.wettest() as WaterContent,
-    timeToAlarm: ears.named as (Duration | null)[],
-    timeToFirstAlarms: ears.namedFirst as (Duration | null)[],
+    timeToAlarm: ears.named,
+    timeToFirstAlarms: ears.namedFirst,
     falseAlarms: ears.heard.filter(({ right }) => !right).length,
     refusals,
     imbalance: imbalance() as Volume,
   }
-  const quiet = checked.faults.map(({ row }) => row.sign === 'none')
-  return { ...outcome, findings: findingsOf(outcome, checked.limits, quiet) }
+  return { ...outcome, findings: findingsOf(outcome, checked.limits) }
 }
 
 /** What the openings are judged by. */
 function countsOf({ openings, passages }: Tally) {
   const rests = openings.slice(1).map(({ from }, i) => from - openings[i]!.until)
+  const minRest: RestBetweenOpenings =
+    rests.length === 0
+      ? { known: false, reason: 'fewer-than-two-openings' }
+      : { known: true, time: minOf(rests) as Duration }
   const blind = openings.filter((opening) => opening.blind)
   return {
     worstDay: worstWindow(openings, DAY) as Volume,
     worstDayInAll: worstWindow(passages, DAY) as Volume,
     maxOpening: openings.reduce((max, { from, until }) => Math.max(max, until - from), 0) as Duration,
-    minRest: rests.length === 0 ? null : (minOf(rests) as Duration),
+    minRest,
     outsideHours: openings.filter(({ outside }) => outside).length,
     outsideHoursByOwnClock: openings.filter(({ outsideByOwnClock }) => outsideByOwnClock).length,
     blindOpenings: blind.length,
