@@ -4,7 +4,16 @@ import type { WorkRow } from './work.js'
 export const WORKS = {
   'abad-2005': { authors: 'Abad, M.; and others', year: '2005', title: 'Physical properties of various coconut coir dusts compared to peat', journal: 'HortScience', volume: '40', pages: '2138-2144', known: 'read' },
   'acta-294-1991': { authors: '', year: '1991', publisher: 'Acta Horticulturae 294, paper 2', doi: '10.17660/ActaHortic.1991.294.2', known: 'read' },
-  'ahn-2022': { authors: 'Ahn; and others', year: '2022', journal: 'Frontiers in Plant Science', volume: '13', pages: '875730', known: 'not-confirmed' },
+  'ahn-2022': {
+    authors: 'Ahn, T. I.; Yang, J.-S.; Im, Y.-H.; Youn, Y. J.; Lee, J. Y.',
+    year: '2022',
+    title: 'Stone wool substrate cover incision impacts on the root-zone water content, temperature, and yield of tomato cultures',
+    journal: 'Frontiers in Plant Science',
+    volume: '13',
+    pages: '875730',
+    doi: '10.3389/fpls.2022.875730',
+    known: 'read',
+  },
   'alexander-1977': { authors: 'Alexander, R.', year: '1977', journal: 'SIAM Journal on Numerical Analysis', volume: '14', pages: '1006-1021', known: 'not-confirmed' },
   'ali-2011': { authors: 'Ali, M. H.', year: '2011', title: 'Practices of Irrigation and On-farm Water Management, volume 2', known: 'read' },
   'allen-1998': { authors: 'Allen, R. G.; Pereira, L. S.; Raes, D.; Smith, M.', year: '1998', title: 'Crop evapotranspiration: Guidelines for computing crop water requirements', publisher: 'FAO Irrigation and Drainage Paper 56', known: 'read' },
