@@ -1,12 +1,10 @@
 import type { Limits } from '../settings/checked-settings.js'
-import { inHours } from '../settings/hours.js'
+import { inHours, MIN_HOURS_OF_USE } from '../settings/hours.js'
 import type { WateringClock } from '../state/state.js'
 import { clockAdvance, isRefused, NEAR } from './clock-advance.js'
 
 /** What plants use in 1.2 h, at their usual pace, is enough to tell: a level tells it in several times the scatter of a probe. Chosen on rehearsals. Unit: s. */
 const ENOUGH = 4320
-/** Plants drink in more hours than these, whenever water may flow: hours that are no longer are parted from others of the day only by more. Unit: s. */
-const SHORT = 28800
 
 /**
  * Lets the plants say who is right where the clock leapt far: they drink by day. What the level falls while only the count says that it is
@@ -21,7 +19,9 @@ export function heardPlants(clock: WateringClock, fell: number | null, limits: L
   const isDay = inHours(limits.hours, local, 0, 0)
   if (isDay === inHours(limits.hours, local + apart, 0, 0)) return clock
   const turned = Math.abs(apart) % 86400
-  if (limits.allowed < SHORT && Math.min(turned, 86400 - turned) < SHORT) return clock
+  // Shorter hours than those in which plants drink are parted from others of the day only by more.
+  const hoursApart = Math.min(turned, 86400 - turned)
+  if (Math.max(limits.allowed, hoursApart) < MIN_HOURS_OF_USE) return clock
   const byCount = clock.byCount + (isDay ? fell : 0)
   const byClock = clock.byClock + (isDay ? 0 : fell)
   const enough = ENOUGH * limits.use

@@ -1,8 +1,6 @@
 import type { Limits } from '../settings/checked-settings.js'
+import { MIN_HOURS_OF_USE } from '../settings/hours.js'
 import type { WateringZone } from '../state/state.js'
-
-/** Plants drink in more hours than these, whenever water may flow. Unit: s. */
-const SHORT = 28800
 
 /** A level stands still that moves by less than this share of what plants use. Own judgement, no source. */
 const STILL = 0.1
@@ -27,7 +25,8 @@ export function passBalance(
   const fell = level === null || start === null ? 0 : (start - level) * limits.substrate
   // A zone that drains stands still because it is full.
   const isStill = !drains && Math.abs(fell) < STILL * next.use
-  const isLong = limits.allowed > 50400 || limits.allowed < SHORT || (level !== null && level >= limits.upper)
+  const isLong =
+    limits.allowed > 50400 || limits.allowed < MIN_HOURS_OF_USE || (level !== null && level >= limits.upper)
   if (next.use < (isLong ? limits.usual : limits.usual / 2)) return next
   const ended = { ...zone, use: 0, given: 0, level }
   if (level === null || start === null) return ended

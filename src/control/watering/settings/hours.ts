@@ -5,6 +5,9 @@ import type { AllowedHours } from './settings.js'
 
 const DAY = 86400
 
+/** Plants use water in more hours of a day than these, whenever it may flow. Own judgement, no source. Unit: s. */
+export const MIN_HOURS_OF_USE = 28800
+
 /** Hours as plain numbers; `to` is after `from`, beyond midnight if need be. */
 export interface Hours {
   readonly from: number
