@@ -1,6 +1,7 @@
 import { type CatalogueField, catalogue } from 'porewater/catalogue'
 import { type DocumentName, documentJsonSchema } from 'porewater/schema'
 import { describe, expect, it } from 'vitest'
+import HELD from './ranges-that-differ.json' with { type: 'json' }
 
 /**
  * Arguments of one name, kind and unit that do not have one range everywhere, by the reason for it: the ranges that they may have.
@@ -236,6 +237,18 @@ const documents = (Object.keys(NAMES) as DocumentName[]).map((name) => ({
   ...numbersIn(documentJsonSchema(name) as JsonSchema),
 }))
 
+/** The ranges of arguments, by name, kind and unit: the part of an input where one stands does not count. */
+function rangesOf(topic: string, fields: readonly CatalogueField[]): { key: string; range: string }[] {
+  return fields.flatMap((field) => {
+    const name = field.path.slice(field.path.lastIndexOf('.') + 1)
+    const range = intervalOf(field)
+    // The `value` of a unit constructor is another quantity in each.
+    const ofUnit = topic === 'quantity' && name === 'value'
+    if (field.shape === 'other' || range === undefined || ofUnit || field.range?.startsWith('any')) return []
+    return [{ key: `${name}: ${kindOf(field)} in ${field.unit}`, range }]
+  })
+}
+
 /** Every range that an argument of this name, kind and unit has somewhere, where there is more than one. */
 function rangesThatDiffer(
   entries: readonly { topic: string; arguments: readonly CatalogueField[] }[],
@@ -243,15 +256,7 @@ function rangesThatDiffer(
 ) {
   const found = new Map<string, Set<string>>()
   for (const { topic, arguments: fields } of entries)
-    for (const field of fields) {
-      const name = field.path.slice(field.path.lastIndexOf('.') + 1)
-      const range = intervalOf(field)
-      // The `value` of a unit constructor is another quantity in each.
-      const ofUnit = topic === 'quantity' && name === 'value'
-      if (field.shape === 'other' || range === undefined || ofUnit || field.range?.startsWith('any')) continue
-      const key = `${name}: ${kindOf(field)} in ${field.unit}`
-      found.set(key, (found.get(key) ?? new Set()).add(range))
-    }
+    for (const { key, range } of rangesOf(topic, fields)) found.set(key, (found.get(key) ?? new Set()).add(range))
   const known = [...found.keys()]
   for (const { name, kind, unit, range } of written) {
     // A document has numbers without a kind where a type has one: they stand beside all arguments of that name and unit.
@@ -264,11 +269,43 @@ function rangesThatDiffer(
   )
 }
 
+/** Which functions have which range, where there is more than one: all but the range that most of them have. */
+function heldBy(entries: readonly { name: string; topic: string; arguments: readonly CatalogueField[] }[]) {
+  const found = new Map<string, Map<string, Set<string>>>()
+  for (const { name: of, topic, arguments: fields } of entries)
+    for (const { key, range } of rangesOf(topic, fields)) {
+      const ranges = found.get(key) ?? new Map<string, Set<string>>()
+      found.set(key, ranges.set(range, (ranges.get(range) ?? new Set()).add(of)))
+    }
+  const several = [...found].filter(([, ranges]) => ranges.size > 1)
+  return Object.fromEntries(
+    several.map(([key, ranges]) => {
+      const [, ...rare] = [...ranges].sort(([a, x], [b, y]) => y.size - x.size || (a < b ? -1 : 1))
+      return [key, Object.fromEntries(rare.map(([range, names]) => [range, [...names].sort().join(' ')]))]
+    }),
+  )
+}
+
 describe('arguments of one name and kind', () => {
   it('have one range, or a written reason', () => {
     const explained = Object.assign({}, ...Object.values(REASONS)) as Record<string, readonly string[]>
     const written = documents.flatMap(({ told }) => told)
     expect(rangesThatDiffer(catalogue, written)).toEqual(explained)
+  })
+  it('keep the range that each function has, of those that the reason allows', () => {
+    expect(heldBy(catalogue)).toEqual(HELD)
+    const moved = catalogue.map((entry) =>
+      entry.name === 'findDryDowns'
+        ? {
+            ...entry,
+            arguments: entry.arguments.map((field) =>
+              field.path.endsWith('drainTime') ? { ...field, range: '(0, 86400]' } : field,
+            ),
+          }
+        : entry,
+    )
+    expect(rangesThatDiffer(moved)).toEqual(rangesThatDiffer(catalogue))
+    expect(heldBy(moved)).not.toEqual(HELD)
   })
   it('are told by every document for each of its numbers', () => {
     // The numbers of findings have any unit, a raw value that of its kind, and flags are checked one by one.
