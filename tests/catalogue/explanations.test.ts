@@ -99,7 +99,7 @@ const MORE: Readonly<Record<string, object>> = {
   'climate-doubted': {
     weather: { code: 'no-sun', level: 'note', about: 'solar', value: 0, limit: 0, unit: 'MJ/m²/d' },
   },
-  'entries-left-out': { table: 'climate', reason: 'doubled' },
+  'entries-left-out': { table: 'climate', because: 'doubled' },
 }
 
 function answer(name: string, finding: unknown): Finding {
@@ -152,8 +152,8 @@ describe('what is no finding of its topic is refused', () => {
   })
   it.each([
     ['explainZoneFinding', { code: 'root-zone-temperature', band: 'target', extreme: 'highest', value: 20 }],
-    ['explainZoneFinding', { code: 'entries-left-out', table: 'readings', reason: 'doubled', count: 2 }],
-    ['explainZoneFinding', { code: 'entries-left-out', table: 'climate', reason: 'lost', count: 2 }],
+    ['explainZoneFinding', { code: 'entries-left-out', table: 'readings', because: 'doubled', count: 2 }],
+    ['explainZoneFinding', { code: 'entries-left-out', table: 'climate', because: 'lost', count: 2 }],
     ['explainIrrigationFinding', { code: 'media-salts', band: 'salty', about: 'one-to-two', value: 2, unit: 'dS/m' }],
     ['explainIrrigationFinding', { code: 'air-space', band: 'airy', value: 0.2, unit: '1', source: 'x' }],
   ])('with a band that there is not, by %s', (name, finding) => expect(outcome(name, finding)).toBe('bad-input'))

@@ -29,7 +29,7 @@ type Told = readonly [date: string, table: string, why: string, count: number]
 function toldBy(days: readonly ZoneDay[]): Told[] {
   return days.flatMap(({ date, findings }) =>
     findings.flatMap((one): Told[] =>
-      one.code === 'entries-left-out' ? [[date, one.table, one.reason, one.count]] : [],
+      one.code === 'entries-left-out' ? [[date, one.table, one.because, one.count]] : [],
     ),
   )
 }
@@ -204,14 +204,14 @@ describe('the words of what was left out', () => {
     code: 'entries-left-out',
     level: 'caution',
     table: 'watering',
-    reason: 'without-time',
+    because: 'without-time',
     count: 2,
   } as const
   it('name table, number and reason', () =>
     expect(explainZoneFinding(finding).message).toBe(
       '2 entries of the watering log left out: they have no time, so look at that column; water that they tell of is in no sum',
     ))
-  it.each([{ table: 'readings' }, { reason: 'lost' }])('are refused for what is none: %j', (change) =>
+  it.each([{ table: 'readings' }, { because: 'lost' }])('are refused for what is none: %j', (change) =>
     expect(() => explainZoneFinding({ ...finding, ...change } as never)).toThrow(),
   )
 })

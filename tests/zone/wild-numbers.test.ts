@@ -40,7 +40,7 @@ describe('a wild number of the climate', () => {
   ] as const)('costs itself and is told: %s of %d', (column, value) => {
     const day = lastOf(withClimate(column, [NOON, NOON + 5], value))
     expect(told(day)).toEqual([
-      { code: 'entries-left-out', level: 'caution', table: 'climate', reason: 'impossible', count: 2 },
+      { code: 'entries-left-out', level: 'caution', table: 'climate', because: 'impossible', count: 2 },
     ])
     expect(day.climate.known && whole.climate.known).toBe(true)
     const [odd, right] = [day.climate, whole.climate].map((one) => (one.known ? one.value.referenceET : 0))

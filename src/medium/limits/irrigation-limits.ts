@@ -37,7 +37,7 @@ const END_OF_BUFFER = 100 as SuctionHead
  * })
  * const container = boxContainer({ length: centimetres(100), width: centimetres(15), height: centimetres(7.5) })
  * const limits = irrigationLimits({ container, medium, depletion: percent(25), maxSuction: centimetresOfSuction(30) })
- * limits.full // => { waterContent: 0.870978, limit: 'container-capacity' }
+ * limits.fullPoint // => { waterContent: 0.870978, limit: 'container-capacity' }
  * limits.refillPoint.limit // => 'depletion'
  */
 export function irrigationLimits(request: LimitsRequest): IrrigationLimits {

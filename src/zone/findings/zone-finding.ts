@@ -100,7 +100,7 @@ export type ZoneFinding = {
       /** The table in which they stand. */
       readonly table: ZoneTable
       /** What is wrong with them. */
-      readonly reason: LeftOutFor
+      readonly because: LeftOutFor
       /** How many they are. Unit: 1. */
       readonly count: number
     }

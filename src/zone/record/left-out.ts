@@ -23,16 +23,16 @@ export const BEFORE_ALL = -1e11
 /** How many entries of a table were left out on one day, and why. */
 export interface LeftOutCount {
   readonly table: ZoneTable
-  readonly reason: LeftOutFor
+  readonly because: LeftOutFor
   readonly count: number
 }
 
 /** Counts of what was left out, in a fixed order. */
 export function countsLeftOut(entries: readonly LeftOut[]): LeftOutCount[] {
   return TABLES.flatMap((table) =>
-    LEFT_OUT_FOR.flatMap((reason) => {
-      const count = entries.filter(([, of, why]) => of === table && why === reason).length
-      return count > 0 ? [{ table, reason, count }] : []
+    LEFT_OUT_FOR.flatMap((because) => {
+      const count = entries.filter(([, of, why]) => of === table && why === because).length
+      return count > 0 ? [{ table, because, count }] : []
     }),
   )
 }

@@ -25,7 +25,7 @@ const NUMBERS: Readonly<Record<ZoneFindingCode | DayDifference['code'], string>>
   'off-capacity': 'probe difference',
   'probes-differ': 'spread',
   'readings-out-of-order': 'count',
-  'entries-left-out': 'table reason count',
+  'entries-left-out': 'table because count',
   'root-readings-left-out': 'count',
   'negative-use': 'use',
   'use-doubted': 'use climate',
@@ -62,7 +62,7 @@ export function checkFinding(finding: unknown, hint = 'give it as it was found',
     else if (field === 'about') reader.word(field, DOUBTED_COLUMNS)
     else if (field === 'like') reader.word(field, LIKE_UNITS)
     else if (field === 'table') reader.word(field, TABLES)
-    else if (field === 'reason') reader.word(field, LEFT_OUT_FOR)
+    else if (field === 'because') reader.word(field, LEFT_OUT_FOR)
     else if (field === 'weather') reader.inside(field, (weather) => checkText(weather, 'code'))
     else reader.number(field)
   }

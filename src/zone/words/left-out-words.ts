@@ -15,7 +15,7 @@ const REASONS: { readonly [Why in LeftOutFor]: string } = {
 }
 
 /** How many entries of a table were left out, and why. */
-export function leftOutInWords({ table, reason, count }: LeftOutCount): string {
+export function leftOutInWords({ table, because, count }: LeftOutCount): string {
   const of = NAMES[oneOf(table, TABLES, 'finding.table')]
-  return `${count} ${count === 1 ? 'entry' : 'entries'} of ${of} ${REASONS[oneOf(reason, LEFT_OUT_FOR, 'finding.reason')]}`
+  return `${count} ${count === 1 ? 'entry' : 'entries'} of ${of} ${REASONS[oneOf(because, LEFT_OUT_FOR, 'finding.because')]}`
 }
