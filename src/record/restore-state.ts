@@ -39,7 +39,9 @@ export function stateReader(stored: unknown, path = 'state', hint = HINT): State
   const listOf = (field: string, maxLength: number): unknown[] => {
     const list = object[field]
     if (!Array.isArray(list)) return refuse(field, 'is not a list')
-    return list.length <= maxLength ? list : refuse(field, `has ${list.length} entries, more than ${maxLength}`)
+    // What walks over a list passes over an entry that was deleted.
+    const whole: unknown[] = Array.from(list)
+    return whole.length <= maxLength ? whole : refuse(field, `has ${list.length} entries, more than ${maxLength}`)
   }
   const deeper = (value: unknown, field: string) => stateReader(value, `${path}.${field}`, hint)
   const inside = <T>(field: string, read: (entry: StateReader) => T): T => read(deeper(object[field], field))

@@ -55,7 +55,8 @@ export function restoredDay(zone: Zone, reader: StateReader): LocalDay {
 
 function listOf(reader: StateReader, field: string, list: unknown): readonly unknown[] {
   if (!Array.isArray(list)) return reader.refuse(field, 'is not a list')
-  return list.length <= MAX_ROWS ? list : reader.refuse(field, `has ${list.length} entries`)
+  // What walks over a list passes over an entry that was deleted.
+  return list.length <= MAX_ROWS ? Array.from(list) : reader.refuse(field, `has ${list.length} entries`)
 }
 
 function restoredRows(reader: StateReader, field: string, stored: unknown, width: number): KeptRows {
