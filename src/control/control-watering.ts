@@ -15,7 +15,7 @@ import type { WateringState } from './watering/state/state.js'
  *
  * Time is trusted only while the clock runs on at the pace of the decisions; where it stands still, leaps or cannot be read, decisions are
  * counted. Decisions that come at an even pace also bound the water of a day where the clock runs too fast; which hours are allowed, such a clock alone
- * tells, and where decisions come unevenly or always came by that clock nothing can tell. A state that is not whole is a lost state: it closes, and begins again carefully.
+ * tells, and where decisions come unevenly, or always came by that clock and `decideEvery` is left out, nothing can tell. A state that is not whole is a lost state: it closes, and begins again carefully.
  * A decision that is missing may have opened the valve, as where the machine fails each time it does: it counts as if it had, and the rest begins again.
  *
  * It decides and does not act. What moves water needs a maximum run time and a leak check of its own, which work when this does not.

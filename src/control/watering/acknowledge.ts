@@ -1,5 +1,6 @@
 import { forgottenPace } from './delivery/tally.js'
 import { LATCHED_CODES, type LatchedCode } from './findings/latched-codes.js'
+import type { Limits } from './settings/checked-settings.js'
 import type { WateringFill, WateringState } from './state/state.js'
 
 /** Findings after which probes may stand elsewhere, or be others. */
@@ -30,7 +31,7 @@ function notSet(fill: WateringFill): WateringFill {
 }
 
 /** The state once a person has looked and put right what the codes name. */
-export function acknowledged(state: WateringState, codes: readonly string[]): WateringState {
+export function acknowledged(state: WateringState, codes: readonly string[], limits: Limits): WateringState {
   const { clock, zone, fill, counters } = state
   const has = (code: string) => codes.includes(code)
   const probes = state.probes.map((probe) => ({
@@ -45,7 +46,7 @@ export function acknowledged(state: WateringState, codes: readonly string[]): Wa
       has('clock-doubtful') && clock.raw !== null
         ? { ...clock, base: clock.raw - clock.elapsed, bad: 0, doubt: 0, agreed: clock.elapsed, pace: 0, paces: 0 }
         : clock,
-    tally: has('clock-doubtful') ? forgottenPace(state.tally) : state.tally,
+    tally: has('clock-doubtful') ? forgottenPace(state.tally, limits.decideEvery) : state.tally,
     probes,
     // Probes that somebody put right are set anew by the next full zone.
     fill: SETS.some(has) ? notSet(fill) : fill,

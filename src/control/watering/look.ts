@@ -50,7 +50,7 @@ export interface Looked extends Seen {
 /** Takes an input into the state: clock, water, feedback, readings, balance, people. */
 export function look(limits: Limits, before: WateringState, input: Partial<WateringInput>): Looked {
   const refused = input.acknowledge !== undefined && !canAcknowledge(input.acknowledge)
-  const state = input.acknowledge === undefined || refused ? before : acknowledged(before, input.acknowledge)
+  const state = input.acknowledge === undefined || refused ? before : acknowledged(before, input.acknowledge, limits)
   const ran = passed(limits, state, input)
   const { clock: ticked, valve, counters: fed } = ran
   const lasted = ticked.elapsed - state.clock.elapsed

@@ -36,7 +36,7 @@ export function startState(limits: Limits): WateringState {
     valve: { opened: null, duration: 0, counted: 0, reason: 'dry', closed: 0, openings: 0 },
     water,
     spare: water,
-    tally: freshTally(),
+    tally: freshTally(limits.decideEvery),
     probes: limits.probes.map(freshProbe),
     zone: {
       dry: false,

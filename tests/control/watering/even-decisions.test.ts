@@ -1,4 +1,4 @@
-import { controlWatering, type WateringState } from 'porewater'
+import { controlWatering, seconds, type WateringState } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { trueWater, wanted } from './true-water.js'
 import { clock, MIDNIGHT, moment, settings } from './zone.js'
@@ -69,5 +69,47 @@ describe('decisions that come at another pace', () => {
     ['now and then', (at) => 20 + ((at * 7919) % 280)],
   ])('%s take no water from a zone whose probe is healthy', (_, every) => {
     expect(waterWith(every)).toBeGreaterThan(0.85 * settings.usualPerDay)
+  })
+})
+
+describe('a clock that is too fast from the first decision on', () => {
+  it.each([
+    [1.2, 60],
+    [2, 60],
+    [3, 300],
+    [2, 900],
+  ])('%s times, asked every %s s by a timer of its own, gives no second day', (times, poll) => {
+    const run = {
+      days: 3,
+      poll,
+      clock: (time: number) => MIDNIGHT + times * (time - MIDNIGHT),
+      more: (time: number) => wanted(MIDNIGHT + times * (time - MIDNIGHT) + 600),
+    }
+    // By its own clock alone the controller believed it: 1.2 to 3 days in one.
+    expect(trueWater(run).worst).toBeGreaterThan(1.1)
+    const { worst, longest } = trueWater({ ...run, changed: { decideEvery: seconds(poll) } })
+    expect(worst).toBeLessThanOrEqual(1.05)
+    expect(worst).toBeGreaterThan(0.5)
+    expect(longest).toBeLessThanOrEqual(settings.maxRunTime)
+  })
+  it('is told, also after somebody said that it was set', () => {
+    const reducer = controlWatering({ ...settings, decideEvery: seconds(60) })
+    let state = reducer.start
+    const codes: string[][] = []
+    for (let at = 0; at < 400; at++) {
+      const now = MIDNIGHT + 120 * at
+      const acknowledge = at === 200 ? { acknowledge: ['clock-doubtful'] } : {}
+      const [next, { findings }] = reducer.step(state, { ...moment(now, 0.55 + 0.001 * (at % 2)), ...acknowledge })
+      state = next
+      codes.push(findings.map(({ code }) => code))
+    }
+    expect(codes[190]).toContain('clock-doubtful')
+    expect(codes[399]).toContain('clock-doubtful')
+  })
+  it('needs an interval that can be', () => {
+    for (const every of [0, 3601, Number.NaN, null])
+      expect(() => controlWatering({ ...settings, decideEvery: every as never })).toThrow(
+        expect.objectContaining({ code: 'outside-domain' }),
+      )
   })
 })

@@ -29,17 +29,20 @@ export interface Drunk {
   readonly usual: number
 }
 
-/** Where nothing has been counted yet. */
-export function freshTally(): WateringTally {
+/** Where nothing has been counted yet, and the pace is what somebody said, if so. */
+export function freshTally(decideEvery: number | null): WateringTally {
   return {
     at: 0,
-    pace: 0,
-    decisions: 0,
+    ...paceSaid(decideEvery),
     purse: PURSE,
     drank: 0,
     due: 0,
     litres: new Array<number>(TALLY_HOURS).fill(0),
   }
+}
+
+function paceSaid(decideEvery: number | null): Pick<WateringTally, 'pace' | 'decisions'> {
+  return { pace: decideEvery ?? 0, decisions: decideEvery === null ? 0 : WELL_KNOWN }
 }
 
 /** Whether decisions have come for long enough. */
@@ -65,7 +68,13 @@ export function passTally(
   const refilled = tally.purse + tally.pace * (1 + PURSE / 86400) - due
   const purse = isKnown ? Math.max(0, Math.min(PURSE, refilled)) : PURSE
   const at = tally.at + due
-  return { ...tally, at, ...usualPace(tally, passed, clock), purse, litres: passHours(tally, at) }
+  return {
+    ...tally,
+    at,
+    ...(limits.decideEvery === null && usualPace(tally, passed, clock)),
+    purse,
+    litres: passHours(tally, at),
+  }
 }
 
 /**
@@ -109,9 +118,9 @@ export function bindsShown(tally: WateringTally, clock: WateringClock, { perDay,
   return isSlower(tally, clock, EVEN) && perDay * tally.pace > SPARE * usual * clock.pace
 }
 
-/** What is left once somebody has set the clock: the water, but no pace. */
-export function forgottenPace(tally: WateringTally): WateringTally {
-  return { ...tally, pace: 0, decisions: 0, purse: PURSE }
+/** What is left once somebody has set the clock: the water, but no pace that was learned. */
+export function forgottenPace(tally: WateringTally, decideEvery: number | null): WateringTally {
+  return { ...tally, ...paceSaid(decideEvery), purse: PURSE }
 }
 
 function passHours({ at: before, litres }: WateringTally, at: number): readonly number[] {

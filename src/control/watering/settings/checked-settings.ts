@@ -5,6 +5,7 @@ import { oneOf } from '../../../quantity/one-of.js'
 import { LOCAL_ADVANCE } from '../../../record/domains.js'
 import { checkedBand } from '../../dead-band.js'
 import {
+  DECISION_INTERVAL,
   DISAGREEMENT,
   PAUSE,
   PROBE_OFFSET,
@@ -49,6 +50,8 @@ export interface Limits {
   readonly disagreement: number
   /** Longest time between two refills, or null for none. Unit: s. */
   readonly refillEvery: number | null
+  /** How far decisions are apart by another clock, or null where nobody says. Unit: s. */
+  readonly decideEvery: number | null
   /** Name of the zone, and a number that changes with any of the settings. */
   readonly name: string
   readonly fingerprint: number
@@ -85,6 +88,8 @@ export function checkedSettings(settings: WateringSettings): Limits {
     timed: oneOf(settings.inDoubt, ['timed-shots', 'staying-closed'], 'inDoubt') === 'timed-shots',
     probes: checkedProbes(settings.probes),
     disagreement: numberIn(settings.maxDisagreement ?? 0.08, DISAGREEMENT, 'maxDisagreement'),
+    decideEvery:
+      settings.decideEvery === undefined ? null : numberIn(settings.decideEvery, DECISION_INTERVAL, 'decideEvery'),
     refillEvery:
       settings.refillEvery === 'never'
         ? null

@@ -67,6 +67,11 @@ export interface WateringSettings extends DeadBandLimits {
    * Longest time between two refills to drain, a week by default, or `never`. They are given only with a counter of drain. Unit: s. Range: [86400, 2592000].
    */
   readonly refillEvery?: Duration | 'never'
+  /**
+   * How far decisions are apart, where a timer of its own asks for them and not the clock that comes with them. Where this is given, a clock that runs too fast from the
+   * first decision on is found as well; without it the pace is learned from that very clock. Unit: s. Range: (0, 3600].
+   */
+  readonly decideEvery?: Duration
   /** The probes of the zone; one without a name by default. At most eight. */
   readonly probes?: readonly ProbeSettings[]
   /** Probes that differ by more than this are in dispute; 0.08 by default. Unit: m³/m³. Range: (0, 1]. */
