@@ -202,6 +202,8 @@ describe('salt that moves with the water', () => {
     })
     expectDomainError(() => planted({ dispersivity: centimetres(1), uptakeShare: 11 }), { quantity: 'uptake share' })
     expectInputError(() => column(21, { matEC: undefined as never }), 'salt.matEC')
+    expectDomainError(() => column(21, { matEC: -1 as never }), { quantity: 'EC of the mat' })
+    expectDomainError(() => column(21, { startEC: -1 as never }), { quantity: 'EC at the start' })
   })
 })
 
