@@ -28,20 +28,17 @@ export interface StateReader {
 
 const HINT = 'start anew, or give the state as it was stored'
 
-/** A reader of a kept state; lists are read by position. */
+/** A reader of a kept state; lists are read by position, and an entry that was deleted is not passed over. */
 export function stateReader(stored: unknown, path = 'state', hint = HINT): StateReader {
   const object = objectOf(stored, path, hint)
-  const refuse = (field: string, problem: string): never => {
-    throw new InputError(`${path}.${field}`, problem, hint)
-  }
+  const refuse = (field: string, problem: string): never => refused(`${path}.${field}`, problem, hint)
   const check = (field: string, value: unknown, min = -Number.MAX_VALUE, max = Number.MAX_VALUE): number =>
     typeof value === 'number' && value >= min && value <= max ? value : refuse(field, `is ${shown(value)}`)
   const listOf = (field: string, maxLength: number): unknown[] => {
     const list = object[field]
     if (!Array.isArray(list)) return refuse(field, 'is not a list')
-    // What walks over a list passes over an entry that was deleted.
-    const whole: unknown[] = Array.from(list)
-    return whole.length <= maxLength ? whole : refuse(field, `has ${list.length} entries, more than ${maxLength}`)
+    if (list.length <= maxLength) return Array.from(list)
+    return refuse(field, `has ${list.length} entries, more than ${maxLength}`)
   }
   const deeper = (value: unknown, field: string) => stateReader(value, `${path}.${field}`, hint)
   const inside = <T>(field: string, read: (entry: StateReader) => T): T => read(deeper(object[field], field))
@@ -70,6 +67,10 @@ export function stateReader(stored: unknown, path = 'state', hint = HINT): State
     stored: object,
     refuse,
   }
+}
+
+function refused(argument: string, problem: string, hint: string): never {
+  throw new InputError(argument, problem, hint)
 }
 
 function objectOf(stored: unknown, path: string, hint: string): Record<string, unknown> {

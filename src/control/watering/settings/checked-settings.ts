@@ -88,15 +88,17 @@ export function checkedSettings(settings: WateringSettings): Limits {
     timed: oneOf(settings.inDoubt, ['timed-shots', 'staying-closed'], 'inDoubt') === 'timed-shots',
     probes: checkedProbes(settings.probes),
     disagreement: numberIn(settings.maxDisagreement ?? 0.08, DISAGREEMENT, 'maxDisagreement'),
-    decideEvery:
-      settings.decideEvery === undefined ? null : numberIn(settings.decideEvery, DECISION_INTERVAL, 'decideEvery'),
-    refillEvery:
-      settings.refillEvery === 'never'
-        ? null
-        : numberIn(settings.refillEvery ?? 604800, REFILL_INTERVAL, 'refillEvery'),
+    ...checkedIntervals(settings),
     name: checkedName(settings.zone),
   }
   return { ...limits, fingerprint: fingerprintOf(limits) }
+}
+
+function checkedIntervals({ decideEvery, refillEvery }: WateringSettings) {
+  return {
+    decideEvery: decideEvery === undefined ? null : numberIn(decideEvery, DECISION_INTERVAL, 'decideEvery'),
+    refillEvery: refillEvery === 'never' ? null : numberIn(refillEvery ?? 604800, REFILL_INTERVAL, 'refillEvery'),
+  }
 }
 
 function checkedName(name: unknown): string {
