@@ -450,7 +450,11 @@ describe('recovery after a power cut', () => {
   it('is not allowed before somebody has looked at the clock, nor beyond the day', () => {
     expect(planRecovery({ ...input, clockChecked: false })).toMatchObject({ allowed: false })
     expect(planRecovery({ ...input, maxTotal: litres(1) })).toMatchObject({ allowed: false })
-    expect(planRecovery({ ...input, waterContent: waterContent(0.6) })).toMatchObject({ volume: 0, shots: 0, duration: 0 })
+    expect(planRecovery({ ...input, waterContent: waterContent(0.6) })).toMatchObject({
+      volume: 0,
+      shots: 0,
+      duration: 0,
+    })
   })
   it('needs no shot of its own for what rounding left over', () => {
     // 0.7 - 0.4 and its like differ from 0.3 in the last bits: 3 L are wanted, or a hair more or less, in shots of 1 L.
