@@ -31,6 +31,8 @@ const SHORT_BY = 0.25
 /** A leak that brings so many times what plants use tells nothing of what they drank: their use is lost in it. Own judgement, no source. */
 const FLOODS = 2
 
+/** A level that moves by more than this beyond what plants can drink between two decisions has leapt. Own judgement. Unit: m³/m³. */
+const LEAP = 0.01
 /** A calm level moves by no more than this beyond what plants can drink between two decisions: twice the scatter of a good probe, 0.002. Own judgement. Unit: m³/m³. */
 const CALM = 0.004
 
@@ -64,8 +66,11 @@ export function look(limits: Limits, before: WateringState, input: Partial<Water
   const measured = zoneLevel(unbiased(views, state.fill, ticked.elapsed), state.fill.apart, state.zone.disputed, limits)
   const told =
     valve.opened === null && ticked.elapsed >= valve.closed + limits.lag ? (measured.level ?? measured.mean) : null
-  const fell = fellSince(state.zone.told, told, lasted, limits)
-  const clock = heardPlants(ticked, calmly(state.zone.told, told, lasted, limits), limits)
+  const fell = fellSince(state.zone.told, told, lasted, LEAP, limits)
+  // Where nobody tells nothing fell; a level that scatters may fall by chance as plants drink.
+  const isTold = state.zone.told !== null && told !== null
+  const calm = isTold ? fellSince(state.zone.told, told, lasted, CALM, limits) : 0
+  const clock = heardPlants(ticked, calm, limits)
   const isDay = clock.base !== null && inHours(limits.hours, clock.base + clock.elapsed + limits.ahead, 0, 0)
   const usual = isDay ? lasted * limits.use : 0
   const balance = passBalance(
@@ -175,23 +180,17 @@ function isLeap(before: WateringClock, now: WateringClock): boolean {
   return before.base !== null && now.base !== null && Math.abs(now.base - before.base) > 3600
 }
 
-/** What plants drank since the decision before; null where nothing tells or the level leapt. Unit: L. */
+/** What plants drank since the decision before; null where nothing tells or the level moved by so much more than they can drink. Unit: L. */
 function fellSince(
   before: number | null,
   now: number | null,
   lasted: number,
+  scatter: number,
   { use, substrate }: Limits,
 ): number | null {
   if (before === null || now === null) return null
   const fell = (before - now) * substrate
-  return Math.abs(fell) > 4 * use * lasted + 0.01 * substrate ? null : fell
-}
-
-/** The same as far as it tells the hours: nothing where nobody tells, and null where the level scatters, which may fall by chance as plants drink. Unit: L. */
-function calmly(before: number | null, now: number | null, lasted: number, { use, substrate }: Limits): number | null {
-  if (before === null || now === null) return 0
-  const fell = (before - now) * substrate
-  return Math.abs(fell) > 4 * use * lasted + CALM * substrate ? null : fell
+  return Math.abs(fell) > 4 * use * lasted + scatter * substrate ? null : fell
 }
 
 /** A level that the balance or the meter speaks against is not believed. */
