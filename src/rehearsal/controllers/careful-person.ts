@@ -1,6 +1,6 @@
-import { allowedSeconds, checkedHours, type Hours } from '../../control/watering/settings/hours.js'
+import { allowedSeconds, type Hours } from '../../control/watering/settings/hours.js'
 import { requireObject } from '../../quantity/guard.js'
-import { isAllowedHour, WHOLE_DAY } from '../scenario/rehearsal-limits.js'
+import { checkedLimits, isAllowedHour } from '../scenario/rehearsal-limits.js'
 import { checkedScenario, type RehearsalScenario } from '../scenario/rehearsal-scenario.js'
 import type { Observation, RehearsalTruth, RehearsedController, ValveOrder } from './rehearsed-controller.js'
 
@@ -47,8 +47,7 @@ const MARGIN = 1.15
 export function carefulPerson(scenario: RehearsalScenario): RehearsedController<PersonState, PersonView, ValveOrder> {
   requireObject(scenario, 'scenario')
   const { zone, limits, shot } = checkedScenario(scenario)
-  const { minBelievable = 0.05, maxBelievable = 0.98 } = limits
-  const hours = checkedHours(limits.allowedHours ?? WHOLE_DAY)
+  const { minBelievable, maxBelievable, allowedHours: hours } = checkedLimits(limits)
   const run = (shot / zone.flow) * 3600
   const wait = usualWait(hours, scenario.usualPerDay, shot)
 

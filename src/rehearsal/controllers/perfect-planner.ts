@@ -1,6 +1,5 @@
-import { checkedHours } from '../../control/watering/settings/hours.js'
 import { requireObject } from '../../quantity/guard.js'
-import { isAllowedHour, WHOLE_DAY } from '../scenario/rehearsal-limits.js'
+import { checkedLimits, isAllowedHour } from '../scenario/rehearsal-limits.js'
 import { checkedScenario, type RehearsalScenario } from '../scenario/rehearsal-scenario.js'
 import type { RehearsalTruth, RehearsedController, ValveOrder } from './rehearsed-controller.js'
 
@@ -32,8 +31,7 @@ export function perfectPlanner(
   scenario: RehearsalScenario,
 ): RehearsedController<PlannerState, RehearsalTruth, ValveOrder> {
   requireObject(scenario, 'scenario')
-  const { allowedHours = WHOLE_DAY, maxPerDay } = checkedScenario(scenario).limits
-  const hours = checkedHours(allowedHours)
+  const { allowedHours: hours, maxPerDay } = checkedLimits(checkedScenario(scenario).limits)
   const { lower, shot, zone } = scenario
   const run = (shot / zone.flow) * 3600
   return {

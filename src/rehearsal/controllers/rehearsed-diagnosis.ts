@@ -4,6 +4,7 @@ import type { ZoneWatchState } from '../../control/diagnosis/state/zone-state.js
 import type { WatchZoneInput } from '../../control/diagnosis/watch/input.js'
 import { watchZone } from '../../control/watch-zone.js'
 import { requireObject } from '../../quantity/guard.js'
+import { MAX_BELIEVABLE, MIN_BELIEVABLE } from '../scenario/rehearsal-limits.js'
 import { checkedScenario, type RehearsalScenario } from '../scenario/rehearsal-scenario.js'
 import { DIAGNOSIS_SIGNS } from './diagnosis-signs.js'
 import type { Observation, RehearsalTruth, RehearsedController, ValveOrder } from './rehearsed-controller.js'
@@ -55,8 +56,8 @@ export function rehearsedDiagnosis<State, Input, Output>(
     probes: names,
     substrateVolume: zone.medium.substrateVolume,
     flow: zone.flow,
-    minBelievable: limits.minBelievable ?? (0.05 as typeof scenario.lower),
-    maxBelievable: limits.maxBelievable ?? (0.98 as typeof scenario.lower),
+    minBelievable: limits.minBelievable ?? MIN_BELIEVABLE,
+    maxBelievable: limits.maxBelievable ?? MAX_BELIEVABLE,
     fullPoint: limits.fullAbove,
     ...change,
   })

@@ -6,7 +6,7 @@ import type { WateringInput } from '../../control/watering/state/input.js'
 import type { WateringState } from '../../control/watering/state/state.js'
 import type { Duration, Volume } from '../../quantity/generated/kinds.js'
 import { requireObject } from '../../quantity/guard.js'
-import { WHOLE_DAY } from '../scenario/rehearsal-limits.js'
+import { MAX_BELIEVABLE, MIN_BELIEVABLE, WHOLE_DAY } from '../scenario/rehearsal-limits.js'
 import { checkedScenario, type RehearsalScenario } from '../scenario/rehearsal-scenario.js'
 import type { Observation, RehearsedController } from './rehearsed-controller.js'
 import { WATERING_SIGNS } from './watering-signs.js'
@@ -39,8 +39,8 @@ export function rehearsedWatering(
     reducer: controlWatering({
       lower: scenario.lower,
       upper: scenario.upper,
-      minBelievable: limits.minBelievable ?? (0.05 as typeof scenario.lower),
-      maxBelievable: limits.maxBelievable ?? (0.98 as typeof scenario.lower),
+      minBelievable: limits.minBelievable ?? MIN_BELIEVABLE,
+      maxBelievable: limits.maxBelievable ?? MAX_BELIEVABLE,
       substrateVolume: zone.medium.substrateVolume,
       flow: zone.flow,
       shot: scenario.shot,

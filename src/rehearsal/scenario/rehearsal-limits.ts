@@ -28,6 +28,9 @@ export interface RehearsalLimits {
   readonly maxReadingAge?: Duration
 }
 
+/** What is believed where a rehearsal does not say: what no common medium holds is not. Unit: m³/m³. */
+export const MIN_BELIEVABLE = 0.05 as WaterContent
+export const MAX_BELIEVABLE = 0.98 as WaterContent
 /** Any hour. */
 export const WHOLE_DAY = [{ from: 0 as Duration, to: 86400 as Duration }] as const
 
@@ -40,8 +43,8 @@ export function checkedLimits(limits: RehearsalLimits): CheckedLimits {
   const { allowedHours = WHOLE_DAY, maxReadingAge = 3600 as Duration } = limits
   const stressBelow = numberIn(limits.stressBelow, LEVEL, 'stressBelow')
   const fullAbove = numberIn(limits.fullAbove, LEVEL, 'fullAbove')
-  const minBelievable = numberIn(limits.minBelievable ?? 0.05, BELIEVABLE, 'minBelievable')
-  const maxBelievable = numberIn(limits.maxBelievable ?? 0.98, BELIEVABLE, 'maxBelievable')
+  const minBelievable = numberIn(limits.minBelievable ?? MIN_BELIEVABLE, BELIEVABLE, 'minBelievable')
+  const maxBelievable = numberIn(limits.maxBelievable ?? MAX_BELIEVABLE, BELIEVABLE, 'maxBelievable')
   notAbove('minBelievable', minBelievable, 'maxBelievable', maxBelievable)
   if (!(stressBelow < fullAbove))
     throw new InputError('fullAbove', `${fullAbove} is not above the stress level ${stressBelow}`, 'check both levels')
