@@ -10,6 +10,7 @@ import { isFull } from './full-zone.js'
 import { missing } from './lacking.js'
 import { foretoldFor, PARTS, setFull } from './set-by-full-zone.js'
 import { spentRefill } from './spent-refill.js'
+import { canEnd } from './trusted-flow.js'
 
 /** The most that a zone holds above its upper limit: twice what bands commonly leave up to the container capacity. Own judgement, no source. Unit: m³/m³. */
 const ABOVE = 0.06
@@ -88,7 +89,7 @@ function refillFor(state: WateringState, level: ZoneLevel, limits: Limits): 'dou
   if (level.level === null && !limits.timed) return null
   if (counters.drained === null || limits.refillEvery === null || clockMode(clock) !== 'runs') return null
   if (clock.elapsed - Math.max(fill.tried, fill.full ?? 0) < SOONEST) return null
-  if (counters.latched.some((code) => code !== 'drain-while-dry' && code !== 'flow-too-small')) return null
+  if (!canEnd(state, limits)) return null
   if (givenInDay(water) + 3 * limits.shot > limits.perDay) return null
   const isDoubted =
     level.level === null ||
