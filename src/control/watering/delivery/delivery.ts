@@ -1,25 +1,23 @@
-import { clockMode } from '../clock/clock.js'
 import type { Limits } from '../settings/checked-settings.js'
-import type { WateringClock, WateringCounters, WateringDelivery } from '../state/state.js'
-import { wholeRun } from './whole-shot.js'
+import type { WateringCounters, WateringDelivery, WateringState } from '../state/state.js'
 
 /** Openings after which a witness is heard: one may be chance, and a mean of four that each tell to `ALIKE` tells to half of it. */
-const HEARD = 4
+export const HEARD = 4
 /** Two shares within this distance say the same: a shot raises a probe by 0.02 m³/m³ or so, and the mean of three readings is good to a tenth of that before it and after. */
 const ALIKE = 0.2
 /** By more than this the means of some shots do not differ by chance: `ALIKE` over the root of two or three. */
 const APART = 0.13
 /** A smaller share is too little water: pulses and pressure alone make meters and drippers differ by a tenth. Own judgement. */
 const LITTLE = 0.85
+/** Where less than this share comes, many drippers without a probe would have to be clogged; probes that show as little see it themselves. Own judgement. */
+const HARDLY_ANY = 0.6
 /** A share that is no water: the few pulses of a line that fills. Own judgement. */
-const NONE = 0.1
+export const NONE = 0.1
 /** However small the share, an opening counts for at least this part of what was ordered: two witnesses may both be wrong. Own judgement. */
 const MIN_SHARE = 0.25
-/** Time that is counted by decisions may lag so many times behind the true one: own judgement, from clocks that failed at random. */
-const LAGS = 1.2
 
 /** Compares what an opening should have given with what the meter, and what probes and drain saw of it, before the next one begins. */
-export function judgeDelivery(counters: WateringCounters, limits: Limits): WateringDelivery {
+export function judgeDelivery({ counters, fill }: WateringState, limits: Limits): WateringDelivery {
   const { ordered, shown, drained, delivery } = counters
   if (!(ordered > 0) || counters.metered === null) return delivery
   const metered = Math.min(10, (counters.meteredSince + counters.leaked) / ordered)
@@ -47,7 +45,9 @@ export function judgeDelivery(counters: WateringCounters, limits: Limits): Water
     agreed: agreedShots(delivery.agreed, apart, Math.abs(beyond), metered),
     partial: delivery.partial,
   }
-  return { ...next, partial: isPartial(next, metered) }
+  // Containers that are nearly full show little of what came.
+  const hasRoom = fill.before.every((level) => level === null || level < limits.upper)
+  return { ...next, partial: isPartial(next, metered, hasRoom) }
 }
 
 /** A mean that falls quickly where nothing comes, and is forgotten once all comes again. */
@@ -98,7 +98,7 @@ export function arrivingShare({ metered, shots, agreed }: WateringDelivery): num
 }
 
 /** Whether probes go on seeing shots of which the meter sees nothing. */
-function isDeadMeter({ shown, seen, rose }: WateringDelivery): boolean {
+export function isDeadMeter({ shown, seen, rose }: WateringDelivery): boolean {
   return (seen >= HEARD && shown > 0.6) || rose > 0.6
 }
 
@@ -114,34 +114,13 @@ export function allowanceShare(delivery: WateringDelivery): number {
 
 /**
  * Whether the zone gets less than its probes show of the same openings: their places do not stand for the others. It lasts until the meter sees all
- * again.
+ * again, or both have said the same for so long that they differed by chance.
  */
-function isPartial(next: WateringDelivery, last: number): boolean {
+function isPartial(next: WateringDelivery, last: number, hasRoom: boolean): boolean {
   const { metered, shots, seen, beyond, agreed, partial } = next
   // A meter that sees nothing at all is dead, or no water comes: both are told by other findings.
   if (last <= 0.3) return false
-  if (partial) return metered < 0.9
+  if (partial) return metered < 0.9 && !(hasRoom && metered < HARDLY_ANY && agreed >= HEARD && beyond < APART / 2)
   const isApart = agreed < HEARD || beyond > APART
   return shots >= 6 && seen >= 6 && metered < LITTLE && metered > 0.3 && isApart
-}
-
-/**
- * Time of an opening that gives a whole shot of the water that arrives, within the longest one. Where nothing comes, openings are short: they
- * try whether there is water again, and count for little.
- */
-export function runFor(delivery: WateringDelivery, clock: WateringClock, limits: Limits): number {
-  const max = maxRunFor(clock, limits)
-  // Not before probes had some whole shots to see: a meter that was never connected counts nothing either.
-  if (delivery.metered < NONE && delivery.shots >= HEARD && !isDeadMeter(delivery)) return limits.run / 4
-  const run = wholeRun(clock, limits)
-  return Math.min(max, delivery.metered < NONE ? run : run / arrivingShare(delivery))
-}
-
-/**
- * Longest opening. Where time is counted by decisions, or the clock is in doubt, it is no more than a shot, and less than the longest one by what that
- * count may lag: each decision sends the rest of an opening anew.
- */
-export function maxRunFor(clock: WateringClock, { run, maxRun }: Limits): number {
-  const isSure = clockMode(clock) === 'runs' && clock.doubt === 0 && clock.lent === 0 && clock.owed === 0
-  return isSure ? maxRun : Math.min(run, maxRun / LAGS)
 }

@@ -18,7 +18,7 @@ export function openValve(
 ): WateringState {
   const { clock, valve } = state
   // Of a zone that is filled until it drains, probes and drain show less than came.
-  const delivery = valve.reason === 'refill' ? state.counters.delivery : judgeDelivery(state.counters, limits)
+  const delivery = valve.reason === 'refill' ? state.counters.delivery : judgeDelivery(state, limits)
   const shot = run * limits.litresPerSecond
   return {
     ...state,

@@ -5,7 +5,7 @@ import { HIDES } from '../clock/rarer-decisions.js'
 import type { Limits } from '../settings/checked-settings.js'
 import { inHours } from '../settings/hours.js'
 import type { WateringClock, WateringState, WateringTally, WateringValve } from '../state/state.js'
-import { runFor } from './delivery.js'
+import { runFor } from './run-time.js'
 import { isKnownPace } from './tally.js'
 
 /** So much of its excess over one keeps a step that was longest: half of it goes in a day of decisions each minute. Own judgement. */
