@@ -2,6 +2,7 @@ import { isMoment } from '../moment.js'
 import { PURSE, TALLY_HOURS } from './delivery/tally.js'
 import { MAX_PAUSE } from './delivery/unknown-time.js'
 import { LATCHED_CODES, type LatchedCode } from './findings/latched-codes.js'
+import { MAX_PROBATION } from './probes/probes.js'
 import type { Limits } from './settings/checked-settings.js'
 import { SLOTS } from './state/given-water.js'
 import type {
@@ -217,7 +218,7 @@ function probeSound(probe: Loose<WateringProbe>, elapsed: number): boolean {
     each(times, (time) => inRange(time, -AGES, elapsed)) &&
     inRange(probe.changed, -AGES, elapsed) &&
     inRange(probe.quiet, 0, AGES) &&
-    isCount(probe.probation, 2) &&
+    isCount(probe.probation, MAX_PROBATION) &&
     nullOr(probe.anchor, -1, 2) &&
     inRange(probe.anchorAt, -AGES, elapsed) &&
     inRange(probe.fall, 0, 1) &&

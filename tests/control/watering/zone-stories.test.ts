@@ -229,3 +229,28 @@ describe('a probe that trembles at a level above the upper limit', () => {
     expect(later.told.at(-1)!.decision.waterContent.known).toBe(true)
   })
 })
+
+describe('a probe that drifts out of its band', () => {
+  it('is not believed at every other reading while it trembles about the end of the band', () => {
+    // 34 and 42 alarms in a week, one each time that it came back.
+    const { zone, limits, ...levels } = rehearsalScenario('coir-dust')
+    const faults = drawFaults({ faults: ['probe-drifts-up'], seed: 3400, days: 7, probes: 2 })
+    const controller = rehearsedWatering({ zone, limits, ...levels })
+    const outcome = rehearse({ zone, limits, controller, days: 7, seed: 3400, faults, keepCourse: false })
+    const unbelievable = outcome.alarms.filter(({ alarm }) => alarm === 'reading-unbelievable')
+    expect(unbelievable.length).toBeGreaterThan(0)
+    expect(unbelievable.length).toBeLessThan(20)
+    expect(outcome.stressTime).toBe(0)
+  })
+})
+
+describe('a state of a day ago after every restart', () => {
+  it('does not cut shots short and then tell that too little came', () => {
+    // Levels that trembled about a limit closed the valve half-way through a shot that counted as a whole one: eight alarms in a week.
+    const { zone, limits, ...levels } = rehearsalScenario('stone-wool')
+    const faults = drawFaults({ faults: ['restart-old'], seed: 3401, days: 7, probes: 2 })
+    const controller = rehearsedWatering({ zone, limits, ...levels })
+    const outcome = rehearse({ zone, limits, controller, days: 7, seed: 3401, faults, keepCourse: false })
+    expect(outcome.alarms.filter(({ alarm }) => alarm === 'flow-too-small').length).toBeLessThan(2)
+  })
+})

@@ -164,7 +164,9 @@ export function mustClose(state: WateringState, zone: ZoneLevel, limits: Limits)
   if (!limits.closesByItself && clockMode(clock) !== 'runs') return 'clock-leapt'
   // A shot that was begun on a good reading is as good as one by time: cut short by each lost message, shots come to nothing.
   if (valve.reason === 'dry' && zone.level === null && !limits.timed) return 'no-reading'
-  if (valve.reason === 'dry' && zone.level !== null && !state.zone.dry) return 'wet-enough'
+  // A level that only trembles about a limit cuts no shot short: what was given would be taken for what little came.
+  if (valve.reason === 'dry' && zone.level !== null && !state.zone.dry && zone.level >= limits.upper)
+    return 'wet-enough'
   if (givenInDay(state.water) > limits.perDay * (1 + 1e-9)) return 'day-used-up'
   return hoursAllow(limits.hours, limits.ahead, clock, 0) ? null : 'outside-hours'
 }

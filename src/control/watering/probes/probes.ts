@@ -22,6 +22,9 @@ export interface Moment {
   readonly closed: number
 }
 
+/** Each unbelievable reading asks for two more good ones, up to this number: a probe that trembles about the end of the band is not believed at every other one. Own judgement. */
+export const MAX_PROBATION = 6
+
 /** What a probe is worth now. */
 export interface ProbeView {
   /** What it says, believed or not. */
@@ -49,7 +52,7 @@ export function takeReading(
   const measured = Math.min(elapsed, elapsed - (now - time))
   const value: unknown = reading.waterContent
   if (typeof value !== 'number' || !(value >= limits.min && value <= limits.max))
-    return { ...probe, time, measured, values: [], times: [], probation: 2 }
+    return { ...probe, time, measured, values: [], times: [], probation: Math.min(MAX_PROBATION, probe.probation + 2) }
   const level = value - offset
   const isSame = probe.values.length > 0 && probe.values[0] === value
   const changed = isSame ? probe.changed : measured
