@@ -1,8 +1,8 @@
 /**
- * Builds the explorer: one page that works from a file, without a server and without the network. `npx tsup` comes first, because the
+ * Builds the explorer: one page that works from a file, without a server and without the network. `npm run build` comes first, because the
  * package's one-file build goes into the page: `npx tsx docs/tools/explorer.ts` writes docs/site/explorer/index.html.
  */
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { mkdirSync, writeFileSync } from 'node:fs'
 import { dirname } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import temml from 'temml'
@@ -14,6 +14,7 @@ import { readableTex } from '../../src/repl/readable-tex.js'
 import { withClasses } from '../documentation/html.js'
 import type { Equation, Input } from '../explorer/equation.js'
 import { callInExample } from './call-in-example.js'
+import { oneFileBuild } from './one-file-build.js'
 import { onePage } from './page.js'
 import { publicNames } from './public-names.js'
 import { parseRange } from './ranges.js'
@@ -201,7 +202,7 @@ export async function explorerPage(packageBuild: string): Promise<{ page: string
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const target = here('../site/explorer/index.html')
-  const { page, equations } = await explorerPage(readFileSync(here('../../dist/porewater.iife.js'), 'utf8'))
+  const { page, equations } = await explorerPage(oneFileBuild())
   mkdirSync(dirname(target), { recursive: true })
   writeFileSync(target, page)
   process.stdout.write(`${equations.length} equations, ${Math.round(page.length / 1000)} kB: ${target}\n`)

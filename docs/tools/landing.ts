@@ -1,7 +1,8 @@
 /** Writes docs/site/index.html, the first page: a shot worked out and a week rehearsed, by the package's one-file build. */
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { mkdirSync, writeFileSync } from 'node:fs'
 import { dirname } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { oneFileBuild } from './one-file-build.js'
 import { onePage } from './page.js'
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url))
@@ -17,7 +18,7 @@ export function landingPage(packageBuild: string): Promise<string> {
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const target = here('../site/index.html')
-  const page = await landingPage(readFileSync(here('../../dist/porewater.iife.js'), 'utf8'))
+  const page = await landingPage(oneFileBuild())
   mkdirSync(dirname(target), { recursive: true })
   writeFileSync(target, page)
   process.stdout.write(`${Math.round(page.length / 1000)} kB: ${target}\n`)

@@ -1,7 +1,7 @@
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { fileURLToPath, pathToFileURL } from 'node:url'
+import { pathToFileURL } from 'node:url'
 import axe from 'axe-core'
 import type { Page } from 'playwright-core'
 import * as porewater from 'porewater'
@@ -10,10 +10,10 @@ import { argumentsOf } from '../../docs/explorer/arguments-of.js'
 import type { Equation } from '../../docs/explorer/equation.js'
 import { snippetOf } from '../../docs/explorer/snippet.js'
 import { explorerPage } from '../../docs/tools/explorer.js'
+import { oneFileBuild } from '../../docs/tools/one-file-build.js'
 import { ulpsBetween } from '../../docs/tools/ulps.js'
 import { CHROMIUM, inChromium, watchedPage } from '../support/chromium.js'
 
-const root = fileURLToPath(new URL('../../', import.meta.url))
 const screenshots = process.env.POREWATER_SCREENSHOTS
 let folder = ''
 let address = ''
@@ -21,7 +21,7 @@ let equations: Equation[] = []
 
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'porewater-explorer-'))
-  const built = await explorerPage(readFileSync(`${root}dist/porewater.iife.js`, 'utf8'))
+  const built = await explorerPage(oneFileBuild())
   equations = built.equations
   writeFileSync(join(folder, 'index.html'), built.page)
   address = pathToFileURL(join(folder, 'index.html')).href

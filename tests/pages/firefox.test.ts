@@ -1,22 +1,22 @@
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { fileURLToPath, pathToFileURL } from 'node:url'
+import { pathToFileURL } from 'node:url'
 import axe from 'axe-core'
 import * as porewater from 'porewater'
 import type { Page } from 'puppeteer-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { explorerPage } from '../../docs/tools/explorer.js'
 import { landingPage } from '../../docs/tools/landing.js'
+import { oneFileBuild } from '../../docs/tools/one-file-build.js'
 import { FIREFOX, inFirefox } from '../support/firefox.js'
 
-const root = fileURLToPath(new URL('../../', import.meta.url))
 let folder = ''
 const addressOf = (page: string) => pathToFileURL(join(folder, page)).href
 
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'porewater-firefox-'))
-  const build = readFileSync(`${root}dist/porewater.iife.js`, 'utf8')
+  const build = oneFileBuild()
   mkdirSync(join(folder, 'explorer'))
   writeFileSync(join(folder, 'index.html'), await landingPage(build))
   writeFileSync(join(folder, 'explorer/index.html'), (await explorerPage(build)).page)

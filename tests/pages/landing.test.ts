@@ -1,22 +1,22 @@
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { fileURLToPath, pathToFileURL } from 'node:url'
+import { pathToFileURL } from 'node:url'
 import axe from 'axe-core'
 import type { Page } from 'playwright-core'
 import * as porewater from 'porewater'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { landingPage } from '../../docs/tools/landing.js'
+import { oneFileBuild } from '../../docs/tools/one-file-build.js'
 import { CHROMIUM, inChromium, watchedPage } from '../support/chromium.js'
 
-const root = fileURLToPath(new URL('../../', import.meta.url))
 const screenshots = process.env.POREWATER_SCREENSHOTS
 let folder = ''
 let address = ''
 
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'porewater-landing-'))
-  writeFileSync(join(folder, 'index.html'), await landingPage(readFileSync(`${root}dist/porewater.iife.js`, 'utf8')))
+  writeFileSync(join(folder, 'index.html'), await landingPage(oneFileBuild()))
   address = pathToFileURL(join(folder, 'index.html')).href
   if (screenshots) mkdirSync(screenshots, { recursive: true })
 }, 60_000)
