@@ -18,8 +18,8 @@ import { type Status, tried } from './mutants/run.js'
 
 const ROOMS =
   'quantity numerics water air dielectric medium flow probe demand irrigation record control uncertainty'.split(' ')
-/** Tests that need a build, a browser or minutes are not asked. */
-const ASKED = [...ROOMS, 'scenarios', 'catalogue', 'main-job', 'validity']
+/** Tests that need a build, a browser or minutes are not asked, nor those that call every public function and know none of their numbers. */
+const ASKED = [...ROOMS, 'scenarios', 'main-job', 'validity']
 /** No test needs so much of the processor; a slip that makes it does not end. */
 const TEST_SECONDS = 12
 process.env.POREWATER_PROPERTY_MS ??= '200'

@@ -18,7 +18,7 @@ export class Tree {
     return this.texts.get(path)!
   }
 
-  /** The tests that name something the file exports, the room's own first; then those of what imports the file, and so on; last the room's other tests. */
+  /** Tests of its room, those that name something the file exports before those of what imports it; then the same of other rooms; last what holds defaults. */
   testsOf(path: string): string[] {
     const room = path.split('/')[1]
     const tests = new Set<string>()
@@ -26,15 +26,15 @@ export class Tree {
     const seen = new Set(level)
     while (level.length > 0 && tests.size < 40) {
       const names = level.flatMap((file) => this.exportsOf(file))
-      for (const test of this.testsNaming(names, room)) tests.add(test)
+      for (const test of this.testsNaming(names)) tests.add(test)
       level = level.flatMap((file) => this.importers.get(file) ?? []).filter((file) => !seen.has(file))
       for (const file of level) seen.add(file)
     }
     // Some tests put names together from pieces.
     for (const test of this.testsIn(room)) tests.add(test)
+    const nearest = [...tests].sort((a, b) => Number(b.includes(`/${room}/`)) - Number(a.includes(`/${room}/`)))
     // Defaults that are told are held there.
-    tests.add(`tests/catalogue/defaults.test.ts#${room}`)
-    return [...tests]
+    return [...nearest, `tests/catalogue/defaults.test.ts#${room}`]
   }
 
   private testsIn(room: string | undefined): string[] {
@@ -46,11 +46,9 @@ export class Tree {
     return [...this.code(path).matchAll(declared)].map((match) => match[1]!)
   }
 
-  private testsNaming(names: readonly string[], room: string | undefined): string[] {
+  private testsNaming(names: readonly string[]): string[] {
     if (names.length === 0) return []
     const naming = new RegExp(`\\b(?:${names.join('|')})\\b`)
-    return [...this.texts.keys()]
-      .filter((test) => test.endsWith('.test.ts') && naming.test(this.code(test)))
-      .sort((a, b) => Number(b.includes(`/${room}/`)) - Number(a.includes(`/${room}/`)))
+    return [...this.texts.keys()].filter((test) => test.endsWith('.test.ts') && naming.test(this.code(test)))
   }
 }
