@@ -2,8 +2,8 @@
  * Changes the last digit and the sign of published constants and table cells, one at a time, and wants a failing test for each:
  * `npm run digits -- dielectric --sample 40 --seed 7`. A word chooses the files whose path holds it; without `--sample` all are taken,
  * `--from 100` without the first hundred. What no test can notice (`digits/unnoticeable.ts`) is not tried.
- * Only files that cite a work are read, for numbers of other files are judgement; `--judged` takes those too. What it did is told on
- * the error output. Exits with 1 and a list when a change goes unnoticed.
+ * Only tables and files that cite a work, or are named after one, are read, for numbers of other files are judgement; `--judged` takes
+ * those too. What it did is told on the error output. Exits with 1 and a list when a change goes unnoticed.
  */
 
 import { mkdirSync } from 'node:fs'
@@ -39,13 +39,13 @@ const files = [
   ...sourceFiles('tests').filter(({ path }) => path.endsWith('.test.ts') && ASKED.includes(folderOf(path))),
 ]
 const tree = new Tree(files)
-const cites = new RegExp(`\\b(?:${Object.keys(WORKS).join('|')})\\b`)
+const cites = new RegExp(`-table\\.ts\\n|\\b(?:${Object.keys(WORKS).join('|')})\\b`)
 const slips = drawn(
   files
     .map(({ path }) => path)
     .filter((path) => path.startsWith('src/') && !/index\.ts$|domains\.ts$|generated/.test(path))
     .filter((path) => words.length === 0 || words.some((word) => path.includes(word)))
-    .filter((path) => options.includes('--judged') || cites.test(tree.code(path)))
+    .filter((path) => options.includes('--judged') || cites.test(`${path}\n${tree.code(path)}`))
     .sort()
     .flatMap((path) => literalsIn(path, tree.code(path)))
     .flatMap((literal) =>

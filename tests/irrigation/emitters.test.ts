@@ -137,6 +137,10 @@ describe('the curve of an emitter', () => {
     expectInputError(() => fitEmitterCurve({ first: same, second: same }), 'first, second')
     const compensating = emitterCurve({ coefficient: 2, pressureUnit: 'kPa', exponent: 0 })
     expectInputError(() => emitterPressureFor(compensating, litresPerHour(2)), 'curve')
+    // Twice the flow at an exponent of a fortieth: 2 to the 40th of the pressure.
+    const nearly = (exponent: number) => emitterCurve({ coefficient: 2, pressureUnit: 'kPa', exponent })
+    expect(emitterPressureFor(nearly(0.025), litresPerHour(4)) / 2 ** 40).toBeCloseTo(1, 12)
+    expectInputError(() => emitterPressureFor(nearly(0.02), litresPerHour(4)), 'curve')
     expectInputError(() => emitterCoefficient(compensating, 'atm' as never), 'pressureUnit')
     expectDomainError(() => emitterFlowAt(compensating, kilopascals(0)), { quantity: 'pressure' })
   })

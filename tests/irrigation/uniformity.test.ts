@@ -113,6 +113,15 @@ describe('a catch test', () => {
   it('has no factor where the driest quarter is dry', () => {
     expect(catchTest({ catches: [0, 1, 1, 1], duration: minutes(1) }).runTimeFactor).toBeUndefined()
   })
+  it('calls an emitter weak below three quarters of the mean, and a zone uneven below 0.8 for its driest quarter', () => {
+    const sheetOf = (...parts: [times: number, caught: number][]) =>
+      catchTest({ catches: parts.flatMap(([times, caught]) => Array(times).fill(caught)), duration: minutes(3) })
+    // Sixteen catches of 1,600 mL in all: a mean of 100.
+    expect(sheetOf([1, 75.5], [14, 100], [1, 124.5]).weak).toEqual([])
+    expect(sheetOf([1, 74.5], [14, 100], [1, 125.5]).weak).toEqual([0])
+    expect(sheetOf([4, 81], [8, 106], [4, 107])).toMatchObject({ lowQuarter: 0.81, findings: [] })
+    expect(sheetOf([4, 79], [12, 107]).findings).toMatchObject([{ code: 'uneven-zone', value: 0.79, limit: 0.8 }])
+  })
   it('is quiet about an even zone', () => {
     const sheet = catchTest({ catches: Array.from({ length: 16 }, (_, i) => 100 + (i % 3)), duration: minutes(3) })
     expect(sheet).toMatchObject({ grade: 'excellent', weak: [], findings: [] })
