@@ -9,6 +9,7 @@ import { runInOneProcess } from '../../docs/examples/ten-thousand-zones/one-proc
 import { sumInBareLoop, sumInDatabase, withReadings } from '../../docs/examples/ten-thousand-zones/past.js'
 import { differencesFromOneProcess } from '../../docs/examples/ten-thousand-zones/same.js'
 import { runStream } from '../../docs/examples/ten-thousand-zones/stream.js'
+import { upTo } from '../../docs/examples/ten-thousand-zones/up-to.js'
 import { step } from '../../docs/examples/ten-thousand-zones/zone-step.js'
 
 describe('one function for many zones', () => {
@@ -30,6 +31,29 @@ describe('one function for many zones', () => {
     const kept = String(first)
     step(first, { zone: 'a', ordinal: 2, now: 600, waterContent: 0.51 })
     expect(first).toBe(kept)
+  })
+})
+
+describe('a reader of a stream', () => {
+  /** A server that holds the messages up to one of them. */
+  const server = (held: number) => async (seq: number) =>
+    (async function* () {
+      for (let at = seq; at <= held; at++) yield { seq: at }
+    })()
+  const whole = async (messages: AsyncIterable<{ seq: number }>) => {
+    const read: number[] = []
+    for await (const { seq } of messages) read.push(seq)
+    return read
+  }
+  it('goes on at another server where one came back short of messages', async () => {
+    const asked: number[] = []
+    const servers = [server(6), server(6), server(9)]
+    const read = await whole(upTo(9, 1, async (next) => servers[asked.push(next) - 1]!(next)))
+    expect(read).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9])
+    expect(asked).toEqual([1, 7, 7])
+  })
+  it('says which message no server has', async () => {
+    await expect(whole(upTo(9, 1, server(6), 5))).rejects.toThrow('message 7 of 9 is on no server')
   })
 })
 

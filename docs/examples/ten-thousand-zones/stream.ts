@@ -16,6 +16,7 @@ import {
 import { Kvm } from '@nats-io/kv'
 import type { NatsConnection } from '@nats-io/transport-node'
 import { type Cluster, connectTo, NODES, pause, persistently, startCluster } from './cluster.js'
+import { upTo } from './up-to.js'
 import type { ZoneReading } from './zone-step.js'
 
 const WORKER = fileURLToPath(new URL('worker.ts', import.meta.url))
@@ -177,7 +178,7 @@ async function collect(
   return { rows, decisions, doubles, delays: Float64Array.from(delays).sort() }
 }
 
-/** Reads a stream from its first to its last message. */
+/** Reads a stream from its first to its last message, through whichever servers the readers are made on. */
 async function each(
   stream: JetStreamClient,
   manager: JetStreamManager,
@@ -186,9 +187,11 @@ async function each(
 ): Promise<void> {
   const { state } = await persistently(() => manager.streams.info(name))
   if (state.messages === 0) return
-  const consumer = await stream.consumers.get(name)
-  for await (const message of await consumer.consume()) {
-    take(message.string(), message.info.timestampNanos)
-    if (message.seq >= state.last_seq) break
+  const readerFrom = async (seq: number) => {
+    const from = { deliver_policy: DeliverPolicy.StartSequence, opt_start_seq: seq }
+    const consumer = await persistently(() => stream.consumers.get(name, from))
+    return consumer.fetch({ max_messages: state.last_seq - seq + 1, expires: 2000 })
   }
+  for await (const message of upTo(state.last_seq, state.first_seq, readerFrom))
+    take(message.string(), message.info.timestampNanos)
 }
