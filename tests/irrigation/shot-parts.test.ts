@@ -198,6 +198,16 @@ describe('cycles with breaks', () => {
       }),
     )
   })
+  it('soak in for as long as the surface takes for what stands on it', () => {
+    const parts = soakCyclesForInfiltration({
+      runTime: seconds(720),
+      applicationRate: millimetresPerHour(50),
+      infiltrationRate: millimetresPerHour(20),
+      ponding: millimetresOfDepth(2),
+    })
+    // 2 mm gather at 30 mm/h in a fifteenth of an hour, and go in at 20 mm/h in a tenth.
+    expect(parts).toMatchObject({ cycles: 3, on: 240, soak: 360, elapsed: 1440 })
+  })
 })
 
 describe('emitters', () => {

@@ -63,6 +63,24 @@ describe('zones on one pump', () => {
       expect(explainIrrigationFinding(found).message).toMatch(/^zone z\d+ (begins|ends) [\d.]+ min/)
     expect(caution).toMatch(/advice/)
   })
+  it('are told of when they wait for more than half an hour, in minutes', () => {
+    const waiting = (runTime: number) =>
+      staggerZones([shot('a', 8, { runTime: seconds(runTime) }), shot('b', 8)], {
+        ...pump,
+        maxFlow: litresPerHour(800),
+      })
+    // One valve at a time, and 30 s behind it.
+    expect(waiting(1770).shots.at(-1)).toMatchObject({ zone: 'b', delay: 1800 })
+    expect(waiting(1770).findings).toEqual([])
+    expect(waiting(1770.5).findings).toMatchObject([{ code: 'begins-late', zone: 'b', value: 1800.5 }])
+    const [much] = waiting(7170).findings
+    expect(explainIrrigationFinding(much!).message).toMatch(/^zone b begins 120 min later/)
+    const [end] = staggerZones([shot('a', 8, { runTime: seconds(7200) })], {
+      ...pump,
+      lastEnd: instant(midnight + 8 * 3600),
+    }).findings
+    expect(explainIrrigationFinding(end!).message).toMatch(/^zone a ends 120 min after/)
+  })
   it('are placed quickly: 3,200 shots', () => {
     const list = Array.from({ length: 3200 }, (_, i) =>
       shot(`z${i % 40}`, 6 + (i % 97) / 8, { runTime: seconds(60 + (i % 7)) }),

@@ -152,6 +152,11 @@ describe('samples', () => {
     ]) {
       const [finding] = fitted(readings, theta, 'line').findings
       expect(finding).toMatchObject({ code: 'samples-out-of-order', value: expect.closeTo(0.1, 12), samples: [1, 3] })
+      // What goes back by no more than 0.05 is taken for scatter.
+      const scattered = (least: number) =>
+        fitted(readings, [0.1, 0.3, 0.3, least, 0.5, 0.6, 0.9], 'line').findings.map(({ code }) => code)
+      expect(scattered(0.255)).not.toContain('samples-out-of-order')
+      expect(scattered(0.245)).toContain('samples-out-of-order')
       expect(finding && explainProbeFinding(finding).message).toMatch(/^samples \[1\] and \[3\] are .* by 0\.100 m³/)
     }
   })

@@ -44,6 +44,11 @@ describe('the drift of a probe', () => {
       { code: 'gain-changed' },
     ])
   })
+  it('judges a drift over the whole span of the calibration, and not beyond it', () => {
+    // 0.87 of water content over 602 of reading; a gain of 1.05 that leaves 300 alone feigns most at the wet end, 1012.
+    const drift = probeDrift({ first: pair(300, 300), second: pair(1300, 1350), calibration })
+    expect(drift.maxError).toBeCloseTo((0.05 * (1012 - 300) * 0.87) / 602, 12)
+  })
   it('refuses references that are the same or have changed places', () => {
     expectInputError(() => probeDrift({ first: pair(290, 290), second: pair(290, 300) }), 'second.before')
     expectInputError(() => probeDrift({ first: pair(290, 1190), second: pair(1190, 290) }), 'second.now')
@@ -112,6 +117,35 @@ describe('the correction from a period without use', () => {
     expect(
       applyNoUseCorrection({ correction, waterContent: waterContent(0.5), temperature: celsius(35) }).findings,
     ).toMatchObject([{ code: 'outside-no-use-record', about: 'temperature' }])
+  })
+  it('takes 24 rows, salt that spreads over 0.2 dS/m and causes that share nine tenths of their spread', () => {
+    const first = (list: Float64Array, rows: number) => list.subarray(0, rows)
+    const ofRows = (rows: number) =>
+      fitNoUseCorrection({ waterContents: first(waterContents, rows), temperatures: first(temperatures, rows) })
+    // In four hours these temperatures rise by more than the 3 K that are wanted.
+    expect(ofRows(24).rows).toBe(24)
+    expectInputError(() => ofRows(23), 'waterContents')
+    // Their salt spreads over 0.6 dS/m.
+    const salt = (share: number) => bulkECs.map((ec) => 1.2 + share * (ec - 1.2))
+    const salty = (list: Float64Array) => fitNoUseCorrection({ waterContents, temperatures, bulkECs: list })
+    expect(salty(salt(0.25 / 0.6)).bulkEC?.slope).toBeGreaterThan(0.08)
+    expectInputError(() => salty(salt(0.19 / 0.6)), 'bulkECs')
+    // A wave of the day, and part of another that has nothing in common with it over four days: r² = 1 / (1 + part²).
+    const both = (part: number) =>
+      hours.map((t) => 1.2 + Math.sin((2 * Math.PI * t) / 24) + part * Math.sin((2 * Math.PI * t) / 12))
+    expect(salty(both(Math.sqrt(1 / 0.88 - 1))).bulkEC?.slope).toBeDefined()
+    expectInputError(() => salty(both(Math.sqrt(1 / 0.92 - 1))), 'temperatures, bulkECs')
+  })
+  it('widens errors by no more than readings of which each says 0.99 of the next', () => {
+    // A wave of four days has nothing in common with that of each day, and hardly moves from one reading to the next.
+    const slow = hours.map((t) => 0.6 + 0.01 * Math.cos((2 * Math.PI * t) / 96))
+    const { temperature, serialCorrelation, residualStandardDeviation } = fitNoUseCorrection({
+      waterContents: slow,
+      temperatures,
+    })
+    expect(serialCorrelation).toBe(0.99)
+    const plain = residualStandardDeviation / Math.sqrt(n * 8)
+    expect(temperature.standardError / plain).toBeCloseTo(Math.sqrt(1.99 / 0.01), 6)
   })
   it('refuses a record that cannot tell', () => {
     const few = (list: Float64Array) => list.subarray(0, 20)
