@@ -1,16 +1,14 @@
 import type { ConductiveModel } from '../../medium/curves/retention-model.js'
-import { type LeastSquaresMinimum, nonlinearLeastSquares } from '../../numerics/levenberg-marquardt.js'
-import { attempt } from '../../quantity/attempt.js'
 import { CONFIDENCE } from '../../quantity/domains.js'
-import { ConvergenceError } from '../../quantity/errors.js'
 import type { HydraulicConductivity, Share, Volume, WaterContentChange } from '../../quantity/generated/kinds.js'
 import { numberIn, requireList, requireObject, requireRows } from '../../quantity/guard.js'
 import type { RichardsFlow } from '../richards-terms.js'
 import type { DrainMisfit } from '../terms.js'
 import { findingsOfFit, type MediumFitFinding, rootMeanSquare } from './medium-findings.js'
 import { numberAt } from './medium-numbers.js'
-import { type MediumProblem, mediumProblem } from './medium-problem.js'
+import { mediumProblem } from './medium-problem.js'
 import type { MediumNumber, MediumRecord } from './medium-record.js'
+import { searchMedium } from './search-medium.js'
 import { curveOf, simulationOf } from './simulated-record.js'
 import { type MediumNumberTold, toldBySearch } from './told-by-search.js'
 
@@ -43,11 +41,6 @@ export interface MediumFit extends DrainMisfit {
   /** What to mind; `explainFlowFinding` writes it out. */
   readonly findings: readonly MediumFitFinding[]
 }
-
-/** How far the trials of the beginning lie from the guess, as natural logarithms. */
-const TRIALS = [-0.7, 0, 0.7]
-/** From how many of them the search goes on: valleys are narrow and have ends of their own. */
-const BEGINS = 2
 
 /**
  * Retention curve (van Genuchten 1980), conductivity and bypass of a medium from what drained from its container and what a probe read: the
@@ -88,7 +81,7 @@ export function fitMediumToRecord(record: MediumRecord): MediumFit {
   const confidence = numberIn(record.confidence ?? 0.95, CONFIDENCE, 'confidence')
   const problem = mediumProblem(record)
   const { sought, drain, readings } = problem
-  const end = search(problem)
+  const end = searchMedium(problem)
   const prior = sought.some(({ name }) => name === 'start') ? 1 : 0
   const known = drain.steps.length + readings.steps.length
   const { told, correlation } = toldBySearch(sought, end, known + prior - sought.length, confidence)
@@ -109,38 +102,4 @@ export function fitMediumToRecord(record: MediumRecord): MediumFit {
       rootMeanSquare(differences.subarray(drain.steps.length, known))) as WaterContentChange,
     findings: findingsOfFit(problem, differences, correlation),
   }
-}
-
-/** The best of the ends from the best trials around the guess. */
-function search(problem: MediumProblem): LeastSquaresMinimum {
-  const out = new Float64Array(problem.count)
-  const trials = trialsAround(problem).map((place) => {
-    problem.residuals(place, out)
-    return { place, value: out.reduce((sum, value) => sum + value * value, 0) }
-  })
-  const begins = trials.filter(({ value }) => !Number.isNaN(value)).sort((a, b) => a.value - b.value)
-  if (begins.length === 0)
-    throw new ConvergenceError('simulating the guess', 0, Number.NaN, 'guess a medium nearer to what it is')
-  const ends = begins
-    .slice(0, BEGINS)
-    .map(({ place }) => attempt(() => nonlinearLeastSquares({ ...problem, start: place })))
-  const found = ends.flatMap((end) => (end.ok ? [end.value] : []))
-  // Only when none of the searches ended does their failure matter.
-  for (const end of ends) if (!end.ok && found.length === 0) throw end.error
-  return found.reduce((a, b) => (b.sumOfSquares < a.sumOfSquares ? b : a))
-}
-
-/** The guess, and around it half and double of what is sought by its logarithm. */
-function trialsAround({ sought }: MediumProblem): number[][] {
-  return sought.reduce<number[][]>(
-    (places, number, i) =>
-      number.logarithmic
-        ? places.flatMap((place) =>
-            TRIALS.map((off) =>
-              place.map((value, j) => (j === i ? Math.min(Math.max(value + off, number.low), number.high) : value)),
-            ),
-          )
-        : places,
-    [sought.map(({ guess }) => guess)],
-  )
 }

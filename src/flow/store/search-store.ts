@@ -47,7 +47,7 @@ export function searchStore(record: StoreRecord): { readonly at: StoreNumbers; r
 /**
  * The capacity of least squares at one onset, by rounds of Newton from the highest: one is exact unless plants dry the store out.
  */
-function bestCapacity(
+export function bestCapacity(
   { drained }: StoreRecord,
   drainOf: (at: StoreNumbers) => Float64Array,
   [low, high]: readonly [number, number],
@@ -71,5 +71,5 @@ function bestCapacity(
 }
 
 function min<T extends { readonly value: number }>(all: readonly T[]): T {
-  return all.reduce((a, b) => (b.value < a.value ? b : a))
+  return [...all].sort((a, b) => a.value - b.value)[0]!
 }
