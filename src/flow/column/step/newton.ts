@@ -50,7 +50,7 @@ export function columnNewton(equations: ColumnEquations, { small, bold }: Newton
     const driest = during.sink?.h4 ?? Infinity
     moveAll(s, move, share, driest, trial)
     // Of the film that stands on a seepage face the first guess is far too much: it is found from where it begins.
-    if (bold && !equations.heldBase && s[0]! > 0 && trial[0]! < 0) trial[0] = 0
+    if (bold && s[0]! > 0 && trial[0]! < 0) trial[0] = 0
     equations.evaluate(trial, during)
     return difference(equations, target, dt, right)
   }

@@ -17,7 +17,7 @@ export function reconcile(s: Float64Array, held: Float64Array, equations: Column
   const right = new Float64Array(nodes)
   let first = Infinity
   let off = Infinity
-  for (let sweep = 0; sweep <= SWEEPS; sweep++) {
+  for (let sweep = 0; ; sweep++) {
     equations.store(s)
     off = 0
     for (let i = 0; i < nodes; i++) {

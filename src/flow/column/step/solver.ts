@@ -2,6 +2,7 @@ import type { ColumnEquations, Conditions } from '../equations/equations.js'
 import { keepRates } from '../equations/flow-rates.js'
 import { countApart, MENDED } from './come-closer.js'
 import { columnNewton, type NewtonLimits } from './newton.js'
+import { firstLook, isHopeless } from './pace.js'
 import type { ColumnState, Passed } from './passed.js'
 import { reconcile } from './reconcile.js'
 import { tryStep } from './step.js'
@@ -16,11 +17,6 @@ const AT_FIRST = 20
 /** Steps behind a failed one of which the next may be longer by no more than this factor. */
 const WARY = 3
 const GENTLE = 1.5
-
-/** Steps between two looks at their pace, how many times more than are allowed it may ask for, and from which growth on it may yet do. */
-const LOOK = 1000
-const HOPELESS = 20
-const GROWING = 1.2
 
 /** How a solver goes about its work. */
 interface SolverLimits extends NewtonLimits {
@@ -50,7 +46,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
     let dt = firstStep(work, duration)
     let left = duration
     let wary = 0
-    const look = { at: passed.steps + LOOK, ahead: duration, gone: 0 }
+    const look = firstLook(passed.steps, duration)
     while (left > 0) {
       // A last crumb would cost as much as a step.
       if (left < dt * 1.000001) dt = left
@@ -67,23 +63,6 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
     return left
   }
   return { advance }
-}
-
-/** When the pace is looked at next, with the time that was ahead at the last look and what had gone since the one before. */
-interface Look {
-  at: number
-  ahead: number
-  gone: number
-}
-
-/** Whether steps that do not grow would not end: better another way, or a refusal, soon than after twenty seconds. */
-function isHopeless(look: Look, left: number, maxSteps: number): boolean {
-  const gone = look.ahead - left
-  const grows = gone >= GROWING * look.gone
-  look.at += LOOK
-  look.ahead = left
-  look.gone = gone
-  return !grows && left > HOPELESS * (maxSteps / LOOK) * gone
 }
 
 /** A step in which no cell changes by more than some tolerances. */
