@@ -53,8 +53,8 @@ export function sorptivityPhilip1957(wetting: WettedMedium): Sorptivity {
   // The weighted integral is within a few per cent; with K/K_s alone, everything is scaled by the root of K_s.
   const near = weightedSorptivity(medium, from, to)
   if (near === 0) return 0 as Sorptivity
-  let [low, high] = [near * 0.98, near * 1.02]
-  while (!isTooMuch(medium, from, to, high)) high *= 1.1
+  // No medium draws in more than this: its flux falls with the content no faster than in proportion, as behind a front.
+  let [low, high] = [near * 0.98, near * Math.SQRT2]
   while (isTooMuch(medium, from, to, low)) low *= 0.9
   while (high - low > 1e-10 * high) {
     const middle = (low + high) / 2
