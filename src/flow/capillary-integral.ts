@@ -25,7 +25,7 @@ export function riseWithoutEnd(medium: ConductiveModel, share: number): number {
     const piece = riseBetween(medium, share, from, to)
     height += piece
     // The pieces fall at least as fast as the last two, once the conductivity is a power of the suction: all that follow are at most nine of them.
-    if (piece === 0 || (piece < 0.9 * before && piece < 1e-14 * height)) return height
+    if (piece <= 0.9 * before && piece <= 1e-14 * height) return height
     before = piece
     from = to
   }

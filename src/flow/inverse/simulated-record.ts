@@ -38,16 +38,11 @@ export function simulatedRecord(record: MediumRecord, values: MediumValues, look
 
 /** The simulation of a medium in the container of a record. */
 export function simulationOf(record: MediumRecord, values: MediumValues): RichardsFlow {
-  const { container, roots, base, rim, airDry } = record
   return containerFlowRichards1931({
-    container,
+    ...record,
     medium: curveOf(values),
     saturatedConductivity: values.saturatedConductivity as HydraulicConductivity,
     bypass: values.bypass as Share,
-    ...(roots === undefined ? {} : { roots }),
-    ...(base === undefined ? {} : { base }),
-    ...(rim === undefined ? {} : { rim }),
-    ...(airDry === undefined ? {} : { airDry }),
     nodes: wholeNumberIn(record.nodes ?? 31, NODES_OF_FIT, 'nodes'),
     tolerance: numberIn(record.tolerance ?? 0.001, TOLERANCE_OF_FIT, 'tolerance'),
   })

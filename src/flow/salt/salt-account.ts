@@ -1,11 +1,11 @@
 import type { DrainEC } from '../../quantity/generated/kinds.js'
 import type { RichardsColumn } from '../richards-column.js'
 import type { SaltOutcome } from '../richards-terms.js'
-import type { SaltPassed } from './transport.js'
+import { noSaltPassed, type SaltPassed } from './transport.js'
 
 /** Lets the salt of some cells come along with the flows of each step. */
 export function companionOf(cells: Float64Array, salt: NonNullable<RichardsColumn['salt']>, feed: number) {
-  const passed: SaltPassed = { given: 0, drained: 0, taken: 0, runOff: 0, fromBelow: 0 }
+  const passed = noSaltPassed()
   const at = { feed, fromBelow: salt.fromBelow, uptakeShare: salt.uptakeShare, diffusion: salt.diffusion }
   return {
     passed,

@@ -18,6 +18,10 @@ export interface SaltPassed {
   fromBelow: number
 }
 
+export function noSaltPassed(): SaltPassed {
+  return { given: 0, drained: 0, taken: 0, runOff: 0, fromBelow: 0 }
+}
+
 /** What the transport of a salt works with: one number for each node, or for each element. */
 export interface Transport {
   readonly grid: ColumnGrid
@@ -43,7 +47,7 @@ export function transportOf(grid: ColumnGrid, layers: readonly SoluteLayer[]): T
     concentration: new Float64Array(nodes),
     byBelow: new Float64Array(nodes - 1),
     byAbove: new Float64Array(nodes - 1),
-    rate: { given: 0, drained: 0, taken: 0, runOff: 0, fromBelow: 0 },
+    rate: noSaltPassed(),
   }
 }
 

@@ -46,7 +46,7 @@ export function averageUptake(s: Float64Array, sink: Sink | undefined, terms: Co
   if (sink === undefined) return
   const { h2 } = sink
   const { trust } = terms
-  for (let e = 0; e < trust.length; e++) if (trust[e]! > 0 && (s[e]! < h2 || s[e + 1]! < h2)) average(s, e, sink, terms)
+  for (let e = 0; e < trust.length; e++) if (s[e]! < h2 || s[e + 1]! < h2) average(s, e, sink, terms)
 }
 
 /** Puts the mean of the rising share over either half of an element in the place of its value at the nodes. */

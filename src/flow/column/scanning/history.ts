@@ -77,18 +77,18 @@ export function follow(history: ColumnHistory, { boundaries }: ColumnGrid, sucti
   }
 }
 
-/** Goes over the points that scan, with the nodes between which they lie. */
+/** Goes over the points that scan. */
 export function eachPoint(
   { scans, nodePoints }: ColumnHistory,
   { boundaries }: ColumnGrid,
-  visit: (scan: Scan, point: number, below: number, above: number) => void,
+  visit: (scan: Scan, point: number) => void,
 ): void {
   for (let layer = 0; layer < scans.length; layer++) {
     const scan = scans[layer]
     if (scan === undefined) continue
     const [first, last] = [boundaries[layer]!, boundaries[layer + 1]!]
-    for (let i = first; i <= last; i++) visit(scan, i + layer, i, i)
-    for (let e = first; e < last; e++) visit(scan, nodePoints + e, e, e + 1)
+    for (let i = first; i <= last; i++) visit(scan, i + layer)
+    for (let e = first; e < last; e++) visit(scan, nodePoints + e)
   }
 }
 
@@ -98,11 +98,11 @@ function followPoints(history: ColumnHistory, scan: Scan, start: number, end: nu
     // Under water all suctions hold the same.
     const s = Math.max(suction[p]!, FULL)
     const from = turn[p]!
-    if (s === from) continue
-    if (wets[p] === 1 ? s > from : s < from) {
+    const wet = wets[p] === 1
+    if (wet ? s > from : s < from) {
       if (stale[p] === 1) turnBack(history, scan, p)
-      const here = s > from ? whileDrying(scan, drying[p]!, s) : whileWetting(scan, wetting[p]!, s)
-      const there = wets[p] === 1 ? whileWetting(scan, wetting[p]!, from) : whileDrying(scan, drying[p]!, from)
+      const here = wet ? whileDrying(scan, drying[p]!, s) : whileWetting(scan, wetting[p]!, s)
+      const there = wet ? whileWetting(scan, wetting[p]!, from) : whileDrying(scan, drying[p]!, from)
       if (Math.abs(here - there) <= min) continue
       wets[p] = 1 - wets[p]!
     }
@@ -122,22 +122,20 @@ export function turnBack({ drying, wetting, turn, wets, stale }: ColumnHistory, 
 /** Whether a point at or beside a node passes its turn between two sets of suctions. */
 export function passesTurn(
   { scans, nodePoints, turn }: ColumnHistory,
-  { layers, nodes }: ColumnGrid,
+  { layers }: ColumnGrid,
   s: Float64Array,
   move: Float64Array,
   i: number,
 ): boolean {
   const next = s[i]! + move[i]!
-  if (i > 0) {
-    const layer = layers[i - 1]!
-    if (scans[layer] !== undefined) {
-      if (s[i]! < turn[i + layer]! !== next < turn[i + layer]!) return true
-      const middle = (s[i - 1]! + s[i]!) / 2
-      const x = turn[nodePoints + i - 1]!
-      if (middle < x !== middle + (move[i - 1]! + move[i]!) / 2 < x) return true
-    }
+  // Beyond the ends there is no layer, and none that scans.
+  const below = layers[i - 1]!
+  if (scans[below] !== undefined) {
+    if (s[i]! < turn[i + below]! !== next < turn[i + below]!) return true
+    const middle = (s[i - 1]! + s[i]!) / 2
+    const x = turn[nodePoints + i - 1]!
+    if (middle < x !== middle + (move[i - 1]! + move[i]!) / 2 < x) return true
   }
-  if (i === nodes - 1) return false
-  const layer = layers[i]!
-  return scans[layer] !== undefined && s[i]! < turn[i + layer]! !== next < turn[i + layer]!
+  const above = layers[i]!
+  return scans[above] !== undefined && s[i]! < turn[i + above]! !== next < turn[i + above]!
 }

@@ -59,13 +59,12 @@ export function readerByContent(
   }
 }
 
-/** Where the row that holds a water content stands: a few rows on from another, where there is one, or by halves. */
+/** Where the row that holds a water content stands: a few rows on from another, where there is one, or by halves. Behind the last is none that holds as much. */
 function rowOf({ rows, count }: TableRows, content: number, near: number): number {
-  const last = (count - 1) * ROW
   let r = near
   for (let k = 0; k < WALK && near >= 0; k++) {
     if (rows[r + CONTENT]! < content) r -= ROW
-    else if (r < last && rows[r + ROW + CONTENT]! >= content) r += ROW
+    else if (rows[r + ROW + CONTENT]! >= content) r += ROW
     else return r
   }
   let low = 0

@@ -91,7 +91,7 @@ function fillStretch(
   const contents = inside.map((s) => medium.waterContent(s) - film(s))
   const contentSlopes = inside.map((s) => -medium.capacity(s) - FILM / (FILM_FROM + s))
   const conductivities = inside.map((s) => medium.relativeConductivity(s))
-  const points = edges.length > 2 && edges.at(-2) === to ? edges.length - 1 : edges.length
+  const points = edges.at(-2) === to ? edges.length - 1 : edges.length
   const slopes = edges.map((_, i) => slopeAt(edges, conductivities, points, Math.min(i, points - 1)))
   for (let i = 0; i < edges.length - 1; i++) {
     const r = (first + i) * ROW
