@@ -21,7 +21,7 @@ export function conductivityByImages(column: ExponentialColumn, height: number, 
 }
 
 /** What has arrived of a unit change of flux at a distance below the surface of a column without bottom. */
-function fromSurface(distance: number, time: number): Bounded {
+export function fromSurface(distance: number, time: number): Bounded {
   const root = Math.sqrt(time)
   const ahead = (distance - time) / (2 * root)
   const behind = (distance + time) / (2 * root)

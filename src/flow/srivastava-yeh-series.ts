@@ -35,7 +35,7 @@ export function conductivityBySeries(column: ExponentialColumn, height: number, 
 }
 
 /** Bound of all terms after the nth: their roots are above (n - ½)π/top, and the exponents grow faster than a line. */
-function afterRoot(n: number, top: number, time: number): number {
+export function afterRoot(n: number, top: number, time: number): number {
   const next = ((n + 0.5) * Math.PI) / top
   const gap = (2 * (n + 1) * Math.PI * Math.PI) / (top * top)
   return Math.exp(-next * next * time) / (2 * next * next * top * -Math.expm1(-gap * time))

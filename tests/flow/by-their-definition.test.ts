@@ -22,6 +22,10 @@ const NAMES = ['waterContent', 'capacity', 'conductivity', 'conductivitySlope', 
 describe.each([
   ['without a kink', smooth],
   ['with a kink', kinked],
+  [
+    'with a kink below its first row',
+    brooksCorey1964({ residual: 0.05, saturated: 0.6, airEntry: 0.04, lambda: 0.4 } as never),
+  ],
 ])('a medium written out %s', (_, medium) => {
   const table = mediumTable(medium)
   const read = (suctions: readonly number[]) => {

@@ -194,7 +194,7 @@ describe('how well a search tells its numbers', () => {
     expect(held[1]).toMatchObject({ known: true })
   })
   it('is the whole range where the record says nothing, and where two numbers say the same', () => {
-    const nothing = toldBySearch(
+    const [nothing, other] = toldBySearch(
       two,
       end([
         [0, 0],
@@ -202,7 +202,12 @@ describe('how well a search tells its numbers', () => {
       ]),
       10,
       0.95,
-    ).told[0]
+    ).told
+    // The other is told as well as alone.
+    expect(other).toMatchObject({
+      known: true,
+      interval: { max: expect.closeTo(STUDENT_10 * Math.sqrt(0.5 / 4e4), 6) },
+    })
     expect(nothing).toMatchObject({ known: false, reason: 'interval-reaches-limit', range: { min: 0, max: 1 } })
     const same = toldBySearch(
       two,

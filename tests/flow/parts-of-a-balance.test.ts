@@ -1,7 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { bendConduction } from '../../src/flow/column/equations/bent-conduction.js'
+import { carryContents } from '../../src/flow/column/equations/filling.js'
 import type { Points } from '../../src/flow/column/equations/points.js'
+import { fillStorage } from '../../src/flow/column/equations/storage.js'
 import { columnTerms } from '../../src/flow/column/equations/terms.js'
 import { averageUptake, fillUptake, type Sink } from '../../src/flow/column/equations/uptake.js'
 import type { ColumnGrid } from '../../src/flow/column/grid/grid.js'
@@ -166,5 +168,110 @@ describe('a move is small', () => {
   it('where the conductivity changes by less than its 0.15', () => {
     expect(small([20, 20, 20], [0.5, 0, 0], { bend: -0.29 })).toBe(true)
     expect(small([20, 20, 20], [0.5, 0, 0], { bend: -0.31 })).toBe(false)
+  })
+})
+
+describe('what roots take where two rules meet', () => {
+  const sink: Sink = {
+    fromLower: Float64Array.of(0.7, 1.1),
+    fromUpper: Float64Array.of(1.3, 0.9),
+    max: Float64Array.of(0.7, 2.4, 0.9),
+    h1: 1,
+    h2: 11,
+    h3: 60,
+    h4: 200,
+  }
+  const terms = columnTerms({ nodes: 3 } as ColumnGrid)
+  const at = (...s: number[]) => {
+    terms.trust.fill(1)
+    fillUptake(Float64Array.from(s), sink, terms)
+    averageUptake(Float64Array.from(s), sink, terms)
+    return terms
+  }
+  it('is all that they ask from h2 to h3, the ends with them, whatever moves', () => {
+    for (const s of [
+      [11, 11, 60],
+      [60, 35, 11],
+      [12.3, 47.1, 13.9],
+    ]) {
+      const { taken, takenByOwn, takenByBelow, takenByAbove } = at(...s)
+      expect([...taken]).toEqual([...sink.max])
+      for (const slopes of [takenByOwn, takenByBelow, takenByAbove]) expect([...slopes]).toEqual([0, 0, 0])
+    }
+  })
+  it('is nothing below h1 and from h4 on', () => {
+    for (const s of [0.99, -5, 200, 1e6]) expect([...at(s, s, s).taken]).toEqual([0, 0, 0])
+    expect(at(199, 199, 199).taken[0]).toBeCloseTo(0.7 / 140, 12)
+    expect(at(199, 199, 199).takenByOwn[0]).toBeCloseTo(-0.7 / 140, 12)
+  })
+  it('is that of the node where the suction between two nodes is not known', () => {
+    terms.trust.fill(0)
+    const s = Float64Array.of(2, 9, 30)
+    fillUptake(s, sink, terms)
+    averageUptake(s, sink, terms)
+    expect([...terms.taken]).toEqual([0.07, 1.92, 0.9].map((one) => expect.closeTo(one, 12)))
+  })
+})
+
+describe('water in an element that is too long for a parabola', () => {
+  const grid = { layers: [0], lowerHalves: Float64Array.of(40), upperHalves: Float64Array.of(50), nodes: 2 }
+  const points = (curved: 0 | 1) => ({
+    at: { waterContent: Float64Array.of(0.8, 0.3), capacity: Float64Array.of(0.02, 0.01) },
+    middleWaterContent: Float64Array.of(0.7),
+    middleCapacity: Float64Array.of(0.03),
+    curved: Uint8Array.of(curved),
+  })
+  const stored = (curved: 0 | 1, trust = 1) => {
+    const terms = columnTerms(grid as never)
+    terms.trust[0] = trust
+    fillStorage(grid as never, points(curved) as never, terms)
+    return terms
+  }
+  it('is that of straight lines between nodes and middle', () => {
+    const { water, waterByOwn, waterByAbove, waterByBelow } = stored(0)
+    expect([...water]).toEqual([40 * 0.75, 50 * 0.5].map((one) => expect.closeTo(one, 12)))
+    // Half of each, and of the middle half against either node.
+    expect(waterByOwn[0]).toBeCloseTo(-40 * (0.02 / 2 + 0.03 / 4), 12)
+    expect(waterByAbove[0]).toBeCloseTo(-40 * (0.03 / 4), 12)
+    expect(waterByOwn[1]).toBeCloseTo(-50 * (0.01 / 2 + 0.03 / 4), 12)
+    expect(waterByBelow[1]).toBeCloseTo(-50 * (0.03 / 4), 12)
+    expect([waterByBelow[0], waterByAbove[1]]).toEqual([0, 0])
+  })
+  it('is by a parabola where it is short: 5/12, 8/12 and -1/12', () => {
+    const { water } = stored(1)
+    expect(water[0]).toBeCloseTo((40 * (5 * 0.8 + 8 * 0.7 - 0.3)) / 12, 12)
+    expect(water[1]).toBeCloseTo((50 * (5 * 0.3 + 8 * 0.7 - 0.8)) / 12, 12)
+  })
+  it('is what the nodes hold where the suction jumps, and between both where it is half trusted', () => {
+    expect([...stored(0, 0).water]).toEqual([32, 15])
+    expect(stored(1, 0.5).water[0]).toBeCloseTo((32 + (40 * (5 * 0.8 + 8 * 0.7 - 0.3)) / 12) / 2, 12)
+  })
+})
+
+describe('contents that are carried on', () => {
+  it('fall by capacity times move, on both sides of where two layers meet', () => {
+    const waterContent = Float64Array.of(0.5, 0.6, 0.7, 0.8, 0.9)
+    const capacity = Float64Array.of(0.1, 0.2, 0.3, 0.4, 0.5)
+    // Four nodes, of which the third is the boundary: a point on either side of it.
+    const grid = { boundaries: [0, 2, 3] }
+    carryContents(grid as never, { at: { waterContent, capacity } } as never, Float64Array.of(1, -1, 0.5, 0.2))
+    expect([...waterContent]).toEqual([0.4, 0.8, 0.55, 0.6, 0.8].map((one) => expect.closeTo(one, 12)))
+  })
+})
+
+describe('a flow where nothing conducts', () => {
+  it('is not bent: both ends together conduct 1e-30 of what they do when full, or less', () => {
+    const grid = { layers: [0], lengths: Float64Array.of(1) }
+    const bent = (below: number, above: number) => {
+      const terms = columnTerms({ nodes: 2 } as ColumnGrid)
+      terms.up[0] = 5
+      terms.trust[0] = 1
+      const at = { conductivity: Float64Array.of(below, above), conductivitySlope: Float64Array.of(0, 0) }
+      bendConduction(grid as never, { suction: Float64Array.of(10, 20), at } as never, terms)
+      return terms.up[0]
+    }
+    expect(bent(1e-30, 0)).toBe(5)
+    // x and y of a fall by all within half of the way: 1 + x y / 3 below the line.
+    expect(bent(1.1e-30, 0)).toBeCloseTo(5 / (1 + 1 / 30), 12)
   })
 })

@@ -1,6 +1,6 @@
 import { boxContainer, brooksCorey1964, vanGenuchten1980 } from 'porewater'
 import { describe, expect, it } from 'vitest'
-import { riseWithoutEnd } from '../../src/flow/capillary-integral.js'
+import { riseTo, riseWithoutEnd } from '../../src/flow/capillary-integral.js'
 import { mediumProblem } from '../../src/flow/inverse/medium-problem.js'
 import { simulatedRecord } from '../../src/flow/inverse/simulated-record.js'
 
@@ -35,6 +35,11 @@ describe('a record that is simulated', () => {
     // A flood of 3 L in a minute stands above the rim, and runs off.
     const flood = [{ duration: 60, applied: 3, demand: 0 }, night]
     expect(kept(simulated({ steps: flood, rim: 0.5 }))).toBeLessThan(kept(simulated({ steps: flood, rim: 20 })) - 0.5)
+    // A surface that is dry from 100 cm on gives the air less.
+    const air = [{ ...night, evaporation: 0.9 }]
+    const high = { ...probe, height: 8 }
+    const left = (airDry: number) => simulated({ steps: air, probe: high, airDry }).read[0]!
+    expect(left(100)).toBeGreaterThan(left(1e7) + 0.01)
   })
 })
 
@@ -61,12 +66,18 @@ describe('differences of a record', () => {
 
 describe('a rise without end', () => {
   it('of a curve with a kink is that of its pieces, wherever the kink lies', () => {
-    for (const airEntry of [0.4, 3, 70]) {
+    // Also just inside a piece between powers of ten, where no node of a quadrature would see it.
+    for (const [airEntry, share] of [
+      [0.4, 0.01],
+      [3, 0.01],
+      [70, 0.01],
+      [9.97, 1],
+      [99.8, 1],
+    ] as const) {
       const medium = brooksCorey1964({ residual: 0.05, saturated: 0.5, airEntry, lambda: 1 } as never)
       // K falls as the suction to the power of -5 beyond the air entry: 2 + 3 λ (Brooks and Corey, 1964).
       const k = (s: number) => medium.relativeConductivity(s as never)
       expect(k(2 * airEntry)).toBeCloseTo(2 ** -5, 12)
-      const share = 0.01
       let beyond = 0
       // In the share x of the air entry in the suction, from 1 down to 0: ds = h / x² dx.
       const parts = 20_000
@@ -74,8 +85,35 @@ describe('a rise without end', () => {
         const x = (i + 0.5) / parts
         beyond += airEntry / x ** 2 / (1 + share * x ** -5) / parts
       }
-      expect(riseWithoutEnd(medium, share) / (airEntry / 1.01 + beyond)).toBeCloseTo(1, 6)
+      expect(riseWithoutEnd(medium, share) / (airEntry / (1 + share) + beyond)).toBeCloseTo(1, 7)
+      // To the tenfold, and from there on as the power of the suction alone: all but s⁻⁴ / 4 of that.
+      const rest = airEntry ** 5 / share / (4 * (10 * airEntry) ** 4)
+      const [to, whole] = [riseTo(medium, share, 10 * airEntry), airEntry / (1 + share) + beyond]
+      expect((whole - to) / rest).toBeCloseTo(1, 2)
     }
+  })
+  it('to a suction counts each side of a kink, wherever it lies', () => {
+    for (const airEntry of [12, 99.8, 100.2]) {
+      const medium = brooksCorey1964({ residual: 0.05, saturated: 0.5, airEntry, lambda: 1 } as never)
+      let wanted = airEntry / 2
+      for (let i = 0; i < 20_000; i++) {
+        // Again in the share of the air entry in the suction.
+        const x = airEntry / 1000 + ((i + 0.5) / 20_000) * (1 - airEntry / 1000)
+        wanted += ((1 - airEntry / 1000) * airEntry) / x ** 2 / (1 + x ** -5) / 20_000
+      }
+      expect(riseTo(medium, 1, 1000) / wanted).toBeCloseTo(1, 6)
+      // Nothing flows: it is the suction itself.
+      expect(riseTo(medium, 0, 1000)).toBe(1000)
+    }
+    // Below the kink all is as at saturation.
+    const coarse = brooksCorey1964({ residual: 0.05, saturated: 0.5, airEntry: 30, lambda: 1 } as never)
+    expect(riseTo(coarse, 0.25, 20)).toBeCloseTo(20 / 1.25, 10)
+  })
+  it('ends where nothing conducts any more', () => {
+    // Of pores that are long empty at a centimetre no number is left: all that rises does so below.
+    const dry = vanGenuchten1980({ residual: 0.1, saturated: 0.9, alpha: 1e20, n: 12 } as never)
+    expect(dry.relativeConductivity(1 as never)).toBe(0)
+    expect(riseWithoutEnd(dry, 0.5)).toBe(riseTo(dry, 0.5, 1))
   })
   it('is the shorter the more flows', () => {
     const medium = vanGenuchten1980({ residual: 0.1, saturated: 0.9, alpha: 0.1, n: 2.2 } as never)

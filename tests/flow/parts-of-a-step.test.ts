@@ -12,7 +12,8 @@ import { columnHistory, forget } from '../../src/flow/column/scanning/history.js
 import { goOn } from '../../src/flow/column/step/step-ends.js'
 import { stepWork } from '../../src/flow/column/step/step-work.js'
 import { richardsColumn } from '../../src/flow/richards-column.js'
-import { conductivityByImages } from '../../src/flow/srivastava-yeh-early.js'
+import { conductivityByImages, fromSurface } from '../../src/flow/srivastava-yeh-early.js'
+import { afterRoot } from '../../src/flow/srivastava-yeh-series.js'
 
 // Brands say nothing about values; plain numbers keep the cases readable.
 const box = boxContainer({ length: 20, width: 10, height: 10 } as never)
@@ -87,6 +88,51 @@ describe('images of a change of flux', () => {
     expect(error(1, 2.1)).toBe(Number.POSITIVE_INFINITY)
     expect(error(1.5, 9)).toBeLessThan(Number.POSITIVE_INFINITY)
     expect(error(1, 1)).toBeLessThan(error(1, 1.9))
+  })
+  // ½ erfc(a) + √(t/π) e^(-a²) - ½ (1 + d + t) e^d erfc(b), a and b of d ∓ t over 2√t: 60 digits of mpmath 1.3.
+  it.each([
+    [1, 0.1, 0.005943716476366373],
+    [5, 0.1, 2.3368479593324584e-29],
+    [7, 0.05, 6.584261033633782e-109],
+    [10, 0.1, 2.7141802858891555e-110],
+    [12, 0.2, 3.5247321260893377e-79],
+    [30, 2, 1.8130857174427479e-45],
+    [40, 1, 9.927757886101975e-169],
+    [0.5, 0.01, 1.808428934754226e-5],
+    [3, 3, 0.47151065043874296],
+    [100, 100, 0.499726064723393],
+    [0.01, 10, 0.9943093892697437],
+  ])('are off by no more than they say, also where their parts cancel: %d cm after %d', (distance, time, wanted) => {
+    const { value, error } = fromSurface(distance, time)
+    expect(Math.abs(value - wanted)).toBeLessThanOrEqual(error)
+    // The parts are at most five thousand times what is left of them, and the exponent some 400.
+    expect(error).toBeLessThan(1e-8 * value)
+  })
+})
+
+describe('the series of a change of flux', () => {
+  it('has behind a root a bound of what all further ones bring, and a close one where that is little', () => {
+    for (const [top, time, n, most] of [
+      [2, 0.5, 1, 2],
+      [2, 0.5, 4, 2],
+      [2, 0.01, 4, 3],
+      [2, 0.01, 60, 1.02],
+      [30, 1, 60, 1.1],
+    ] as const) {
+      let rest = 0
+      for (let k = n + 1; k < n + 20_000; k++) {
+        // tan(y) = -2 y / top, by iteration: y = kπ - atan(2 y / top).
+        let y = (k - 0.5) * Math.PI
+        for (let turn = 0; turn < 40; turn++) y = k * Math.PI - Math.atan2(2 * y, top)
+        const x = y / top
+        const one = Math.exp(-x * x * time) / (1 + top / 2 + 2 * x * x * top)
+        rest += one
+        if (one < 1e-12 * rest) break
+      }
+      const bound = afterRoot(n, top, time)
+      expect(bound).toBeGreaterThanOrEqual(rest)
+      expect(bound / rest).toBeLessThan(most)
+    }
   })
 })
 
