@@ -79,6 +79,8 @@ describe('an end of what a sensor reports', () => {
     expect(isStuck(true, 10, 10, range)).toBe(true)
     expect(isStuck(false, 10, 10, range)).toBe(false)
     expect(isStuck(true, 10, 9.9, range)).toBe(false)
+    // However far it jumps into the middle.
+    expect([isStuck(false, -9, 9, range), isStuck(true, 10, 0, range)]).toEqual([false, false])
   })
 })
 

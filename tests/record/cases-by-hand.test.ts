@@ -202,7 +202,27 @@ describe('a log', () => {
   })
 })
 
+describe('a rise after the valve was opened', () => {
+  it('belongs to it from its slack before to its longest lag behind, and either end with it', () => {
+    const matched = (start: number) => {
+      const shots = [{ startIndex: 0, peakIndex: 1, start, peak: start + 100, before: 0.5, top: 0.6, rise: 0.1 }]
+      const segments = [{ start: 0, end: 9000, first: 0, last: 1 }]
+      return call(matchShots, { shots, log: [5000], segments, maxLag: 600, maxLead: 60 }).matched
+    }
+    for (const start of [4940, 5000, 5600]) expect(matched(start)).toEqual([{ log: 0, shot: 0 }])
+    for (const start of [4939, 5601]) expect(matched(start)).toEqual([])
+  })
+})
+
 describe('noise', () => {
+  it('rests on readings with two good neighbours alone', () => {
+    // A quarter up and a quarter down: 38 of 40 readings have neighbours, less three at the gap.
+    const value = Array.from({ length: 40 }, (_, i) => (i === 20 ? away : 0.25 * (i % 2)))
+    const noise = call(estimateNoise, { value })
+    // Each bends by a quarter, which is the step too: the median of sizes spread evenly about it.
+    expect(noise).toMatchObject({ known: true, readings: 35, step: 0.25 })
+    expect((noise as { standardDeviation: number }).standardDeviation).toBeCloseTo((1.4826 * 0.25) / Math.sqrt(1.5), 12)
+  })
   it('counts no run of readings that are missing', () => {
     const value = [...Array.from({ length: 25 }, (_, i) => 0.5 + 0.1 * (i % 2)), ...Array(600).fill(away)]
     expect(call(estimateNoise, { value })).toMatchObject({ known: true, longRun: 1 })

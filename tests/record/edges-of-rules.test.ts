@@ -96,6 +96,12 @@ describe('flags of several tests', () => {
 })
 
 describe('readings that stuck at the end of what the probe can show', () => {
+  it('keep no spread of readings where none is asked for', () => {
+    const watch = watchReadings({ rateOfChange: { max: 0.01 }, expectedStep: 60 } as never)
+    let state = watch.start
+    for (let i = 0; i < 30; i++) state = watch.step(state, { time: 60 * i, value: 0.5 + 1e-3 * (i % 2) } as never)[0]
+    expect(state.spread).toEqual(watch.start.spread)
+  })
   it('stay stuck in a state that was written down', () => {
     const watch = watchReadings({ grossRange: { sensorMin: 0, sensorMax: 1 }, expectedStep: 60 } as never)
     let state = watch.start

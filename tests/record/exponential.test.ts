@@ -88,6 +88,11 @@ describe('a dry-down that slows down', () => {
     expect(reason(0.459, 0.46)).toBe('levels-off-above')
     expect(reason(0.51, 0.46)).toBeUndefined()
     expect(timeToRefillExponential({ ...course, refillPoint: waterContent(0.6) })).toEqual({ known: true, time: 0 })
+    // It stands where it would end.
+    expect(timeToRefillExponential({ ...course, asymptote: course.from, refillPoint: waterContent(0.3) })).toEqual({
+      known: false,
+      reason: 'not-falling',
+    })
     expect(
       timeToRefillExponential({ ...course, asymptote: waterContent(0.7), refillPoint: waterContent(0.5) }),
     ).toMatchObject({ known: false, reason: 'not-falling' })

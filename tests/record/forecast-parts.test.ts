@@ -11,7 +11,7 @@ import {
   nextBorder,
   timeToFall,
 } from '../../src/record/forecast/clock-rates.js'
-import { newDailyUseState } from '../../src/record/forecast/daily-use-state.js'
+import { newDailyUseState, restoredDailyUse } from '../../src/record/forecast/daily-use-state.js'
 import { fallAhead, waterUseAhead } from '../../src/record/forecast/fall-ahead.js'
 import { forecastDailyUse, waterUseOfNextDay } from '../../src/record/forecast/forecast-daily-use.js'
 import { forecastTimeToLevel } from '../../src/record/forecast/forecast-time-to-level.js'
@@ -80,6 +80,7 @@ describe('falls by the clock', () => {
     expect(fallBetween(rates, 86400 - 900, 86400 + 900)).toBeCloseTo(0.024 + 0.0005, 12)
     expect(timeToFall(rates, 900, 0)).toBe(0)
     expect(timeToFall(rates, 900, -1)).toBe(0)
+    expect(timeToFall(new Float64Array(BINS), 900, 0)).toBe(0)
     expect(timeToFall(rates, 900, 0.0005)).toBe(900)
     expect(timeToFall(rates, 900, 0.0025 + 0.002)).toBeCloseTo(2 * BIN + BIN - 900 + 900, 9)
     fc.assert(
@@ -342,6 +343,11 @@ describe('the members of a forecast of use', () => {
 })
 
 describe('the use of a day', () => {
+  it('begins with a state that can be written down, and knows nothing', () => {
+    const state = newDailyUseState()
+    expect(restoredDailyUse(JSON.parse(JSON.stringify(state)))).toEqual(state)
+    expect(state).toMatchObject({ days: 0, levels: [], spreads: [], litDays: 0, usualRadiation: null })
+  })
   const { step } = forecastDailyUse()
   const day = (use: number | null, radiation?: number | null, expectedRadiation?: number | null) =>
     ({

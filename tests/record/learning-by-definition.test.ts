@@ -118,4 +118,23 @@ describe('what is learnt of a record', () => {
       expect(scores).toEqual(wanted.rings[k]!.scores.map((score) => expect.closeTo(score, 7)))
     })
   })
+  it('is not touched by readings that rose before a shot showed', () => {
+    const settings = { minRise: 0.02, maxRiseTime: 3600, maxStep: 1800, drainTime: 900 } as never
+    /** Two thousandths an hour down to a foot shortly behind a half hour, and a shot that rises by so much with each reading. */
+    const learnt = (step: number) => {
+      const { start, step: take } = forecastLevel(settings)
+      let state = start
+      const shot = Math.ceil(0.024 / step)
+      for (let k = 0; k < 31 + shot + 20; k++) {
+        const waterContent = 0.6 - 0.001 * (Math.min(k, 31) / 6) + step * Math.min(Math.max(k - 31, 0), shot)
+        state = take(state, { time: 300 * k, waterContent } as never)[0]
+      }
+      expect(state.dryDowns).toBe(1)
+      return state
+    }
+    const [slow, sudden] = [learnt(0.006), learnt(0.024)]
+    expect(slow.falls.some((fall) => fall !== null && fall > 0)).toBe(true)
+    expect(slow.falls).toEqual(sudden.falls.map((fall) => (fall === null ? null : expect.closeTo(fall, 12))))
+    expect(slow.usualFall).toBeCloseTo(sudden.usualFall, 12)
+  })
 })

@@ -194,6 +194,46 @@ describe('other rules', () => {
     } as never)
     expect(alone).toMatchObject({ name: 'A', driftPerDay: Number.NaN, driftError: Number.NaN, readings: 0 })
   })
+  it('a probe moves as it does against the middle one of those that were read beside it', () => {
+    // Six days by the hour. A rises by 0.001 a day against B and by 0.003 against C; D was never read with any of them.
+    const time = Array.from({ length: 144 }, (_, i) => 3600 * i)
+    const line = (perDay: number) => time.map((at, i) => (i < 143 ? 0.5 + perDay * Math.floor(at / 86400) : Number.NaN))
+    const compared = compareProbes({
+      time,
+      probes: [
+        { name: 'A', waterContent: line(0) },
+        { name: 'B', waterContent: line(-0.001) },
+        { name: 'C', waterContent: line(-0.003) },
+        { name: 'D', waterContent: time.map((_, i) => (i < 143 ? Number.NaN : 0.5)) },
+      ],
+      driftPerDay: 0.01,
+    } as never)
+    // Of two the smaller.
+    const drifts = [0.001, -0.001, -0.002].map((drift) => expect.closeTo(drift, 10))
+    expect(compared.slice(0, 3).map(({ driftPerDay }) => driftPerDay)).toEqual(drifts)
+    expect(compared[3]!.driftPerDay).toBeNaN()
+  })
+  it('a probe is noisy beside the median of the others, among which it does not count', () => {
+    const time = Array.from({ length: 60 }, (_, i) => 3600 * i)
+    // Readings that swing by so much have a noise in proportion, whatever it is.
+    const swings = (by: number) => time.map((_, i) => 0.5 + (i % 2 === 0 ? by : 0))
+    const silent = time.map(() => Number.NaN)
+    const noisy = (last: number) =>
+      compareProbes({
+        time,
+        probes: [swings(0.001), swings(0.004), swings(last), silent].map((waterContent, k) => ({
+          name: 'ABCD'[k],
+          waterContent,
+        })),
+        driftPerDay: 1,
+      } as never)
+    const of = (found: ReturnType<typeof noisy>, k: number) => found[k]!.findings.find(({ code }) => code === 'noisy')
+    // Three times the mean of 0.001 and 0.004.
+    expect(of(noisy(0.0076), 2)).toBeDefined()
+    expect(of(noisy(0.0074), 2)).toBeUndefined()
+    const [one, other] = noisy(0.0076).map(({ noise }) => noise)
+    expect(of(noisy(0.0076), 2)).toMatchObject({ about: 'C', usual: expect.closeTo((one! + other!) / 2, 12) })
+  })
   it('a dry-down that hardly rises has no climb', () => {
     const waterContent = [0.5, 0.49, 0.495, 0.48]
     const time = waterContent.map((_, i) => 3600 * i)
@@ -225,6 +265,19 @@ describe('other rules', () => {
     expect(rise([0.5, 0.505, 0.56, 0.57, ...down, 0.5, 0.5])).toEqual([[1, 3]])
     expect(rise([0.5, 0.52, 0.56, 0.57, ...down, 0.5, 0.5])).toEqual([[0, 3]])
     expect(rise([0.5, 0.505, 0.52, 0.53, 0.56, 0.57, ...down, 0.5, 0.5])).toEqual([[1, 5]])
+  })
+  it('the reading behind a gap may be the foot of a rise', () => {
+    const watch = watchShots({ minRise: 0.04, maxRiseTime: 7200, maxStep: 600 } as never)
+    let state = watch.start
+    for (const [time, waterContent] of [
+      [0, 0.6],
+      [9000, 0.5],
+      [9300, 0.56],
+      [9600, 0.57],
+      [9900, 0.57],
+    ] as const)
+      state = watch.step(state, { time, waterContent } as never)[0]
+    expect(watch.finish(state)).toMatchObject([{ startIndex: 1, peakIndex: 3, before: 0.5, top: 0.57 }])
   })
   it('a missing reading is missing for the test of steps, and one beside it is not evaluated', () => {
     const value = [0.5, 0.501, 0.5, 0.501, 0.5, 0.501, Number.NaN, 0.5, 0.501, 0.9, 0.5]

@@ -25,6 +25,19 @@ describe('rises after shots', () => {
   })
 })
 
+describe('the log of the valve beside a clock that was set back', () => {
+  it('has entries that are still to come again, and excuses no rise before them', () => {
+    const time = [0, 60, 120, 30, 60]
+    const value = [0.5, 0.5, 0.5, 0.6, 0.6]
+    const flags = Uint8Array.from([1, 1, 1, 4, 1])
+    const excused = (log: readonly number[]) => [
+      ...clearShotRises({ time, value, flags, log: log.map(instant), responseTime: minutes(1) }),
+    ]
+    expect(excused([100])).toEqual([1, 1, 1, 4, 1])
+    expect(excused([20, 100])).toEqual([1, 1, 1, 1, 1])
+  })
+})
+
 describe('dry-downs by day and night', () => {
   it('go by the clock of each reading, also where it was set back over the end of the light', () => {
     // Light from 0 to 6 h and from 12 to 18 h. The record runs from 1 to 17 h, then again from 2 to 10 h.
@@ -98,6 +111,7 @@ describe('the spread of the newest readings', () => {
   it('is untold for nine readings, for readings that are alike, and begins anew where the clock was set back', () => {
     const many = (count: number, step: number) =>
       Array.from({ length: count }, (_, i) => i).reduce((s, i) => withSpread(s, 60 * i, step * i, 86400), NO_SPREAD)
+    expect(spreadOf(NO_SPREAD)).toBeUndefined()
     expect(spreadOf(many(9, 1))).toBeUndefined()
     expect(spreadOf(many(10, 1))).toBeCloseTo(Math.sqrt(55 / 6), 12)
     expect(spreadOf(many(30, 0))).toBeUndefined()

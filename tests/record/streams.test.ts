@@ -256,6 +256,12 @@ describe('universal time from a local clock', () => {
     expect(Array.from(back.time)).toEqual(time)
     expect(back).toMatchObject({ repeated: change === autumn ? 24 : 0, skipped: 0, missing: 0 })
   })
+  it('is the earlier moment of the repeated hour until the clock has stepped back, also where the record begins there', () => {
+    const half = [0, 300, 600]
+    const local = [...half, ...half].map((late) => shown(autumn + late))
+    const moments = [...half.map((late) => autumn - 3600 + late), ...half.map((late) => autumn + late)]
+    expect(Array.from(utcFromLocal({ local, offsets }).time)).toEqual(moments)
+  })
   it('is missing in the hour that does not exist', () => {
     const local = [spring + 3600 + 1800, Number.NaN]
     expect(utcFromLocal({ local, offsets })).toMatchObject({ skipped: 1, missing: 1 })

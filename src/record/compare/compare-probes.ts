@@ -82,7 +82,8 @@ export function compareProbes(input: CompareProbesInput): ComparedProbe[] {
   const noises = probes.map(noiseOf)
   return probes.map(({ name, waterContent }, p) => {
     const others = Float64Array.from(noises.filter((noise, k) => k !== p && !Number.isNaN(noise)))
-    const usual = others.length > 0 ? medianInPlace(others) : Number.NaN
+    // Of none it is no number.
+    const usual = medianInPlace(others)
     const noise = noises[p]!
     const { slope, error } = moved[p]!
     const findings: RecordFinding[] = []
