@@ -11,7 +11,7 @@ export function riseTo(medium: ConductiveModel, share: number, suction: number):
   if (share === 0) return suction
   const ends = [0]
   for (let k = DECADES; k >= 0; k--) ends.push(suction * 10 ** -k)
-  for (const kink of medium.breakpoints) if (kink < suction) ends.push(kink)
+  for (const kink of medium.breakpoints) ends.push(Math.min(kink, suction))
   return integrate((s) => risePerSuction(medium, share, s), ends.sort(ascending), 1e-12)
 }
 
@@ -38,7 +38,7 @@ export function riseWithoutEnd(medium: ConductiveModel, share: number): number {
 }
 
 function riseBetween(medium: ConductiveModel, share: number, from: number, to: number): number {
-  const inside = medium.breakpoints.filter((kink) => kink > from && kink < to)
+  const inside = medium.breakpoints.map((kink) => Math.min(Math.max(kink, from), to))
   return integrate((s) => risePerSuction(medium, share, s), [from, ...inside, to].sort(ascending), 1e-12, 1e-290)
 }
 

@@ -131,7 +131,7 @@ function weightedSorptivity(medium: ConductiveModel, from: number, to: number): 
   const rise = (s: number) => surface - before + (medium.waterContent(s as SuctionHead) - before)
   const ends = [from]
   for (let k = 12; k >= 0; k--) ends.push(from + (to - from) * 10 ** -k)
-  for (const kink of medium.breakpoints) if (kink > from && kink < to) ends.push(kink)
+  for (const kink of medium.breakpoints) ends.push(Math.min(Math.max(kink, from), to))
   ends.sort((a, b) => a - b)
   // Water contents have about 1e-16 of rounding, which no finer pieces would remove.
   const floor = 1e-3 * integrate(share, ends, 1e-6)

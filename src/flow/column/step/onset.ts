@@ -62,7 +62,7 @@ export function pastOnset({ suctions, trend, control }: StepWork, behind: number
 function whenEmpty(begin: number, rate: number, later: number, time: number): number {
   const bend = (later - begin - rate * time) / (time * time)
   const root = rate * rate - 4 * bend * begin
-  if (rate >= 0 || root < 0) return begin > later ? (time * begin) / (begin - later) : Infinity
+  if (rate >= 0 || root < 0) return (time * begin) / Math.max(begin - later, 0)
   // Written so that a bend of nothing is no division by it.
   return (2 * begin) / (-rate + Math.sqrt(root))
 }

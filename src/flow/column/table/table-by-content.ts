@@ -52,7 +52,7 @@ export function readerByContent(
         suctions[i] = rows[r]!
       } else if (content > rows[CONTENT]!) {
         placeIn(wet, 0, contents, suctions, i)
-        suctions[i] = content >= wet[0]! ? 0 : suctions[i]! * WETTEST
+        suctions[i]! *= WETTEST
       } else suctions[i] = DRIEST * Math.exp(Math.min((min - content) / FILM, FARTHEST))
       read(contents, suctions, into, i, i + 1)
     }
