@@ -23,6 +23,10 @@ describe.each([
   ['without a kink', smooth],
   ['with a kink', kinked],
   [
+    'with a kink where a cell ends',
+    brooksCorey1964({ residual: 0.05, saturated: 0.6, airEntry: 16, lambda: 1.4 } as never),
+  ],
+  [
     'with a kink below its first row',
     brooksCorey1964({ residual: 0.05, saturated: 0.6, airEntry: 0.04, lambda: 0.4 } as never),
   ],

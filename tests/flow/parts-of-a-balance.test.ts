@@ -1,6 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { columnBalance } from '../../src/flow/column/equations/balance.js'
 import { bendConduction } from '../../src/flow/column/equations/bent-conduction.js'
+import { carryOn } from '../../src/flow/column/equations/carry-on.js'
 import { carryContents } from '../../src/flow/column/equations/filling.js'
 import type { Points } from '../../src/flow/column/equations/points.js'
 import { fillStorage } from '../../src/flow/column/equations/storage.js'
@@ -245,6 +247,52 @@ describe('water in an element that is too long for a parabola', () => {
   it('is what the nodes hold where the suction jumps, and between both where it is half trusted', () => {
     expect([...stored(0, 0).water]).toEqual([32, 15])
     expect(stored(1, 0.5).water[0]).toBeCloseTo((32 + (40 * (5 * 0.8 + 8 * 0.7 - 0.3)) / 12) / 2, 12)
+  })
+})
+
+describe('flows that are carried on', () => {
+  const terms = () => {
+    const made = columnTerms({ nodes: 2 } as ColumnGrid)
+    made.water.set([10, 20])
+    made.waterByOwn.set([-2, -3])
+    made.waterByAbove[0] = -0.5
+    made.waterByBelow[1] = -0.25
+    made.up[0] = 4
+    made.upByBelow[0] = -1
+    made.upByAbove[0] = 0.5
+    made.taken.set([0.5, 0.2])
+    made.takenByOwn.set([1, -1])
+    made.takenByAbove[0] = 0.1
+    made.takenByBelow[1] = 0.2
+    return Object.assign(made, {
+      drained: 3,
+      drainedSlope: -4,
+      runOff: 2,
+      runOffSlope: -5,
+      evaporated: 0.6,
+      evaporatedSlope: -0.5,
+      entered: 7,
+    })
+  }
+  const carried = (move: readonly number[], max?: readonly number[]) => {
+    const balance = columnBalance({ nodes: 2 } as ColumnGrid, terms(), false, false)
+    carryOn(balance, Float64Array.from(move), max && Float64Array.from(max))
+    return balance
+  }
+  const numbers = (list: readonly number[]) => list.map((one) => expect.closeTo(one, 12))
+  it('change by their slopes, and so does what comes to each cell', () => {
+    const { terms: now, net } = carried([0.2, -0.4], [1, 1])
+    expect([...now.water]).toEqual(numbers([10 - 0.4 + 0.2, 20 - 0.05 + 1.2]))
+    expect([...now.up]).toEqual(numbers([4 - 0.2 - 0.2]))
+    expect([...now.taken]).toEqual(numbers([0.5 + 0.2 - 0.04, 0.2 + 0.04 + 0.4]))
+    expect([now.drained, now.runOff, now.evaporated]).toEqual(numbers([3 - 0.8, 2 + 2, 0.6 + 0.2]))
+    expect([...net]).toEqual(numbers([-3.6 - 0.66 - 2.2, 3.6 - 0.64 + 7 - 4 - 0.8]))
+  })
+  it('do not turn back, and roots take from nothing to all that they ask', () => {
+    const { terms: now } = carried([1, 2], [0.9, 1])
+    expect([...now.taken]).toEqual([0.9, 0])
+    expect([now.drained, now.runOff, now.evaporated]).toEqual([0, 0, 0])
+    expect([...carried([1, 1]).terms.taken]).toEqual([0.5, 0.2])
   })
 })
 

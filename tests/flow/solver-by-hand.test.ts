@@ -228,6 +228,48 @@ describe('a step goes astray', () => {
   })
 })
 
+describe('the way of suctions at the end of a step', () => {
+  it.each([false, true])(
+    'is that of the parabola through begin, first stage and end, or the chord: two curves %s',
+    (scans) => {
+      const { equations, grid, history } = made({}, scans)
+      const work = stepWork(equations, 1)
+      const { suctions, held } = atRest(equations, 12)
+      if (history !== undefined) follow(history, grid, suctions)
+      const during = { ...still, applied: 0.4 }
+      equations.evaluate(suctions, during)
+      work.suctions.set(suctions)
+      work.held.set(held)
+      work.before.set(equations.net)
+      work.begun.entered = 0.4
+      const { solve } = columnNewton(equations, { small: 1e-9, bold: false })
+      const dt = 20
+      expect(tryStep(work, solve, dt, during, none(), undefined).done).toBe(dt)
+      for (const [i, begin] of suctions.entries()) {
+        const [first, end, early] = [work.halfway[i]!, work.suctions[i]!, STAGE * dt]
+        // Newton's divided differences, and the slope of their parabola at the end.
+        const [one, two] = [(first - begin) / early, (end - first) / (dt - early)]
+        const parabola = one + ((two - one) / dt) * (2 * dt - early)
+        expect(work.trend[i]).toBeCloseTo(scans ? (end - begin) / dt : parabola, 10)
+      }
+      expect(Math.abs(work.trend[4]!)).toBeGreaterThan(0.01)
+    },
+  )
+})
+
+describe('water on a full surface', () => {
+  it('begins at a suction of zero, with the slope of what stands', () => {
+    const { equations, grid } = made()
+    const slope = (top: number) => {
+      equations.store(grid.heights.map((_, i) => (i === 4 ? top : -1)))
+      return equations.terms.waterByOwn[4]!
+    }
+    expect(slope(0)).toBeCloseTo(-200, 6)
+    expect(slope(-3)).toBeCloseTo(-200, 6)
+    expect(slope(1e-9)).toBeGreaterThan(-1)
+  })
+})
+
 describe('a step of media that drain and wet on two curves', () => {
   it('takes the mean of its two stages, and leaves what they leave out', () => {
     const { equations, grid, history } = made({}, true)
@@ -270,6 +312,25 @@ describe('a small move where a medium turns', () => {
 })
 
 describe('suctions made to say what cells hold', () => {
+  it('need few readings, for all cells are moved together', () => {
+    const { equations, grid } = made({ nodes: 31 })
+    const wanted = grid.heights.map((height) => 8 + 0.7 * height)
+    equations.store(wanted)
+    const held = equations.terms.water.slice()
+    let read = 0
+    const counting = {
+      ...equations,
+      store: (s: Float64Array) => {
+        read++
+        equations.store(s)
+      },
+    }
+    const s = wanted.map((one, i) => one * (1 + 0.05 * Math.sin(i)))
+    reconcile(s, held, counting, 1e-9)
+    // Errors go with the square: 5e-2, 3e-3, 1e-5, 1e-10.
+    expect(read).toBeLessThanOrEqual(5)
+    for (const [i, one] of wanted.entries()) expect(s[i]).toBeCloseTo(one, 6)
+  })
   /** One cell of a cubic centimetre. */
   const sought = (water: (s: number) => number, slope: (s: number) => number, start: number, wanted: number) => {
     const room = () => new Float64Array(1)

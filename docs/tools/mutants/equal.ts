@@ -53,6 +53,13 @@ export const EQUAL_CHANGES: readonly EqualChange[] = [
     why: 'a typed array has no place behind its end: what is written there vanishes',
   },
   {
+    path: 'src/flow/salt/solute.ts',
+    line: 'for (let i = 0; i < nodes; i++) salt[i] = third[i]! + STAGE * dt * rates[i]!',
+    was: 'i < nodes',
+    becomes: 'i <= nodes',
+    why: 'a typed array has no place behind its end: what is written there vanishes',
+  },
+  {
     path: 'src/schema/csv/table-times.ts',
     line: "if (zone === 'Z' || zone === 'UTC') return 0",
     was: "zone === 'Z'",
@@ -201,7 +208,7 @@ export const EQUAL_CHANGES: readonly EqualChange[] = [
   },
   {
     path: 'src/flow/column/table/table-by-content.ts',
-    line: 'else if (r < last && rows[r + ROW + CONTENT]! >= content) r += ROW',
+    line: 'else if (rows[r + ROW + CONTENT]! >= content) r += ROW',
     was: 'rows[r + ROW + CONTENT]! >= content',
     becomes: 'true',
     why: 'a walk that does not end at its row is followed by a search by halves, which does',
@@ -221,6 +228,27 @@ export const EQUAL_CHANGES: readonly EqualChange[] = [
     why: 'without a place to begin the row is found by halves',
   },
   {
+    path: 'src/flow/column/step/moved.ts',
+    line: 'for (let i = 0; i < into.length; i++) {',
+    was: 'i < into.length',
+    becomes: 'i <= into.length',
+    why: 'a typed array has no place behind its end: what is written there vanishes',
+  },
+  {
+    path: 'src/flow/column/table/table-by-content.ts',
+    line: 'let x = (content - rows[c]!) / (first + second + third)',
+    was: 'first + second',
+    becomes: 'first - second',
+    why: 'from another place in the row the search comes to the same one, or the patient one does',
+  },
+  {
+    path: 'src/flow/column/table/table-by-content.ts',
+    line: 'let x = (content - rows[c]!) / (first + second + third)',
+    was: 'first + second + third',
+    becomes: 'first + second - third',
+    why: 'from another place in the row the search comes to the same one, or the patient one does',
+  },
+  {
     path: 'src/flow/column/table/curved.ts',
     line: 'for (let k = 0; k < 3; k++) table.readWaterContent(from + (k * span) / 2, waterContent, capacity, k)',
     was: 'k < 3',
@@ -233,6 +261,20 @@ export const EQUAL_CHANGES: readonly EqualChange[] = [
     was: 'i < all.length',
     becomes: 'i <= all.length',
     why: 'a typed array has no place behind its end: what is written there vanishes',
+  },
+  {
+    path: 'src/record/quality/estimate-noise.ts',
+    line: 'for (let i = 1; i + 1 < value.length; i++) {',
+    was: 'i + 1 < value.length',
+    becomes: 'i + 1 <= value.length',
+    why: 'behind the end there is no number, and a reading without two neighbours is passed over',
+  },
+  {
+    path: 'src/record/quality/time-breaks.ts',
+    line: "return { index, kind, seconds, mayBeClockChange: off > 0 ? 'forward' : 'back' }",
+    was: 'off > 0',
+    becomes: 'off >= 0',
+    why: 'only what is about an hour off comes there',
   },
   {
     path: 'src/record/shots/watch-shots.ts',
