@@ -19,7 +19,14 @@ import { dryingShare, scanOf, wettingShare, whileDrying, whileWetting } from '..
 import { moveAll } from '../../src/flow/column/step/moved.js'
 import { arePossible, canHold, passesSaturation } from '../../src/flow/column/step/possible.js'
 import { factorFor, growth, stepControl } from '../../src/flow/column/step/step-control.js'
-import { cubicAt, cubicIntegral, cubicSlopeAt, hermite, placeIn } from '../../src/flow/column/table/cubic.js'
+import {
+  cubicAt,
+  cubicIntegral,
+  cubicSlopeAt,
+  hermite,
+  placeAtOnce,
+  placeIn,
+} from '../../src/flow/column/table/cubic.js'
 import { mediumTable } from '../../src/flow/column/table/medium-table.js'
 import { octaveCells } from '../../src/flow/column/table/octave-cells.js'
 import { boxContainer } from '../../src/medium/container/box-container.js'
@@ -72,6 +79,48 @@ describe('a cubic of a cell', () => {
         expect(Math.abs(cubicAt(cubic, 0, into[1]!) - values[1]!)).toBeLessThan(1e-7 * drop)
       }),
     )
+  })
+  it('is found at once where it bends little, and is left to the patient search or found where it bends much', () => {
+    const at = (left: number, right: number, x: number) => {
+      const cubic = new Float64Array(4)
+      hermite(cubic, 0, 2, 0, -2 * left, -2 * right)
+      const value = cubicAt(cubic, 0, x)
+      const into = Float64Array.of(7, 7)
+      const found = placeAtOnce(cubic, 0, Float64Array.of(0, value), into, 1)
+      expect(into[0]).toBe(7)
+      return { found, place: into[1]!, off: Math.abs(cubicAt(cubic, 0, into[1]!) - value) }
+    }
+    fc.assert(
+      fc.property(number(0.7, 1.3), number(0.7, 1.3), number(0.01, 0.99), (left, right, x) => {
+        // A last move of a hundredth misses by its third power.
+        const { found, off } = at(left, right, x)
+        expect(found).toBe(true)
+        expect(off).toBeLessThan(3e-6)
+      }),
+    )
+    fc.assert(
+      fc.property(number(0, 3), number(0, 3), number(0, 1), (left, right, x) => {
+        const { found, place, off } = at(left, right, x)
+        if (found) expect(off).toBeLessThan(1e-4)
+        else expect(place).toBe(7)
+      }),
+    )
+    // A straight line: at the chord.
+    expect(at(1, 1, 0.25)).toEqual({ found: true, place: expect.closeTo(0.25, 14), off: expect.closeTo(0, 14) })
+    // Between slopes of three times the mean it is level in the middle.
+    expect(at(3, 3, 0.5).found).toBe(false)
+  })
+  it('is not found at once beyond its ends, nor where it rises', () => {
+    const tried = (left: number, right: number, value: number) => {
+      const cubic = new Float64Array(4)
+      hermite(cubic, 0, left, right, right - left, right - left)
+      const into = Float64Array.of(7)
+      return [placeAtOnce(cubic, 0, Float64Array.of(value), into, 0), into[0]]
+    }
+    expect(tried(3, 1, 2)).toEqual([true, 0.5])
+    for (const value of [3.1, 0.9]) expect(tried(3, 1, value)).toEqual([false, 7])
+    expect(tried(1, 3, 2)).toEqual([false, 7])
+    expect(tried(1, 1, 1)).toEqual([false, 7])
   })
   it('is found at its ends for values beyond them, and at its begin where it does not fall', () => {
     const into = new Float64Array(1)
@@ -384,6 +433,12 @@ describe('a medium between its two curves', () => {
     n: 1.8,
   })
   const scan = scanOf(mediumTable(medium), mediumTable(wetter))
+  it('is scaled to ends a hair beyond its curves: a hundred thousandth below, a billionth above', () => {
+    expect(scan.driest).toBeCloseTo(0.1 - 1e-5, 12)
+    expect(scan.fullest - 0.9).toBeCloseTo(1e-9, 14)
+    // So that a full medium is on the wetting curve of a share that is a number.
+    expect(wettingShare(scan, 0, 0.9)).toBeCloseTo(1, 6)
+  })
   it('is on the main curves at a share of one, and passes through the point of its share', () => {
     fc.assert(
       fc.property(number(0.2, 1000), number(0, 1), (suction, part) => {

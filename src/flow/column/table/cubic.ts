@@ -2,6 +2,10 @@
 const MAX_MOVES = 60
 const CLOSE = 1e-8
 
+/** The same of a search that cubes its misses. */
+const QUICK_MOVES = 3
+const QUITE_CLOSE = 0.01
+
 /** Writes down the cubic over one cell of length 1 from its values and slopes at both ends. */
 export function hermite(
   into: Float64Array,
@@ -56,4 +60,30 @@ export function placeIn(cubics: Float64Array, c: number, values: Float64Array, i
     if (close) break
   }
   into[i] = x
+}
+
+/** The same by Halley's method from the chord, in a fraction of the time; tells whether it came there, and puts down nothing where it did not. */
+export function placeAtOnce(
+  cubics: Float64Array,
+  c: number,
+  values: Float64Array,
+  into: Float64Array,
+  i: number,
+): boolean {
+  const value = values[i]!
+  const first = cubics[c + 1]!
+  const second = cubics[c + 2]!
+  const third = cubics[c + 3]!
+  let x = (value - cubics[c]!) / (first + second + third)
+  for (let k = 0; k < QUICK_MOVES && x >= 0 && x <= 1; k++) {
+    const slope = first + x * (2 * second + x * 3 * third)
+    const newton = (cubics[c]! - value + x * (first + x * (second + x * third))) / slope
+    const move = newton / (1 - (newton * (second + 3 * third * x)) / slope)
+    x -= move
+    if (Math.abs(move) < QUITE_CLOSE && slope < 0) {
+      into[i] = x
+      return true
+    }
+  }
+  return false
 }

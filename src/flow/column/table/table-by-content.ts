@@ -1,4 +1,4 @@
-import { cubicAt, cubicSlopeAt, placeIn } from './cubic.js'
+import { cubicAt, cubicSlopeAt, placeAtOnce, placeIn } from './cubic.js'
 import type { NodeValues } from './node-values.js'
 import type { TableEnds } from './table-ends.js'
 import { CONDUCTIVITY, CONTENT, DRIEST, FILM, POTENTIAL, ROW, type TableRows, WETTEST } from './table-rows.js'
@@ -7,9 +7,6 @@ import { CONDUCTIVITY, CONTENT, DRIEST, FILM, POTENTIAL, ROW, type TableRows, WE
 const FARTHEST = 7
 /** Rows over which the one that holds a content is looked for step by step. */
 const WALK = 8
-/** Moves of a search within a row, and its move, in rows, of which the next would be no more than its third power. */
-const MOVES = 3
-const CLOSE = 0.01
 
 /**
  * Reads a medium by what it holds: puts the suction at which it holds each water content in the place of another, near which it is looked for
@@ -40,7 +37,8 @@ export function readerByContent(
         const r = rowOf(table, content, near >= WETTEST && near < DRIEST ? rowAt(near) : -1)
         const perLength = rows[r + 1]!
         if (perLength > 0) {
-          place(rows, r + CONTENT, contents, suctions, i)
+          const at = r + CONTENT
+          if (!placeAtOnce(rows, at, contents, suctions, i)) placeIn(rows, at, contents, suctions, i)
           const x = suctions[i]!
           suctions[i] = rows[r]! + x / perLength
           capacity[i] = -perLength * cubicSlopeAt(rows, r + CONTENT, x)
@@ -75,24 +73,4 @@ function rowOf({ rows, count }: TableRows, content: number, near: number): numbe
     else above = middle
   }
   return low * ROW
-}
-
-/** Puts down where in its row a content stands: by Halley's method, or the patient way where that goes astray. */
-function place(rows: Float64Array, c: number, contents: Float64Array, into: Float64Array, i: number): void {
-  const content = contents[i]!
-  const first = rows[c + 1]!
-  const second = rows[c + 2]!
-  const third = rows[c + 3]!
-  let x = (content - rows[c]!) / (first + second + third)
-  for (let k = 0; k < MOVES && x >= 0 && x <= 1; k++) {
-    const slope = first + x * (2 * second + x * 3 * third)
-    const newton = (rows[c]! - content + x * (first + x * (second + x * third))) / slope
-    const move = newton / (1 - (newton * (second + 3 * third * x)) / slope)
-    x -= move
-    if (Math.abs(move) < CLOSE && slope < 0) {
-      into[i] = x
-      return
-    }
-  }
-  placeIn(rows, c, contents, into, i)
 }
