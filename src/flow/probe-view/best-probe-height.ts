@@ -108,8 +108,8 @@ type Course = readonly { duration: Duration; shot: boolean; mean: WaterContent; 
 
 function viewOf(height: Length, i: number, course: Course): ProbeHeightView {
   const offs = course.map(({ readings, mean }) => readings[i]! - mean)
-  const before = offs.filter((_, k) => !course[k]?.shot && (course[k + 1]?.shot ?? false))
-  const after = offs.filter((_, k) => course[k]?.shot)
+  const before = offs.filter((_, k) => !course[k]!.shot && (course[k + 1]?.shot ?? false))
+  const after = offs.filter((_, k) => course[k]!.shot)
   // Where there is no such interval, what holds for all of them.
   const [all, dry, wet] = [offs, before, after].map((some) => biasAndSpread(some.length > 0 ? some : offs))
   return {

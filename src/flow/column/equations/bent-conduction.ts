@@ -24,9 +24,9 @@ export function bendConduction(grid: ColumnGrid, points: Points, terms: ColumnTe
     const p = e + layers[e]!
     const below = conductivity[p]!
     const above = conductivity[p + 1]!
-    const total = below + above
+    const total = Math.max(below + above, NOTHING)
     const apart = suction[p + 1]! - suction[p]!
-    if (!(trust[e]! > 0 && total > NOTHING && Math.abs(apart) > LEVEL)) continue
+    if (!(trust[e]! > 0 && Math.abs(apart) > LEVEL)) continue
     // Inverses, for each is wanted more than once, and a division takes as long as several products.
     const perApart = 1 / apart
     const perTotal = 1 / total

@@ -39,9 +39,9 @@ function shareFilling({ share }: ElementFilling, grid: ColumnGrid, points: Point
   const { conductivity, conductivitySlope } = points.at
   for (let e = 0; e < share.length; e++) {
     const p = e + layers[e]!
-    const total = conductivity[p]! + conductivity[p + 1]!
+    const total = Math.max(conductivity[p]! + conductivity[p + 1]!, NOTHING)
     const slopes = conductivitySlope[p]! + conductivitySlope[p + 1]!
-    const x = total > NOTHING ? (-slopes * lengths[e]!) / (2 * total) : 0
+    const x = (-slopes * lengths[e]!) / (2 * total)
     // Half of it goes with the rate at either end.
     share[e] = (terms.trust[e]! * (lowerHalves[e]! + upperHalves[e]!) * x) / (4 * (3 + (x * x) / 5))
   }
