@@ -9,6 +9,7 @@ import { errorOfStep } from '../../src/flow/column/step/step-correction.js'
 import { stepWork } from '../../src/flow/column/step/step-work.js'
 import { mediumTable } from '../../src/flow/column/table/medium-table.js'
 import { nodeValues } from '../../src/flow/column/table/node-values.js'
+import { tableRows } from '../../src/flow/column/table/table-rows.js'
 import { richardsColumn } from '../../src/flow/richards-column.js'
 import { prepare, transportOf } from '../../src/flow/salt/transport.js'
 import { solveTridiagonal } from '../../src/numerics/tridiagonal.js'
@@ -38,7 +39,7 @@ describe.each([
     return into
   }
   const WET = [0.01, 0.05, 0.0999]
-  const ROWS = [0.1, 0.3, 1.7, 5, 11.9, 12.1, 40, 333, 2500, 7e4, 9e6]
+  const ROWS = [0.1, 0.3, 1.7, 5, 11.9, 12.1, 14.8, 15.3, 15.8, 16.2, 17, 40, 333, 2500, 7e4, 9e6]
   it('loses a ten-millionth of its volume with every e-fold beyond the driest row', () => {
     const beyond = [1, Math.E, Math.E ** 2, 3 * Math.E ** 3].map((fold) => fold * 1e7)
     const { waterContent, capacity, conductivity, conductivitySlope, potential } = read(beyond)
@@ -276,5 +277,14 @@ describe('the steps of a column', () => {
     expect(errorOfStep(work, 30) / Math.max(cells, drain)).toBeCloseTo(1, 8)
     expect(work.control.triedByDrain).toBe(drain > cells)
     for (const [i, one] of all.entries()) expect(work.correction.all[i]).toBeCloseTo(one, 10)
+  })
+})
+
+describe('the rows of a table', () => {
+  it('are as many where a kink lies at the end of a cell as where it lies beside it', () => {
+    const rows = (airEntry: number) =>
+      tableRows(brooksCorey1964({ residual: 0.05, saturated: 0.6, airEntry, lambda: 1.4 } as never)).count
+    expect(rows(16)).toBe(rows(16.01))
+    expect(rows(64)).toBe(rows(63.9))
   })
 })

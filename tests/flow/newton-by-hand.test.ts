@@ -54,6 +54,17 @@ describe('the balance of a stage', () => {
       expect(tried).toEqual([-10, -20])
     }
   })
+  it('is found by a small move along its slopes, which is not looked at again', () => {
+    const { solve, tried } = cells(
+      (s) => -s - 0.01 * (s + 10) ** 2,
+      (s) => -1 - 0.02 * (s + 10),
+    )
+    expect(solve([-10], 10.005, true, 0.01)).toEqual({ done: true, s: [expect.closeTo(-10.005, 12)] })
+    expect(tried).toEqual([-10])
+    // A larger one is.
+    expect(solve([-10], 10.02, true, 0.01).done).toBe(true)
+    expect(tried.slice(1)).toEqual([-10, expect.closeTo(-10.02, 12)])
+  })
   it('is given up after 20 moves that come ever closer to what cannot be, by a bold solver after 14', () => {
     for (const bold of each) {
       // Water of -1/s is never less than nothing.

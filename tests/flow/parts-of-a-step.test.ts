@@ -13,7 +13,7 @@ import { goOn } from '../../src/flow/column/step/step-ends.js'
 import { stepWork } from '../../src/flow/column/step/step-work.js'
 import { richardsColumn } from '../../src/flow/richards-column.js'
 import { conductivityByImages, fromSurface } from '../../src/flow/srivastava-yeh-early.js'
-import { afterRoot } from '../../src/flow/srivastava-yeh-series.js'
+import { afterRoot, conductivityBySeries } from '../../src/flow/srivastava-yeh-series.js'
 
 // Brands say nothing about values; plain numbers keep the cases readable.
 const box = boxContainer({ length: 20, width: 10, height: 10 } as never)
@@ -111,6 +111,27 @@ describe('images of a change of flux', () => {
 })
 
 describe('the series of a change of flux', () => {
+  it.each([
+    [2, 0.2, 0.2],
+    [2, 0.2, 0.4],
+    [2, 1, 0.4],
+    [4, 0.4, 1],
+    [4, 2, 1],
+    [8, 0.8, 2],
+    [8, 0.8, 4],
+    [8, 4, 4],
+  ])('agrees with its images, to what both leave out: a column of %d at %d after %d', (top, height, time) => {
+    // Two solutions of the same problem; the echo from the bottom is far more than what is left out.
+    for (const [before, since] of [
+      [0.1, 0.5],
+      [0.6, 0.2],
+    ] as const) {
+      const column = { height: top, bottom: 1, before, since }
+      const [early, late] = [conductivityByImages(column, height, time), conductivityBySeries(column, height, time)]
+      expect(Math.abs(early.value - late.value)).toBeLessThanOrEqual(early.error + late.error)
+      expect(early.error + late.error).toBeLessThan(1e-2 * fromSurface(top + height, time).value)
+    }
+  })
   it('has behind a root a bound of what all further ones bring, and a close one where that is little', () => {
     for (const [top, time, n, most] of [
       [2, 0.5, 1, 2],

@@ -139,6 +139,14 @@ describe('the curves of a column', () => {
       expect(passes(i, 18, 3)).toBe(true)
       expect(passes(i, 18, 1)).toBe(false)
     }
+    // At its turn it is on the drying curve, and on the other as soon as it is wetter.
+    for (const i of [0, 4])
+      expect([passes(i, 20, -1), passes(i, 20, 1), passes(i, 22, -2), passes(i, 18, 2)]).toEqual([
+        true,
+        false,
+        false,
+        true,
+      ])
     // A middle passes where the mean of both does.
     const both = (i: number, s: readonly number[], move: readonly number[]) =>
       passesTurn(history, grid, Float64Array.from(s), Float64Array.from(move), i)
@@ -196,12 +204,16 @@ describe('the onset of a drain', () => {
     expect(behind).toBeCloseTo((1 - golden) * (0.6 / 8) ** (2 / 3), 10)
     expect(at(-1, 0, 2).share).toBeCloseTo((1.01 * 1) / 2, 10)
     expect(at(-3, 1, 1).share).toBeCloseTo((1.01 * (3 - Math.sqrt(5))) / 2, 10)
+    // 3 - t - t² is zero at half of √13 - 1.
+    expect(at(-1, -1, 2, { begin: 3 }).share).toBeCloseTo((1.01 * (Math.sqrt(13) - 1)) / 4, 10)
   })
   it('is where the chord is zero, if the suction did not fall at first', () => {
     // From 1 to 0.5 at the first stage: zero at twice that time.
     expect(at(0, 0, 1, { middle: 0.5, end: -1 }).share).toBeCloseTo(1.01 * 2 * STAGE, 10)
     expect(at(2, 0, 1, { middle: 0.4, end: -1 }).share).toBeCloseTo((1.01 * STAGE) / 0.6, 10)
     expect(at(0, 0, 1, { middle: 1.5, end: -1 }).share).toBe(0)
+    // From 3 to 2: zero at three times that time.
+    expect(at(0, 0, 1, { begin: 3, middle: 2, end: -1 }).share).toBeCloseTo(1.01 * 3 * STAGE, 10)
   })
   it('comes from the rate where it was over at the first stage, not beyond that', () => {
     expect(at(-10, 0, 1, { middle: -0.1, end: -1 }).share).toBeCloseTo(1.01 * 0.1, 10)

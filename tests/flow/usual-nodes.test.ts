@@ -12,6 +12,7 @@ import {
   waterContent,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
+import { usualNodes } from '../../src/flow/column/grid/usual-nodes.js'
 
 /** Invented media in a bag: pores of many sizes, and pores that are nearly all of one size. */
 const bag = boxContainer({ length: centimetres(100), width: centimetres(20), height: centimetres(14) })
@@ -33,6 +34,23 @@ describe('the nodes of a simulation that is not told how many', () => {
     expect(steep).toBeGreaterThan(40)
     expect(steep).toBeLessThan(61)
     expect(nodesOf(flowOf(0.5, 4))).toBe(61)
+  })
+
+  it('are one for every 0.23 e-folds of a conductivity at rest, from a tenth of the height on', () => {
+    const layer = (height: number, perCm: number) => ({
+      container: boxContainer({ length: 20, width: 20, height } as never),
+      medium: { ...medium(0.1, 1.7), relativeConductivity: (s: number) => Math.exp(-perCm * s) as never },
+    })
+    // 12.6 of 14 cm; below 27 there are 27.
+    expect(usualNodes([layer(14, 0.7)])).toBe(1 + Math.ceil((12.6 * 0.7) / 0.23))
+    expect(usualNodes([layer(14, 0.46)])).toBe(27)
+    expect(usualNodes([layer(14, 0.49)])).toBe(28)
+    // The upper of two layers of 10 cm falls by more than the lower from 2 cm on, and twenty nodes lie in each.
+    expect(usualNodes([layer(10, 0.4), layer(10, 0.4)])).toBe(1 + Math.ceil((2 * 4) / 0.23))
+    expect(usualNodes([layer(10, 0.5), layer(10, 0)])).toBe(1 + Math.ceil((2 * 4) / 0.23))
+    // Below a billionth nothing counts: 20.7 e-folds.
+    expect(usualNodes([layer(14, 0.1), layer(60, 2)])).toBe(27)
+    expect(usualNodes([layer(140, 0.7)])).toBe(1 + Math.ceil((Math.log(1e9) - 9.8) / 0.23))
   })
 
   it('are as many as can be where a medium conducts nothing any more', () => {
