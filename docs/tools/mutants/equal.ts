@@ -179,13 +179,6 @@ export const EQUAL_CHANGES: readonly EqualChange[] = [
     why: 'both sides are treated alike: only their names change places',
   },
   {
-    path: 'src/record/compare/compare-probes.ts',
-    line: 'const usual = others.length > 0 ? medianInPlace(others) : Number.NaN',
-    was: 'others.length > 0',
-    becomes: 'true',
-    why: 'the median of nothing is no number',
-  },
-  {
     path: 'src/flow/column/equations/uptake.ts',
     line: 'return s < h2 ? (s - h1) / (h2 - h1) : 1',
     was: 's < h2',
