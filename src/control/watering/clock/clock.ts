@@ -3,8 +3,8 @@ import { type Hours, sharesEnough } from '../settings/hours.js'
 import type { WateringClock } from '../state/state.js'
 import { clockAdvance, isRefused } from './clock-advance.js'
 import { isCaughtUp, maxSame, passRun } from './equal-moments.js'
-import { knowsPace } from './known-pace.js'
-import { atNewPace, HIDES, LONGS, learntFrom, NOT_LONGER, passLonger } from './rarer-decisions.js'
+import { knowsPace, maxStep } from './known-pace.js'
+import { atNewPace, LONGS, learntFrom, passLonger, passStep } from './rarer-decisions.js'
 import { owedAfter, paidBack } from './trembling-clock.js'
 
 /** Longest step that is believed before the pace is known: no zone is decided on less often than hourly. Own judgement. Unit: s. */
@@ -38,11 +38,6 @@ function isTooFar(clock: WateringClock, step: number): boolean {
   if (isCaughtUp(clock, step)) return false
   const decisions = clock.same <= maxSame(clock) ? clock.same + 1 : 1
   return step > maxStep(decisions * clock.pace)
-}
-
-/** Longest step that is believed once the pace is known: eight decisions, and a minute where they come faster. Own judgement. Unit: s. */
-export function maxStep(pace: number): number {
-  return Math.max(60, 8 * pace)
 }
 
 /**
@@ -90,12 +85,11 @@ function ran(clock: WateringClock, now: number, step: number, hours: readonly Ho
     steady >= 3 &&
     (Math.abs(apart) <= MENDED ||
       (steady >= 20 && elapsed - clock.agreed >= BELIEVED && !sharesEnough(hours, apart) && !isRefused(clock)))
-  const { longer, longs } = step > HIDES * (clock.same + 1) * clock.pace ? passLonger(clock, step) : NOT_LONGER
+  const { longer, longs } = passStep(clock, step)
   return {
     raw: now,
     elapsed,
     base: mended ? now - elapsed + lent : clock.base,
-    // Decisions that fail as they open the valve are followed by one that opens nothing: steps that hide them are not alike in a row.
     ...(longs >= LONGS ? learntFrom(longer) : { ...learntPace(clock, made), longer, longs }),
     steady,
     stalls: 0,

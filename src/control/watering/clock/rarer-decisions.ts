@@ -1,5 +1,5 @@
 import type { WateringClock } from '../state/state.js'
-import { knowsPace, STEPS_ALIKE } from './known-pace.js'
+import { knowsPace, maxStep, STEPS_ALIKE } from './known-pace.js'
 
 /**
  * So many steps in a row that are alike are no leaps, but decisions that became rarer: a clock that leaps does not leap four times by the same. Own
@@ -8,7 +8,9 @@ import { knowsPace, STEPS_ALIKE } from './known-pace.js'
 export const LONGS = 4
 /** A step of so many paces hides a decision. Half of one is early or late. */
 export const HIDES = 1.5
-export const NOT_LONGER = { longer: 0, longs: 0 } as const
+/** No more decisions come in one burst: a clock that leaps among more is no burst. Own judgement. */
+const BURST = 8
+const NOT_LONGER = { longer: 0, longs: 0 } as const
 /** Steps are alike within this share of them: own judgement. */
 const ALIKE = 0.25
 /** No zone is decided on less often. Own judgement. Unit: s. */
@@ -20,6 +22,16 @@ export function passLonger(clock: WateringClock, step: number): Pick<WateringClo
   if (!knowsPace({ paces }) || step <= 0 || step > RAREST) return NOT_LONGER
   if (longs === 0 || Math.abs(step - longer) > ALIKE * longer) return { longer: step, longs: 1 }
   return { longer, longs: longs + 1 }
+}
+
+/**
+ * The same at a step that is believed. Decisions that fail as they open the valve are followed by one that opens nothing: steps that hide one are not alike
+ * in a row. Steps that are too long to be believed may have short ones in between: decisions come in bursts, as where each message asks for one.
+ */
+export function passStep(clock: WateringClock, step: number): Pick<WateringClock, 'longer' | 'longs'> {
+  if (step > HIDES * (clock.same + 1) * clock.pace) return passLonger(clock, step)
+  const isBurst = clock.steady < BURST && clock.longer > maxStep(clock.pace)
+  return isBurst ? { longer: clock.longer, longs: clock.longs } : NOT_LONGER
 }
 
 /** The clock once decisions are known to come at another pace: it was right, and the count was not. What it went on by meanwhile counts for nothing. */

@@ -1,6 +1,6 @@
-import { clockMode, maxStep } from '../clock/clock.js'
+import { clockMode } from '../clock/clock.js'
 import { clockAdvance, NEAR } from '../clock/clock-advance.js'
-import { knowsPace } from '../clock/known-pace.js'
+import { knowsPace, maxStep } from '../clock/known-pace.js'
 import { HIDES } from '../clock/rarer-decisions.js'
 import type { Limits } from '../settings/checked-settings.js'
 import { inHours } from '../settings/hours.js'
@@ -14,6 +14,8 @@ const KEEPS = 0.9995
 const SCATTER = 1.3
 /** No pause after missing decisions is longer than this and the rest: two decisions of the rarest pace. Unit: s. */
 export const MAX_PAUSE = 7200
+/** No burst is further from the next: more may be an old state. Own judgement. Unit: s. */
+const MAX_BURST = 1500
 /** In a gap of this length there may have been allowed hours, whatever the hours before and after. Unit: s. */
 const LONG = 21600
 
@@ -26,7 +28,10 @@ export function gapBefore(before: WateringClock, clock: WateringClock): number {
   if (before.steady < 3 && clockMode(clock) === 'counts') return 0
   if (step < 0) return -step
   const usual = (before.same + 1) * before.pace
-  return Math.max(0, step - Math.min(4 * usual, usual + 600))
+  // Decisions that come in bursts leave gaps that are usual for them.
+  const burst = Math.min(maxStep(usual), SCATTER * before.uneven * usual, MAX_BURST)
+  const known = Math.max(Math.min(4 * usual, usual + 600), burst)
+  return Math.max(0, step - known)
 }
 
 /** Whether the clock steps back from a leap to the time that was counted meanwhile: no time is unknown then. */
@@ -50,7 +55,7 @@ function usualPace({ pace }: WateringClock, tally: WateringTally): number {
 function couldOpen({ clock: before, valve }: WateringState, clock: WateringClock, limits: Limits): boolean {
   const passed = (clock.raw ?? 0) - (before.raw ?? 0)
   const end = valve.opened === null ? valve.closed : valve.opened + valve.duration
-  if (before.base === null || before.elapsed + passed < end + limits.rest) return false
+  if (before.base === null || before.elapsed + passed < end + Math.max(limits.rest, limits.lag)) return false
   const local = before.base + before.elapsed + limits.ahead
   return passed > LONG || inHours(limits.hours, local, 0, 0) || inHours(limits.hours, local + passed, 0, 0)
 }
