@@ -224,6 +224,7 @@ function probeSound(probe: Loose<WateringProbe>, elapsed: number): boolean {
     inRange(probe.fall, 0, 1) &&
     nullOr(probe.before, -1, 2) &&
     inRange(probe.beforeAt, -AGES, elapsed) &&
+    nullOr(probe.peak, -1, 2) &&
     isCount(probe.misses, 48) &&
     nullOr(probe.fellFrom, -1, 2) &&
     typeof probe.latched === 'boolean'

@@ -102,6 +102,7 @@ function freshProbe(): WateringProbe {
     fall: 0,
     before: null,
     beforeAt: 0,
+    peak: null,
     misses: 0,
     fellFrom: null,
     latched: false,

@@ -2,7 +2,7 @@ import type { Limits } from '../settings/checked-settings.js'
 import type { WateringInput } from '../state/input.js'
 import type { WateringProbe, WateringState } from '../state/state.js'
 import { type Moment, type ProbeView, takeReading, viewProbe } from './probes.js'
-import { judgeRise, shownBy, watchFall } from './rises.js'
+import { judgeRise, shownBy, watchFall, watchPeak } from './rises.js'
 
 /** Takes readings into what is known of the probes, and judges which of them saw the last shot. */
 export function lookAtProbes(
@@ -30,6 +30,7 @@ export function lookAtProbes(
     if (valve.opened === null) {
       const rose = shownBy(probe, view, valve.closed, limits)
       if (rose !== null) shown = Math.max(rose, shown ?? rose)
+      probe = watchPeak(probe, offset, valve.closed)
       probe = watchFall(judgeRise(probe, view, valve.closed, meter, limits), view, limits)
     }
     next.push(probe)

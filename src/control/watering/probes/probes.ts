@@ -80,6 +80,7 @@ export function takeReading(
     fall: probe.fall,
     before: probe.before,
     beforeAt: probe.beforeAt,
+    peak: probe.peak,
     misses: probe.misses,
     fellFrom,
     latched: probe.latched,
@@ -121,7 +122,7 @@ function doubtOf(probe: WateringProbe, elapsed: number, limits: Limits): Waterin
 }
 
 /** Median of the newest readings, of those after the last shot where there are some. */
-function medianOf({ values, times }: WateringProbe, offset: number, since: number): number | null {
+export function medianOf({ values, times }: WateringProbe, offset: number, since: number): number | null {
   const newest = times[0]
   if (newest === undefined) return null
   let count = 1

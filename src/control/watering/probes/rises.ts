@@ -1,6 +1,6 @@
 import type { Limits } from '../settings/checked-settings.js'
 import type { WateringProbe } from '../state/state.js'
-import type { ProbeView } from './probes.js'
+import { medianOf, type ProbeView } from './probes.js'
 
 /** A rise of a smaller share of what the shot should bring is none: two or three times the scatter of a median where a shot brings 0.02 m³/m³. */
 const SHARE = 0.2
@@ -15,7 +15,15 @@ const LONG = 7200
 export function beforeShot(probe: WateringProbe, view: ProbeView, limits: Limits): WateringProbe {
   if (view.seen === null) return probe
   const known = withFall(probe, view.seen, view.measured, SHORT, limits)
-  return { ...known, before: view.seen, beforeAt: view.measured }
+  return { ...known, before: view.seen, beforeAt: view.measured, peak: null }
+}
+
+/** Remembers the highest that a probe said since a shot ended: at noon plants may have drunk it before it is judged. */
+export function watchPeak(probe: WateringProbe, offset: number, closed: number): WateringProbe {
+  const { before, measured, peak, probation } = probe
+  if (before === null || probation > 0 || measured < closed) return probe
+  const level = medianOf(probe, offset, closed)
+  return level === null || (peak !== null && level <= peak) ? probe : { ...probe, peak: level }
 }
 
 /** How fast a probe falls between shots; seldom renewed, so that noise does not tell it. */
@@ -57,14 +65,15 @@ export function judgeRise(
 ): WateringProbe {
   const { before } = probe
   if (before === null || view.seen === null || view.measured < closed + limits.lag) return probe
-  const judged = { ...probe, before: null, anchor: view.seen, anchorAt: view.measured }
+  const judged = { ...probe, before: null, peak: null, anchor: view.seen, anchorAt: view.measured }
   // A full container drains what it is given.
   if (before >= limits.upper) return judged
   // A small part of a shot is lost in the scatter.
   if (meter.isPart) return judged
   const passed = Math.max(0, view.measured - probe.beforeAt)
   const used = probe.fall * passed
-  const saw = view.seen - before + used >= (SHARE * limits.shot) / limits.substrate
+  const rose = Math.max(view.seen + used, probe.peak ?? view.seen) - before
+  const saw = rose >= (SHARE * limits.shot) / limits.substrate
   // Where decisions come seldom, plants may have drunk the shot before the next one.
   if (!saw && (passed * limits.usual) / DAYLIGHT > DRUNK * limits.shot) return judged
   // A probe that has agreed with the meter need not see water that the meter did not see either.

@@ -22,9 +22,12 @@ export interface WateringInput {
   readonly readings: readonly WateringReading[]
   /** Whether somebody works on the zone. Only `false` lets water flow. */
   readonly locked: boolean
-  /** Counter of a flow meter, where there is one: all that has ever run through it. Unit: L. */
+  /**
+   * Counter of a flow meter, where there is one: all that has ever run through it. Leave it out where it counts in steps of more than half a shot: it would
+   * tell of openings without flow, and of others with too much. Unit: L.
+   */
   readonly metered?: Volume
-  /** Counter of drain, where there is one: all that has ever run out. Unit: L. */
+  /** Counter of drain, where there is one: all that has ever run out, in steps of no more than half a shot. Unit: L. */
   readonly drained?: Volume
   /** Water that somebody gave by hand since the decision before: it counts in the limit of a day like any other. Unit: L. Range: [0, ∞). */
   readonly byHand?: Volume

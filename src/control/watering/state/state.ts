@@ -136,6 +136,8 @@ export interface WateringProbe {
   /** Level before the last opening, and when it was measured. */
   readonly before: number | null
   readonly beforeAt: number
+  /** Highest level since. */
+  readonly peak: number | null
   /** Shots not seen beyond shots seen. */
   readonly misses: number
   /** Level from which it fell faster than plants can drink. */
