@@ -26,6 +26,7 @@ const folder = fileURLToPath(new URL('../../out', import.meta.url))
 mkdirSync(folder, { recursive: true })
 const seen = new Map<string, number>()
 let calls = 0
+const called = new Set<string>()
 let first = Number(asked.from)
 const until = Date.now() + 60_000 * minutes
 process.stdout.write(`seed ${seed}, ${minutes} minutes\n`)
@@ -33,7 +34,7 @@ while (Date.now() < until) {
   await untilItHangs()
   first += 1_000_000
 }
-process.stdout.write(`${calls} calls, ${seen.size} kinds of faults\n`)
+process.stdout.write(`${calls} calls of ${called.size} functions, ${seen.size} kinds of faults\n`)
 process.exit(seen.size > 0 ? 1 : 0)
 
 function untilItHangs(): Promise<void> {
@@ -46,6 +47,7 @@ function untilItHangs(): Promise<void> {
   worker.on('message', (message: { name?: string; trial?: number; find?: Find }) => {
     if (message.find) return keep(message.find)
     calls++
+    called.add(message.name!)
     last = { name: message.name!, trial: message.trial!, at: Date.now() }
   })
   return new Promise((resolve) => {
