@@ -5,6 +5,7 @@ import {
   forecastBySlidingFit,
   hourlyReferenceETAsce2005,
   hourlySeriesAsce2005,
+  solarHourFao56,
   thinStandCoefficient,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
@@ -130,6 +131,65 @@ describe('hours of a station', () => {
   it('are refused, not missing, where two readings are without end', () => {
     expect(row(20, 1, Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY)).toMatchObject({ missing: 0, refused: 1 })
     expect(row(20, 1, Number.NaN, 2)).toMatchObject({ missing: 1, refused: 0 })
+  })
+  it('take the wind of 2 m as it is, as a single hour does', () => {
+    const single = hourlyReferenceETAsce2005({
+      latitude: 40,
+      longitude: 0,
+      zoneLongitude: 0,
+      elevation: 0,
+      day: 172,
+      middle: 12.5 * 3600,
+      temperature: 20,
+      vapourPressure: 1,
+      solar: 2,
+      wind: { speed: 2, height: 200 },
+    } as never)
+    // The profile would make 2.0004 m/s of 2.
+    expect(row(20, 1, 2, 2).tall[0]! / single.tall).toBeCloseTo(1, 10)
+  })
+  it('change their day at midnight of the sun, where it shines at midnight', () => {
+    const hours = 48
+    const list = (value: number) => new Float64Array(hours).fill(value)
+    const [short, tall] = [list(0), list(0)]
+    const site = { latitude: 86, longitude: 0, elevation: 0, windHeight: 200 }
+    // From 9 June 2021, 0:00 UTC: days 160 and 161, the sun above 18 degrees throughout.
+    const start = 1_623_196_800
+    const weather = { temperature: 2, vapourPressure: 0.5, solar: 1 }
+    const columns = { temperature: list(2), vapourPressure: list(0.5), solar: list(1), wind: list(3) }
+    hourlySeriesAsce2005({ site, start, ...columns, short, tall } as never)
+    for (let i = 0; i < hours; i++) {
+      const single = hourlyReferenceETAsce2005({
+        ...site,
+        zoneLongitude: 0,
+        day: 160 + Math.floor(i / 24),
+        middle: ((i % 24) + 0.5) * 3600,
+        ...weather,
+        wind: { speed: 3, height: 200 },
+      } as never)
+      expect(short[i]! / single.short, String(i)).toBeCloseTo(1, 10)
+    }
+  })
+  it('are told of light without sun from the end of the hour in which it sets', () => {
+    const { seasonalCorrection } = solarHourFao56({
+      latitude: 0,
+      longitude: 0,
+      zoneLongitude: 0,
+      day: 172,
+      middle: 43_200,
+    } as never)
+    // On the equator the sun sets six hours behind noon, and four minutes of time are a degree.
+    const lit = (minutes: number) =>
+      hourlySeriesAsce2005({
+        site: { latitude: 0, longitude: minutes / 4 - seasonalCorrection / 240, elevation: 0, windHeight: 200 },
+        // 21 June 2021, 17:30 to 18:30 UTC.
+        start: 1_624_233_600 + 17.5 * 3600,
+        ...Object.fromEntries(['temperature', 'solar', 'wind'].map((name) => [name, Float64Array.of(1)])),
+        vapourPressure: Float64Array.of(0.5),
+        short: new Float64Array(1),
+        tall: new Float64Array(1),
+      } as never).lightWithoutSun
+    expect([29.5, 30.5].map(lit)).toEqual([0, 1])
   })
   it('are brighter than a clear sky from 1.15 times its light and 0.03 MJ/m² on, as a single hour says', () => {
     const single = hourlyReferenceETAsce2005({

@@ -1,13 +1,18 @@
 import fc from 'fast-check'
 import {
   celsius,
+  dailyReferenceETAsce2005,
   dayOfYear,
+  type HourlyReferenceETAsce,
+  hourlyReferenceETAsce2005,
   hourlyReferenceETFao56,
   hours,
+  kilopascals,
   latitude,
   leafAreaFromCover,
   leafResistanceStanghellini1987,
   longitude,
+  megajoulesPerSquareMetreDay,
   megajoulesPerSquareMetreHour,
   metres,
   metresAboveSeaLevel,
@@ -134,6 +139,59 @@ describe('hourly grass reference, FAO 56 Eq. 53, transcribed a second time', () 
       agrees(plain.aerodynamicPart, above / below(0.34))
       agrees(split.aerodynamicPart, above / below(dayNight))
     }
+  })
+})
+
+describe('standardized reference, ASCE-EWRI 2005, transcribed a second time', () => {
+  // Public code that cites Eq. 1 to 45 and Table 1: 37 and 66 by the hour, 900 and 1600 by the day; 4.901e-9 and 2.042e-10; 273.16 where it
+  // radiates, 273 in Eq. 1; the cloudiness of a ratio between 0.3 and 1.
+  const site = { latitude: latitude(40.41), elevation: metresAboveSeaLevel(1462.4), day: dayOfYear(183) }
+  const cloudiness = (ratio: number) => 1.35 * Math.max(0.3, Math.min(ratio, 1)) - 0.35
+  const away = (ea: number) => 0.34 - 0.14 * Math.sqrt(ea)
+  type Steps = Pick<HourlyReferenceETAsce, 'slope' | 'psychrometricConstant' | 'windSpeed' | 'deficit'>
+  const reference = (steps: Steps, t: number, energy: number, top: number, below: number) =>
+    (0.408 * steps.slope * energy +
+      ((steps.psychrometricConstant * top) / (t + 273)) * steps.windSpeed * steps.deficit) /
+    (steps.slope + steps.psychrometricConstant * (1 + below * steps.windSpeed))
+  it.each([
+    ['high sun', 12.5, 3.1],
+    ['half a sun', 12.5, 1.5],
+    ['clouds', 12.5, 0.5],
+    ['night', 1.5, 0],
+  ])('an hour: %s', (_, middle, solar) => {
+    const hour = hourlyReferenceETAsce2005({
+      ...site,
+      longitude: longitude(-104.78),
+      zoneLongitude: longitude(-105),
+      middle: hours(middle),
+      temperature: celsius(17),
+      vapourPressure: kilopascals(1.1),
+      solar: megajoulesPerSquareMetreHour(solar),
+      wind: { speed: metresPerSecond(3.3), height: metres(3) },
+      relativeShortwaveBeforeSunset: 0.9,
+    })
+    const ratio = solar === 0 ? 0.9 : solar / hour.clearSky
+    const net = 0.77 * solar - 2.042e-10 * (17 + 273.16) ** 4 * away(1.1) * cloudiness(ratio)
+    const lit = net > 0
+    expect(lit).toBe(solar > 0.3)
+    agrees(hour.netRadiation, net)
+    agrees(hour.short, reference(hour, 17, net * (lit ? 0.9 : 0.5), 37, lit ? 0.24 : 0.96))
+    agrees(hour.tall, reference(hour, 17, net * (lit ? 0.96 : 0.8), 66, lit ? 0.25 : 1.7))
+  })
+  it('a day', () => {
+    const day = dailyReferenceETAsce2005({
+      ...site,
+      maxTemperature: celsius(32.4),
+      minTemperature: celsius(10.9),
+      vapourPressure: kilopascals(1.27),
+      solar: megajoulesPerSquareMetreDay(22.4),
+      wind: { speed: metresPerSecond(1.94), height: metres(3) },
+    })
+    const black = (4.901e-9 * ((32.4 + 273.16) ** 4 + (10.9 + 273.16) ** 4)) / 2
+    const net = 0.77 * 22.4 - black * away(1.27) * cloudiness(22.4 / day.clearSky)
+    agrees(day.netRadiation, net)
+    agrees(day.short, reference(day, 21.65, net, 900, 0.34))
+    agrees(day.tall, reference(day, 21.65, net, 1600, 0.38))
   })
 })
 

@@ -106,6 +106,19 @@ export const UNNOTICEABLE: readonly Unnoticeable[] = [
     why: 'two ends that were halved so often are neighbours',
   },
   {
+    path: 'src/demand/reference/hourly-series-asce-2005.ts',
+    line: 'const omega = aroundNoon((Math.PI / 12) * ((seconds - day * 86400) / 3600 + correction - 12))',
+    numbers: ['12', '86400'],
+    kinds: ['sign'],
+    why: 'days more or less are the same angle, and an hour before noon sees as much of the sun as one behind it',
+  },
+  {
+    path: 'src/water/permittivity-iapws-r8.ts',
+    line: 'const DIPOLE = 6.138e-30',
+    kinds: ['sign'],
+    why: 'it meets a square',
+  },
+  {
     path: 'src/flow/drainage-times.ts',
     line: '((drainable / input.container.volume) * input.container.height * 360) / input.saturatedConductivity,',
     kinds: ['digit'],
