@@ -88,6 +88,8 @@ describe('temperature factors', () => {
       [35.3, 0.817],
     ] as const)
       expect(Math.abs(ecTemperatureFactorIso7888(at(t)) - printed)).toBeLessThan(0.0016)
+    // The last row is as its print says at its end.
+    expect(ecTemperatureFactorIso7888(at(35.3))).toBeCloseTo(0.817, 9)
   })
   it('refuse what their sources do not cover', () => {
     expectDomainError(() => ecTemperatureFactorIso7888(at(36)), { quantity: 'temperature', min: 0, max: 35.9 })

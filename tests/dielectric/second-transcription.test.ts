@@ -1,9 +1,13 @@
 import {
   type AmountConcentration,
+  apparentPermittivityLossy,
   centimetres,
   conductivityOnsager1927,
+  decisiemensPerMetre,
   demalPotassiumChloride,
+  gigahertz,
   inSeconds,
+  type MeasuredEC,
   molalPotassiumChloride,
   permittivity,
   permittivityFromTravelTime,
@@ -41,6 +45,15 @@ describe('potassium chloride made up by mass of solution', () => {
     const demal = (t: number) => demalPotassiumChloride({ solution, temperature: t as Temperature })
     const molal = (t: number) => molalPotassiumChloride({ molality, temperature: t as Temperature })
     expect(demal(0) / demal(25) / (molal(0) / molal(25))).toBeCloseTo(1, 2)
+  })
+})
+
+describe('the electric constant', () => {
+  it('is that of CODATA 2018: one over 1.25663706212e-6 N/A² and the square of the speed of light', () => {
+    const medium = { real: 1, loss: 0, conductivity: decisiemensPerMetre<MeasuredEC>(10), frequency: gigahertz(1) }
+    // 1 S/m at 1 GHz in a real part of one.
+    const { lossTangent } = apparentPermittivityLossy(medium)
+    expect((lossTangent * 2 * Math.PI * 1e9) / (1.25663706212e-6 * 299_792_458 ** 2)).toBeCloseTo(1, 11)
   })
 })
 
