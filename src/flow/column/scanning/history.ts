@@ -65,8 +65,7 @@ export function forget({ drying, wetting, turn, wets, stale }: ColumnHistory, on
 /** Lets every point remember where it came by. */
 export function follow(history: ColumnHistory, { boundaries }: ColumnGrid, suctions: Float64Array): void {
   const { scans, nodePoints, suction } = history
-  for (let layer = 0; layer < scans.length; layer++) {
-    const scan = scans[layer]
+  for (const [layer, scan] of scans.entries()) {
     if (scan === undefined) continue
     const first = boundaries[layer]!
     const last = boundaries[layer + 1]!
@@ -83,8 +82,7 @@ export function eachPoint(
   { boundaries }: ColumnGrid,
   visit: (scan: Scan, point: number) => void,
 ): void {
-  for (let layer = 0; layer < scans.length; layer++) {
-    const scan = scans[layer]
+  for (const [layer, scan] of scans.entries()) {
     if (scan === undefined) continue
     const [first, last] = [boundaries[layer]!, boundaries[layer + 1]!]
     for (let i = first; i <= last; i++) visit(scan, i + layer)

@@ -51,7 +51,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
       // A last crumb would cost as much as a step.
       if (left < dt * 1.000001) dt = left
       const { done, factor } = tryStep(work, solve, dt, during, passed, onStep)
-      left = left === done ? 0 : left - done
+      left -= done
       if ((done === 0 && !(dt >= MIN_STEP)) || passed.steps > maxSteps) break
       if (passed.steps >= look.at && isHopeless(look, left, limits.maxSteps)) break
       // Behind a step that failed, what made it fail still lies ahead.
