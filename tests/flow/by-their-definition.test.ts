@@ -287,4 +287,26 @@ describe('the rows of a table', () => {
     expect(rows(16)).toBe(rows(16.01))
     expect(rows(64)).toBe(rows(63.9))
   })
+  it('are found by the content at a kink, also where an empty row lies behind it', () => {
+    for (const airEntry of [16, 12]) {
+      const medium = brooksCorey1964({ residual: 0.05, saturated: 0.6, airEntry, lambda: 1.4 } as never)
+      const table = mediumTable(medium)
+      const found = nodeValues(1)
+      for (const near of [-1, 3, airEntry, 20, 500]) {
+        const suctions = Float64Array.of(near)
+        const content = medium.waterContent((1.0001 * airEntry) as never)
+        table.readByContent(Float64Array.of(content), suctions, found, 0, 1)
+        expect(suctions[0]! / airEntry).toBeCloseTo(1.0001, 7)
+        const full = Float64Array.of(near)
+        table.readByContent(Float64Array.of(0.6), full, found, 0, 1)
+        expect(full[0]! / airEntry).toBeLessThanOrEqual(1 + 1e-7)
+        expect(found.waterContent[0]).toBeCloseTo(0.6, 12)
+      }
+    }
+  })
+  it('are parted by kinks in whatever order a medium names them', () => {
+    const named = (...breakpoints: number[]) => tableRows({ ...kinked, breakpoints } as never)
+    expect([...named(100, 12, 1e9, 0.01).kinks]).toEqual([12, 100])
+    expect(named(100, 12).rows).toEqual(named(12, 100).rows)
+  })
 })

@@ -236,6 +236,8 @@ describe('the ends of a column', () => {
   }
   it('let water out at the bottom only under pressure, ten thousand times as willingly as the full medium lets it through a centimetre', () => {
     expect(at(3, 20)).toMatchObject({ drained: 0, drainedSlope: 0, entered: 7 })
+    // A film may begin at no suction.
+    expect(at(0, 20)).toMatchObject({ drained: 0, drainedSlope: -1e4 * 0.02 * 150 })
     expect(at(-0.25, 20)).toMatchObject({ drained: 1e4 * 0.02 * 150 * 0.25, drainedSlope: -1e4 * 0.02 * 150 })
     expect(at(-0.25, 20, { base: 'closed' })).toMatchObject({ drained: 0 })
     expect(at(-0.25, 20, { base: 5 }).drained).toBe(0)

@@ -140,14 +140,18 @@ describe('an element is short enough for parabolas', () => {
 })
 
 describe('a move is small', () => {
-  const small = (s: readonly number[], move: readonly number[], { waterByOwn = [1, 1, 1], bend = 0 } = {}) => {
+  const small = (
+    s: readonly number[],
+    move: readonly number[],
+    { waterByOwn = [1, 1, 1], bend = 0, trusts = 0 } = {},
+  ) => {
     const equations = {
       nodes: 3,
       grid: { volumes: Float64Array.of(100, 100, 100), layers: Uint16Array.of(0, 0) },
       terms: {
         waterByOwn: Float64Array.from(waterByOwn),
-        trustByBelow: new Float64Array(2),
-        trustByAbove: new Float64Array(2),
+        trustByBelow: Float64Array.of(0, trusts),
+        trustByAbove: Float64Array.of(0, 2 * trusts),
       },
       points: { at: { conductivity: Float64Array.of(1, 1, 1), conductivitySlope: Float64Array.of(bend, bend, bend) } },
     }
@@ -160,6 +164,14 @@ describe('a move is small', () => {
     expect(small([20, 20, 20], [0, 0, 1.1])).toBe(false)
     expect(small([20, 20, 20], [3.1, 0, 0], { waterByOwn: [0, 0, 0] })).toBe(false)
     expect(small([20, 20, 20], [2.9, 0, 0], { waterByOwn: [0, 0, 0] })).toBe(true)
+  })
+  it('where an element is trusted by no more than a hundredth more or less', () => {
+    // By 0.1 for the lower node and twice that for the upper.
+    const trusts = 0.1
+    expect(small([20, 20, 20], [0, 0.03, 0.03], { trusts })).toBe(true)
+    expect(small([20, 20, 20], [0, 0.04, 0.04], { trusts })).toBe(false)
+    expect(small([20, 20, 20], [0, -0.04, -0.04], { trusts })).toBe(false)
+    expect(small([20, 20, 20], [0, 0.4, -0.2], { trusts })).toBe(true)
   })
   it('where no end crosses saturation, and no cell between them with water', () => {
     expect(small([0.01, 20, 20], [-0.02, 0, 0])).toBe(false)

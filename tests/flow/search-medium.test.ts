@@ -97,6 +97,24 @@ describe('the capacity of least squares', () => {
     expect(best(caught, [0.5, 0.58], [0, 0])).toBeCloseTo(0.58, 12)
     expect(best(caught, [0.7, 0.7], [0, 0])).toBe(0.7)
   })
+  it('is looked for in as many rounds as told, of two drains each', () => {
+    const of = record([2, 0])
+    const drain = quickDrain(of)
+    for (const rounds of [1, 2]) {
+      let asked = 0
+      bestCapacity(
+        of,
+        (at) => {
+          asked++
+          return drain(at)
+        },
+        [0.5, 0.8],
+        [0, 0],
+        rounds,
+      )
+      expect(asked).toBe(2 * rounds)
+    }
+  })
   it('is the lowest where it changes nothing', () => {
     // All runs past, and the store never fills.
     expect(best(record([2, 1]), [0.6, 0.8], [1, 3])).toBe(0.6)

@@ -2,8 +2,10 @@ import fc from 'fast-check'
 import { containerFlowRichards1931, drainageTimes, maxEvaporationPowerGardner1958 } from 'porewater/flow'
 import { boxContainer, vanGenuchten1980, wettingCurveKoolParker1987 } from 'porewater/medium'
 import { describe, expect, it } from 'vitest'
+import { columnEquations } from '../../src/flow/column/equations/equations.js'
 import { columnGrid } from '../../src/flow/column/grid/grid.js'
 import { rootMeanSquare } from '../../src/flow/inverse/medium-findings.js'
+import { richardsColumn } from '../../src/flow/richards-column.js'
 import { saltOutcome } from '../../src/flow/salt/salt-account.js'
 import { saltSetting } from '../../src/flow/salt/salt-setting.js'
 import { soluteTransport } from '../../src/flow/salt/solute.js'
@@ -100,6 +102,43 @@ describe('a start from a water content', () => {
     const state = asked.startFrom(0.6 as never)
     expect(state).toEqual(made().startFrom(0.6 as never))
     expect(asked.waterContent(state)).toBeCloseTo(0.6, 9)
+  })
+})
+
+describe('a state that is given', () => {
+  it('may hold a thousandth of each cell less than nothing, or more than its pores, but for what stands on it', () => {
+    const around = { container, medium, saturatedConductivity: 40 }
+    const { grid, media, ends } = richardsColumn([around] as never, { nodes: 7 } as never)
+    const { full } = columnEquations(grid, media, ends, 'averaged', undefined)
+    const flow = containerFlowRichards1931({ ...around, nodes: 7 } as never)
+    const room = (i: number) => 1e-3 * grid.volumes[i]!
+    const taken = (i: number, held: number, suction = 20) => {
+      const { water, ...state } = flow.startAt((() => suction) as never)
+      return () =>
+        flow.profile({ ...state, water: water.map((one: number, k: number) => (k === i ? held / 1000 : one)) } as never)
+    }
+    for (const i of [0, 3, 6]) {
+      for (const held of [-0.999 * room(i), 0, full[i]! + 0.999 * room(i)]) expect(taken(i, held)).not.toThrow()
+      for (const held of [-1.001 * room(i), full[i]! + 1.001 * room(i)]) expect(taken(i, held)).toThrow(`cell ${i}`)
+    }
+    // Of media that drain and wet on two curves it has a curve and a turn for each point.
+    const two = containerFlowRichards1931({
+      ...around,
+      wetting: wettingCurveKoolParker1987(curve as never),
+      nodes: 7,
+    } as never)
+    const { curves, turns, ...state } = two.start
+    expect(() => two.profile({ ...state, curves, turns } as never)).not.toThrow()
+    for (const [name, less] of [
+      ['curves', { curves: curves!.slice(1), turns }],
+      ['turns', { curves, turns: turns!.slice(1) }],
+      ['turns', { curves, turns: [...turns!, 5] }],
+    ] as const)
+      expect(() => two.profile({ ...state, ...less } as never)).toThrow(name)
+    // Two centimetres stand on 200 cm².
+    expect(taken(6, full[6]! + 400, -2)).not.toThrow()
+    expect(taken(6, full[6]! + 400 + 1.01 * room(6), -2)).toThrow('cell 6')
+    expect(taken(5, full[5]! + 400, -2)).toThrow('cell 5')
   })
 })
 

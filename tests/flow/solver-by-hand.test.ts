@@ -1,7 +1,9 @@
 import { boxContainer, vanGenuchten1980, wettingCurveKoolParker1987 } from 'porewater/medium'
 import { describe, expect, it } from 'vitest'
+import { closeHeldEnds, columnBalance } from '../../src/flow/column/equations/balance.js'
 import { type ColumnEquations, columnEquations } from '../../src/flow/column/equations/equations.js'
 import { REST, STAGE } from '../../src/flow/column/equations/flow-rates.js'
+import { columnTerms } from '../../src/flow/column/equations/terms.js'
 import { columnHistory, follow, forget } from '../../src/flow/column/scanning/history.js'
 import { columnNewton } from '../../src/flow/column/step/newton.js'
 import { firstLook, isHopeless } from '../../src/flow/column/step/pace.js'
@@ -157,6 +159,17 @@ describe('steps through a time', () => {
       expect(go(used, 300, shot)).toEqual(fresh)
     }
   })
+  it('take nothing at an open end, whatever its suction says beside what its cell holds', () => {
+    const { equations } = made()
+    const state = atRest(equations, 12)
+    // As another manner of looking at cells may leave it.
+    for (const i of [0, 4]) state.held[i]! -= 3
+    const before = state.held.reduce((sum, one) => sum + one, 0)
+    const passed = none()
+    columnSolver(equations, limits).advance(state, 30, still, passed, undefined)
+    expect(passed).toMatchObject({ entered: 0, drained: 0, taken: 0, runOff: 0, evaporated: 0 })
+    expect(state.held.reduce((sum, one) => sum + one, 0)).toBeCloseTo(before, 9)
+  })
   it('give or take at once what an end needs whose suction is set', () => {
     for (const around of [{ base: 30 }, { surface: 5 }]) {
       const { equations } = made(around)
@@ -255,6 +268,73 @@ describe('the way of suctions at the end of a step', () => {
       expect(Math.abs(work.trend[4]!)).toBeGreaterThan(0.01)
     },
   )
+})
+
+describe('a step that errs', () => {
+  it('as much as it may stands, and one that errs more is tried again', () => {
+    const tried = (tolerance: number) => {
+      const { equations } = made()
+      const work = stepWork(equations, tolerance)
+      const { suctions, held } = atRest(equations, 12)
+      const during = { ...still, applied: 0.4 }
+      equations.evaluate(suctions, during)
+      work.suctions.set(suctions)
+      work.held.set(held)
+      work.before.set(equations.net)
+      work.begun.entered = 0.4
+      const { solve } = columnNewton(equations, { small: 1e-9, bold: false })
+      return { ...tryStep(work, solve, 20, during, none(), undefined), error: work.control.error }
+    }
+    const { error } = tried(1)
+    expect(error).toBeGreaterThan(0)
+    expect(tried(error).done).toBe(20)
+    const again = tried(0.999 * error)
+    expect(again.done).toBe(0)
+    // Shorter by the third root of nearly one, but by three tenths at least.
+    expect(again.factor).toBeCloseTo(0.7, 12)
+    expect(tried(error / 100).factor).toBeCloseTo(0.95 * 0.01 ** (1 / 3), 12)
+    expect(tried(error / 1e6).factor).toBe(0.1)
+  })
+})
+
+describe('a step towards the onset of a drain', () => {
+  it('is followed by one as long as what is left of the way and the step behind it', () => {
+    const followed = (applied: number, bottom: number) => {
+      const { equations } = made()
+      const work = stepWork(equations, 1)
+      const { suctions, held } = atRest(equations, bottom)
+      const during = { ...still, applied }
+      equations.evaluate(suctions, during)
+      work.suctions.set(suctions)
+      work.held.set(held)
+      work.before.set(equations.net)
+      work.begun.entered = applied
+      work.control.behind = 7
+      const { solve } = columnNewton(equations, { small: 1e-9, bold: false })
+      const { done, factor } = tryStep(work, solve, 20, during, none(), undefined)
+      expect(done).toBe(20)
+      return { length: factor * 20, left: work.suctions[0]!, trend: work.trend[0]!, behind: work.control.behind }
+    }
+    const { length, left, trend, behind } = followed(3, 4)
+    expect(left).toBeGreaterThan(0)
+    expect(trend).toBeLessThan(0)
+    expect(length).toBeCloseTo((1.01 * left) / -trend + 7, 8)
+    expect(behind).toBe(7)
+  })
+})
+
+describe('an end whose suction is held', () => {
+  it('lets pass what its cell needs to hold what it is to, beside what comes from its neighbour', () => {
+    const terms = columnTerms({ nodes: 3 } as never)
+    terms.water.set([10, 20, 30])
+    const balance = columnBalance({ nodes: 3 } as never, terms, true, true)
+    balance.net.set([0.4, 0.1, -0.3])
+    closeHeldEnds(balance, Float64Array.of(11, 20, 28), 5)
+    // Of 11 cm³ and what comes in five seconds 10 stay; 30 are to be where 28 were, and 0.3 a second go.
+    expect(terms.drained).toBeCloseTo(0.2 + 0.4, 12)
+    expect(terms.entered).toBeCloseTo(0.4 + 0.3, 12)
+    expect([...balance.net]).toEqual([-0.2, 0.1, 0.4].map((one) => expect.closeTo(one, 12)))
+  })
 })
 
 describe('water on a full surface', () => {
