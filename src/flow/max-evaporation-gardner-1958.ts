@@ -72,11 +72,7 @@ export function maxEvaporationPowerGardner1958(column: PowerOverWaterTable): Wat
   const ratio = b / a
   const lack = (y: number) => (1 / n) * (dry - y) - (1 - 1 / n) * Math.log1p(ratio * Math.exp(y))
   // The slope is between -1 and -1/n, so the root is at most n times what is lacking below the flux of a medium without b.
-  const y = rootBetween(
-    (y) => [lack(y), -1 / n - (1 - 1 / n) / (1 + Math.exp(-y) / ratio)],
-    dry + n * lack(dry) - 1e-9,
-    dry,
-  )
+  const y = rootBetween((y) => [lack(y), Number.NaN], dry + n * lack(dry) - 1e-9, dry)
   return finite(10 * Math.exp(y))
 }
 

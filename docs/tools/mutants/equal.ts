@@ -180,6 +180,13 @@ export const EQUAL_CHANGES: readonly EqualChange[] = [
   },
   {
     path: 'src/flow/column/equations/uptake.ts',
+    line: 'if (s < h1) return 0',
+    was: 's < h1',
+    becomes: 's <= h1',
+    why: 'at h1 both are zero',
+  },
+  {
+    path: 'src/flow/column/equations/uptake.ts',
     line: 'return s < h2 ? (s - h1) / (h2 - h1) : 1',
     was: 's < h2',
     becomes: 's <= h2',

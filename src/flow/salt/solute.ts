@@ -78,8 +78,8 @@ function solveStage(
     lower[e + 1]! -= h * byBelow[e]!
     diagonal[e + 1]! -= h * byAbove[e]!
   }
-  if (flows.drained > 0) diagonal[0]! += h * flows.drained
-  else concentration[0]! -= h * flows.drained * at.fromBelow
+  diagonal[0]! += h * Math.max(flows.drained, 0)
+  concentration[0]! += h * Math.max(-flows.drained, 0) * at.fromBelow
   diagonal[top]! += h * flows.runOff
   concentration[top]! += h * Math.max(flows.entered, 0) * at.feed
   solveTridiagonal(lower, diagonal, upper, concentration)
@@ -101,8 +101,8 @@ function inflow(transport: Transport, flows: StepFlows, at: SoluteConditions, in
     into[e]! -= flow
     into[e + 1]! += flow
   }
-  rate.drained = flows.drained > 0 ? flows.drained * concentration[0]! : 0
-  rate.fromBelow = flows.drained > 0 ? 0 : -flows.drained * at.fromBelow
+  rate.drained = Math.max(flows.drained, 0) * concentration[0]!
+  rate.fromBelow = Math.max(-flows.drained, 0) * at.fromBelow
   rate.runOff = flows.runOff * concentration[top]!
   rate.given = Math.max(flows.entered, 0) * at.feed
   into[0]! += rate.fromBelow - rate.drained
