@@ -32,15 +32,20 @@ describe.each([
     brooksCorey1964({ residual: 0.05, saturated: 0.6, airEntry: 0.04, lambda: 0.4 } as never),
   ],
 ])('a medium written out %s', (_, medium) => {
-  const table = mediumTable(medium)
-  const read = (suctions: readonly number[]) => {
-    const into = nodeValues(suctions.length)
-    table.read(Float64Array.from(suctions), into, 0, suctions.length)
-    return into
+  // Made in each test: what is made while tests are gathered shows no change of the code.
+  const written = () => {
+    const table = mediumTable(medium)
+    const read = (suctions: readonly number[]) => {
+      const into = nodeValues(suctions.length)
+      table.read(Float64Array.from(suctions), into, 0, suctions.length)
+      return into
+    }
+    return { table, read }
   }
   const WET = [0.01, 0.05, 0.0999]
   const ROWS = [0.1, 0.3, 1.7, 5, 11.9, 12.1, 14.8, 15.3, 15.8, 16.2, 17, 40, 333, 2500, 7e4, 9e6]
   it('loses a ten-millionth of its volume with every e-fold beyond the driest row', () => {
+    const { read } = written()
     const beyond = [1, Math.E, Math.E ** 2, 3 * Math.E ** 3].map((fold) => fold * 1e7)
     const { waterContent, capacity, conductivity, conductivitySlope, potential } = read(beyond)
     for (const [k, lost] of [0, 1e-7, 2e-7, 1e-7 * (3 + Math.log(3))].entries()) {
@@ -52,6 +57,7 @@ describe.each([
     expect(read([1e7 * (1 - 1e-9)]).waterContent[0]).toBeCloseTo(waterContent[0]!, 12)
   })
   it('has slopes that are those of its contents and conductivities, and conductivities that are those of its potential', () => {
+    const { read } = written()
     for (const s of [...WET, ...ROWS, 2e7]) {
       const step = 1e-6 * s
       const [at, both] = [read([s]), read([s - step, s + step])]
@@ -68,6 +74,7 @@ describe.each([
     }
   })
   it('read by what it holds has the values of the suction at which it holds that, wherever it is looked for first', () => {
+    const { table, read } = written()
     const near = [-5, 0, 0.03, ...ROWS, 3e7, 1e12]
     for (const s of [...WET, ...ROWS, 1.3e7, 8e7]) {
       const there = read([s])
@@ -88,6 +95,7 @@ describe.each([
     }
   })
   it('read by more than it can hold is full, and by less stops seven e-folds beyond its driest', () => {
+    const { table } = written()
     const suctions = Float64Array.of(30, 30)
     const found = nodeValues(2)
     table.readByContent(Float64Array.of(table.saturated + 0.01, -0.2), suctions, found, 0, 2)
@@ -281,6 +289,16 @@ describe('the steps of a column', () => {
 })
 
 describe('the rows of a table', () => {
+  it('give where pores are long empty the water of films: a ten-millionth for each e-fold beyond a metre', () => {
+    const steep = vanGenuchten1980({ residual: 0.05, saturated: 0.9, alpha: 0.3, n: 9 } as never)
+    const found = nodeValues(1)
+    for (const s of [700, 990, 1010, 1500, 2e4, 3e6]) {
+      mediumTable(steep).read(Float64Array.of(s), found, 0, 1)
+      // Of 10 m the logarithm begins to count.
+      expect(found.capacity[0]! * (1000 + s)).toBeCloseTo(1e-7, 10)
+      expect(found.waterContent[0]! - 0.05).toBeCloseTo(-1e-7 * Math.log1p(s / 1000), 10)
+    }
+  })
   it('are as many where a kink lies at the end of a cell as where it lies beside it', () => {
     const rows = (airEntry: number) =>
       tableRows(brooksCorey1964({ residual: 0.05, saturated: 0.6, airEntry, lambda: 1.4 } as never)).count

@@ -297,6 +297,9 @@ describe('a suction that moves', () => {
     expect(moved(100, 50, 0.5, Infinity)).toBeCloseTo(100 * Math.exp(0.25), 10)
     expect(moved(100, -50, 1, Infinity)).toBeCloseTo(100 * Math.exp(-0.5), 10)
     expect(moved(100, 4, 1, Infinity)).toBe(104)
+    // From a centimetre on.
+    expect(moved(1, 5, 1, Infinity)).toBeCloseTo(Math.exp(1.4), 10)
+    expect(moved(0.999, 5, 1, Infinity)).toBeCloseTo(3.999, 10)
     expect(moved(100, -1e9, 1, Infinity)).toBeCloseTo(100 * Math.exp(-2.3), 10)
     expect(moved(100, 1e9, 1, Infinity)).toBeCloseTo(100 * Math.exp(1.4), 10)
   })
@@ -434,14 +437,16 @@ describe('a medium between its two curves', () => {
     alpha: perCentimetre(0.2),
     n: 1.8,
   })
-  const scan = scanOf(mediumTable(medium), mediumTable(wetter))
+  const scanned = () => scanOf(mediumTable(medium), mediumTable(wetter))
   it('is scaled to ends a hair beyond its curves: a hundred thousandth below, a billionth above', () => {
+    const scan = scanned()
     expect(scan.driest).toBeCloseTo(0.1 - 1e-5, 12)
     expect(scan.fullest - 0.9).toBeCloseTo(1e-9, 14)
     // So that a full medium is on the wetting curve of a share that is a number.
     expect(wettingShare(scan, 0, 0.9)).toBeCloseTo(1, 6)
   })
   it('is on the main curves at a share of one, and passes through the point of its share', () => {
+    const scan = scanned()
     fc.assert(
       fc.property(number(0.2, 1000), number(0, 1), (suction, part) => {
         const s = centimetresOfSuction(suction)
@@ -455,6 +460,7 @@ describe('a medium between its two curves', () => {
     )
   })
   it('drains from saturation on the main curve', () => {
+    const scan = scanned()
     expect(dryingShare(scan, 0, 0.5)).toBe(1)
     expect(dryingShare(scan, -3, 0.5)).toBe(1)
     expect(dryingShare(scan, 1, 0.5)).toBeLessThan(1)
@@ -463,9 +469,9 @@ describe('a medium between its two curves', () => {
 
 describe('what a column holds and lets through', () => {
   const grid = columnGrid([boxContainer(BOX)], 41)
-  const table = mediumTable(medium)
   const KS = 0.01
-  const media = [{ table, wetting: undefined, saturatedConductivity: KS }]
+  // Made in each test: what is made while tests are gathered shows no change of the code.
+  const media = () => [{ table: mediumTable(medium), wetting: undefined, saturatedConductivity: KS }]
   const ends = { base: 'seepage', surface: 'shots', rim: Infinity, dryFrom: 5e4, dryAt: 1e5 } as const
   const sink: Sink = {
     fromLower: grid.lowerHalves.map((volume) => 1e-5 * volume),
@@ -488,7 +494,7 @@ describe('what a column holds and lets through', () => {
   const slopes = [0.6, 1.3]
 
   it.each(slopes)('averages water and uptake over the halves around a node where suction is a line: %s', (slope) => {
-    const equations = columnEquations(grid, media, ends, 'averaged', undefined)
+    const equations = columnEquations(grid, media(), ends, 'averaged', undefined)
     const at = (height: number) => 2 + slope * height
     equations.evaluate(grid.heights.map(at), during)
     const { water, taken } = equations.terms
@@ -504,7 +510,7 @@ describe('what a column holds and lets through', () => {
     }
   })
   it('has the share of the node where it is too dry, and nothing beyond the limits', () => {
-    const equations = columnEquations(grid, media, ends, 'averaged', undefined)
+    const equations = columnEquations(grid, media(), ends, 'averaged', undefined)
     for (const s of [0.5, 1, 12, 40, 60, 100, 199, 200, 300]) {
       equations.evaluate(
         grid.heights.map(() => s),
@@ -516,7 +522,7 @@ describe('what a column holds and lets through', () => {
     }
   })
   it('is as its nodes are, seen by them', () => {
-    const equations = columnEquations(grid, media, ends, 'nodal', undefined)
+    const equations = columnEquations(grid, media(), ends, 'nodal', undefined)
     const at = (height: number) => 2 + 5 * height
     equations.evaluate(grid.heights.map(at), during)
     equations.terms.water.forEach((held, i) => {
@@ -530,7 +536,7 @@ describe('what a column holds and lets through', () => {
     const k = (s: number) => medium.relativeConductivity(centimetresOfSuction(Math.max(s, 0)))
     const at = (height: number) => 3 + 2.5 * height
     for (const manner of ['nodal', 'upstream'] as const) {
-      const equations = columnEquations(grid, media, ends, manner, undefined)
+      const equations = columnEquations(grid, media(), ends, manner, undefined)
       equations.evaluate(grid.heights.map(at), during)
       for (let e = 0; e < grid.nodes - 1; e++) {
         const [below, above] = [at(grid.heights[e]!), at(grid.heights[e + 1]!)]
@@ -542,7 +548,7 @@ describe('what a column holds and lets through', () => {
     }
   })
   it('conducts all between nodes that a hair parts from saturation, where differences of potentials have no digits left', () => {
-    const equations = columnEquations(grid, media, ends, 'nodal', undefined)
+    const equations = columnEquations(grid, media(), ends, 'nodal', undefined)
     for (const hair of [1e-300, 1e-19, 1e-12, 1e-7]) {
       equations.evaluate(
         grid.heights.map((_, i) => (i % 2 ? hair : -hair)),
@@ -562,7 +568,7 @@ describe('what a column holds and lets through', () => {
   it('has the steady flow of Gardner (1958) between two suctions where conductivity falls by a share for each centimetre', () => {
     const a = 0.2
     const exponential = { ...medium, relativeConductivity: (s: number) => Math.exp(-a * Math.max(s, 0)) }
-    const gardner = [{ ...media[0]!, table: mediumTable(exponential as unknown as typeof medium) }]
+    const gardner = [{ ...media()[0]!, table: mediumTable(exponential as unknown as typeof medium) }]
     const equations = columnEquations(grid, gardner, ends, 'averaged', undefined)
     for (const slope of [0.4, 1, 1.8, 2.5]) {
       const at = (height: number) => 5 + slope * height
@@ -577,7 +583,7 @@ describe('what a column holds and lets through', () => {
     }
   })
   it('knows what stands on it and what its cells hold when they are full', () => {
-    const equations = columnEquations(grid, media, ends, 'averaged', undefined)
+    const equations = columnEquations(grid, media(), ends, 'averaged', undefined)
     const s = grid.heights.map((_, i) => (i === grid.nodes - 1 ? -2 : 0))
     expect(equations.standing(s)).toBeCloseTo(400, 10)
     expect(equations.standing(grid.heights.map(() => 3))).toBe(0)

@@ -3,8 +3,10 @@ import { describe, expect, it } from 'vitest'
 import { closeHeldEnds, columnBalance } from '../../src/flow/column/equations/balance.js'
 import { type ColumnEquations, columnEquations } from '../../src/flow/column/equations/equations.js'
 import { REST, STAGE } from '../../src/flow/column/equations/flow-rates.js'
+import { fillScanningConduction } from '../../src/flow/column/equations/scanning-conduction.js'
 import { columnTerms } from '../../src/flow/column/equations/terms.js'
 import { columnHistory, follow, forget } from '../../src/flow/column/scanning/history.js'
+import { columnSimulation } from '../../src/flow/column/simulation.js'
 import { columnNewton } from '../../src/flow/column/step/newton.js'
 import { firstLook, isHopeless } from '../../src/flow/column/step/pace.js'
 import type { Passed } from '../../src/flow/column/step/passed.js'
@@ -189,6 +191,62 @@ describe('steps through a time', () => {
       expect(state.held[at]).toBeCloseTo(equations.terms.water[at]!, 3)
       expect(Math.abs(change)).toBeGreaterThan(1)
     }
+  })
+})
+
+describe('a simulation of a column', () => {
+  it('goes the bold way first, with moves small by half the root of its tolerance', () => {
+    const during = { ...still, applied: 0.8 }
+    const layer = { container: box, medium, saturatedConductivity: 40 }
+    const { grid, media, ends } = richardsColumn([layer] as never, { nodes: 7 } as never)
+    const { equations, advance } = columnSimulation(grid, media, ends, 1e-4)
+    const whole = atRest(equations, 4)
+    const passed = advance(whole, 600, during, undefined)
+    const alone = (bold: boolean) => {
+      const own = columnEquations(grid, media, ends, 'averaged', undefined)
+      const state = atRest(own, 4)
+      const flows = none()
+      const small = bold ? 0.5 * Math.sqrt(1e-4) : 1e-9
+      columnSolver(own, { tolerance: 1e-4, small, bold, maxSteps: 4000 }).advance(state, 600, during, flows, undefined)
+      return { state, flows }
+    }
+    expect(passed.drained).toBeGreaterThan(1)
+    expect(alone(true)).toEqual({ state: whole, flows: passed })
+    // The careful way comes to nearly the same.
+    const careful = alone(false)
+    expect(careful).not.toEqual({ state: whole, flows: passed })
+    expect(careful.flows.drained / passed.drained).toBeCloseTo(1, 2)
+  })
+})
+
+describe('a flow of media that drain and wet on two curves', () => {
+  const grid = { layers: [0], lengths: Float64Array.of(2), nodes: 2 }
+  const points = {
+    suction: Float64Array.of(10, 16),
+    // They hold what they would at these while draining, and those move by 1.5 and 2 for each centimetre.
+    effective: Float64Array.of(14, 14),
+    effectiveSlope: Float64Array.of(1.5, 2),
+    conductance: Float64Array.of(5),
+    at: {
+      conductivity: Float64Array.of(0.6, 0.6),
+      conductivitySlope: Float64Array.of(-0.04, -0.04),
+      potential: Float64Array.of(9, 9),
+    },
+  }
+  const filled = (upstream: boolean) => {
+    const terms = columnTerms(grid as never)
+    fillScanningConduction(grid as never, points as never, terms, upstream)
+    return [terms.up[0], terms.upByBelow[0], terms.upByAbove[0]]
+  }
+  const close = (...list: number[]) => list.map((one) => expect.closeTo(one, 12))
+  it('is driven by the suctions themselves, with the mean of what they conduct', () => {
+    // A gradient of three less that of weight; the mean moves by half the slope of either end, the gradient by half.
+    expect(filled(false)).toEqual(close(5 * 0.6 * 2, 5 * (-0.02 * 1.5) * 2 - 1.5, 5 * (-0.02 * 2) * 2 + 1.5))
+  })
+  it('sinks, where upstream, as the upper end conducts', () => {
+    expect(filled(true)).toEqual(
+      close(5 * (0.6 * 3 - 0.6), 5 * (-0.02 * 1.5) * 3 - 1.5, 5 * (-0.02 * 2 * 3 + 0.04 * 2) + 1.5),
+    )
   })
 })
 

@@ -446,8 +446,9 @@ describe('a small move', () => {
 
 describe('suctions made to say what cells hold', () => {
   const grid = columnGrid([box(10)], 11)
-  const equations = columnEquations(grid, [layer(0.1)], ends, 'averaged', undefined)
+  const made = () => columnEquations(grid, [layer(0.1)], ends, 'averaged', undefined)
   it('come from any guess that is not too far to those that held it', () => {
+    const equations = made()
     fc.assert(
       fc.property(number(2, 60), number(-0.4, 1), number(0, 1.5), (suction, off, slope) => {
         const wanted = grid.heights.map((height) => suction + slope * height)
@@ -463,6 +464,7 @@ describe('suctions made to say what cells hold', () => {
     )
   })
   it('stay as they are where nothing would come closer', () => {
+    const equations = made()
     const s = all(11, -2)
     equations.store(s)
     const held = equations.terms.water.slice()
