@@ -76,6 +76,22 @@ describe('a column of media that drain and wet on two curves', () => {
       expect(equations.terms.up[e]! / flow).toBeCloseTo(1, 4)
     }
   })
+  it('remembers nothing of a layer with one curve', () => {
+    for (const scans of [
+      [false, true],
+      [true, false],
+    ]) {
+      const { grid, history } = made(scans)
+      follow(history!, grid, new Float64Array(grid.nodes).fill(25))
+      const [first, last] = [grid.boundaries[scans[0] ? 0 : 1]!, grid.boundaries[scans[0] ? 1 : 2]!]
+      const layer = scans[0] ? 0 : 1
+      for (let p = 0; p < history!.turn.length; p++) {
+        const at = p < history!.nodePoints ? p - layer : p - history!.nodePoints
+        const scanning = at >= first && (p < history!.nodePoints ? at <= last : at < last)
+        expect(history!.turn[p], `${scans} ${p}`).toBe(scanning ? 25 : Number.NEGATIVE_INFINITY)
+      }
+    }
+  })
   it('remembers of each layer what it would alone', () => {
     const both = made([true, true], {}, 9)
     const one = made([true], {}, 5)

@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest'
 import { columnBalance } from '../../src/flow/column/equations/balance.js'
 import { bendConduction } from '../../src/flow/column/equations/bent-conduction.js'
 import { carryOn } from '../../src/flow/column/equations/carry-on.js'
-import { carryContents } from '../../src/flow/column/equations/filling.js'
+import { fillMeanConductivity } from '../../src/flow/column/equations/conduction.js'
+import { addFilling, carryContents } from '../../src/flow/column/equations/filling.js'
 import type { Points } from '../../src/flow/column/equations/points.js'
 import { fillStorage } from '../../src/flow/column/equations/storage.js'
 import { columnTerms } from '../../src/flow/column/equations/terms.js'
@@ -165,6 +166,11 @@ describe('a move is small', () => {
     expect(small([20, 20, 20], [3.1, 0, 0], { waterByOwn: [0, 0, 0] })).toBe(false)
     expect(small([20, 20, 20], [2.9, 0, 0], { waterByOwn: [0, 0, 0] })).toBe(true)
   })
+  it('where neither end crosses saturation, however little it brings', () => {
+    expect(small([1e-6, 20, 20], [-2e-6, 0, 0])).toBe(false)
+    expect(small([20, 20, -1e-6], [0, 0, 2e-6])).toBe(false)
+    expect(small([1e-6, 20, -1e-6], [-0.5e-6, 0, 0.5e-6])).toBe(true)
+  })
   it('where an element is trusted by no more than a hundredth more or less', () => {
     // By 0.1 for the lower node and twice that for the upper.
     const trusts = 0.1
@@ -259,6 +265,59 @@ describe('water in an element that is too long for a parabola', () => {
   it('is what the nodes hold where the suction jumps, and between both where it is half trusted', () => {
     expect([...stored(0, 0).water]).toEqual([32, 15])
     expect(stored(1, 0.5).water[0]).toBeCloseTo((32 + (40 * (5 * 0.8 + 8 * 0.7 - 0.3)) / 12) / 2, 12)
+  })
+})
+
+describe('the mean conductivity of an element', () => {
+  it('is that of its ends, and from a hundredth to two of the larger suction on that of its potential', () => {
+    const mean = (apart: number) => {
+      const terms = columnTerms({ nodes: 2 } as ColumnGrid)
+      const at = {
+        conductivity: Float64Array.of(0.5, 0.3),
+        conductivitySlope: Float64Array.of(-0.2, -0.1),
+        // So that the quotient is 0.8.
+        potential: Float64Array.of(0.8 * apart, 0),
+      }
+      const larger = 100
+      const points = { effective: Float64Array.of(larger - apart, larger), at }
+      fillMeanConductivity({ layers: [0] } as never, points as never, terms)
+      return [terms.mean[0]!, terms.meanByBelow[0]!, terms.meanByAbove[0]!]
+    }
+    const close = (...list: number[]) => list.map((one) => expect.closeTo(one, 10))
+    // The trapezoid with the correction of its ends, (s₂ - s₁)² (K₂' - K₁') / 12 over the length.
+    const ends = (apart: number) => 0.4 - (apart * 0.05) / 6
+    expect(mean(0.9)).toEqual(close(ends(0.9), -0.1, -0.05))
+    for (const [apart, smooth] of [
+      [1.25, 0.15625],
+      [1.5, 0.5],
+      [1.75, 0.84375],
+      [2, 1],
+      [4, 1],
+    ] as const)
+      expect(mean(apart)).toEqual(
+        close(
+          ends(apart) + smooth * (0.8 - ends(apart)),
+          -0.1 + smooth * ((0.8 - 0.5) / apart + 0.1),
+          -0.05 + smooth * ((0.3 - 0.8) / apart + 0.05),
+        ),
+      )
+  })
+})
+
+describe('what an element fills by', () => {
+  it('goes up through it by its share, with what roots take from it meanwhile', () => {
+    const grid = { layers: [0], perVolume: Float64Array.of(0.1, 0.2) }
+    const filling = { perTime: 0.5, isNew: false, from: Float64Array.of(0.2, 0.4), share: Float64Array.of(3) }
+    const at = { waterContent: Float64Array.of(0.5, 0.6), capacity: Float64Array.of(0.02, 0.01) }
+    const terms = columnTerms({ nodes: 2 } as ColumnGrid)
+    terms.up[0] = 7
+    terms.taken.set([0.4, 0.6])
+    terms.takenByOwn.set([0.3, -0.5])
+    addFilling(filling, grid as never, { at } as never, terms)
+    // Half a second's worth of 0.3 and 0.2, and a tenth and a fifth of what is taken.
+    expect(terms.up[0]).toBeCloseTo(7 + 3 * (0.15 + 0.04 + 0.1 + 0.12), 12)
+    expect(terms.upByBelow[0]).toBeCloseTo(3 * (0.03 - 0.01), 12)
+    expect(terms.upByAbove[0]).toBeCloseTo(3 * (-0.1 - 0.005), 12)
   })
 })
 

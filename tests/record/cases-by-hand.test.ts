@@ -203,6 +203,31 @@ describe('a log', () => {
 })
 
 describe('a rise after the valve was opened', () => {
+  it('is that which came next, in whatever order rises are given', () => {
+    const rise = (start: number) => ({
+      startIndex: 0,
+      peakIndex: 1,
+      start,
+      peak: start + 100,
+      before: 0.5,
+      top: 0.6,
+      rise: 0.1,
+    })
+    const segments = [{ start: 0, end: 20_000, first: 0, last: 1 }]
+    const starts = [9100, 1100, 5100]
+    const { matched } = call(matchShots, {
+      shots: starts.map(rise),
+      log: [1000, 5000, 9000],
+      segments,
+      maxLag: 600,
+      maxLead: 60,
+    })
+    expect(matched).toEqual([
+      { log: 0, shot: 1 },
+      { log: 1, shot: 2 },
+      { log: 2, shot: 0 },
+    ])
+  })
   it('belongs to it from its slack before to its longest lag behind, and either end with it', () => {
     const matched = (start: number) => {
       const shots = [{ startIndex: 0, peakIndex: 1, start, peak: start + 100, before: 0.5, top: 0.6, rise: 0.1 }]

@@ -326,6 +326,13 @@ export const EQUAL_CHANGES: readonly EqualChange[] = [
     why: 'a walk out of the table is followed by a search by halves',
   },
   {
+    path: 'src/flow/column/scanning/remembered.ts',
+    line: 'history.wets[p] = curve < 0 ? 1 : 0',
+    was: 'curve < 0',
+    becomes: 'curve <= 0',
+    why: 'a curve of no share is refused before',
+  },
+  {
     path: 'src/flow/column/table/curved.ts',
     line: 'for (let k = 0; k < 3; k++) table.readWaterContent(from + (k * span) / 2, waterContent, capacity, k)',
     was: 'k < 3',
@@ -345,6 +352,13 @@ export const EQUAL_CHANGES: readonly EqualChange[] = [
     was: 'i + 1 < value.length',
     becomes: 'i + 1 <= value.length',
     why: 'behind the end there is no number, and a reading without two neighbours is passed over',
+  },
+  {
+    path: 'src/record/quality/rate-of-change-test.ts',
+    line: 'if (limits.over > 0) spread = withSpread(spread, now, x, limits.over)',
+    was: 'limits.over > 0',
+    becomes: 'true',
+    why: 'without a time no flag asks for the spread, which ends with the list',
   },
   {
     path: 'src/record/quality/time-breaks.ts',

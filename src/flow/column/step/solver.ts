@@ -70,7 +70,7 @@ function firstStep({ equations, before, firstFree, endFree, tolerance }: StepWor
   const { volumes } = equations.grid
   let fastest = 0
   for (let i = firstFree; i < endFree; i++) fastest = Math.max(fastest, Math.abs(before[i]!) / volumes[i]!)
-  return fastest > 0 ? Math.min(duration, (AT_FIRST * tolerance) / fastest) : duration
+  return Math.min(duration, (AT_FIRST * tolerance) / fastest)
 }
 
 /** Takes a state over; a suction that is set at an end takes or gives water there at once. */
