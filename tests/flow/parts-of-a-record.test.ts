@@ -62,6 +62,20 @@ describe('differences of a record', () => {
     })
     expect(problem.count).toBe(5)
   })
+  it('end with what is known of the start: how far it is from what was told, and from what the medium can hold', () => {
+    const drain = { volumes: [0.1, 0.1, 0.1, 0.1] }
+    const steps = [shot, night, shot, night]
+    const given = record({ steps, drain, start: 0.6, startUncertainty: 0.02, fit: ['start'] })
+    const problem = mediumProblem(given as never)
+    expect(problem.count).toBe(6)
+    const out = new Float64Array(6)
+    problem.residuals([0.63], out)
+    expect([out[4], out[5]]).toEqual([expect.closeTo(1.5, 9), 0])
+    // The medium holds no more than 0.9, less a ten-thousandth.
+    problem.residuals([0.92], out)
+    expect([out[4], out[5]]).toEqual([expect.closeTo(16, 9), expect.closeTo((0.92 - 0.8999) / 0.02, 9)])
+    expect(mediumProblem(record({ steps, drain }) as never).count).toBe(4)
+  })
 })
 
 describe('a rise without end', () => {

@@ -38,10 +38,10 @@ describe('the search for a medium', () => {
     expect(tried.slice(0, 9)).toEqual(places)
   })
   it('ends in the deeper of the valleys that begin at the two best trials', () => {
-    // Valleys at -0.6 and 0.6 with floors of one and of a half, or the other way round.
+    // Valleys at -0.6 and 0.6 with floors of one and of a half, or the other way round; the deeper is steeper, and its trial the worse.
     const valley = (deep: number) => {
       const { problem } = problemOf([number(true)], ([x]) => [
-        (x! - 0.6) * (x! + 0.6) * 3,
+        (x! - 0.6) * (x! + 0.6) * (x! * deep > 0 ? 8 : 3),
         x! * deep > 0 ? Math.SQRT1_2 : 1,
       ])
       return searchMedium(problem)
