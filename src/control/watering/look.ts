@@ -124,7 +124,7 @@ function passed(limits: Limits, state: WateringState, input: Partial<WateringInp
   const missed = missedWater(state, clock, limits)
   const { valve, again } = stalled(state.valve, clock, limits)
   const back = isBack(state.clock, clock)
-  const gap = back ? 0 : gapBefore(state.clock, clock)
+  const gap = back ? 0 : gapBefore(state, clock)
   const counters = readFeedback(
     state.counters,
     input,

@@ -20,16 +20,18 @@ const MAX_BURST = 1500
 const LONG = 21600
 
 /** Time before a decision of which nothing is known, because the clock went on by far more than decisions are apart, or back. Unit: s. */
-export function gapBefore(before: WateringClock, clock: WateringClock): number {
+export function gapBefore({ clock: before, tally, counters }: WateringState, clock: WateringClock): number {
   if (before.raw === null || clock.raw === null) return 0
   const step = clock.raw - before.raw
   // Where the pace is not known yet, a leap begins it again: an old state may be any time old.
   if (!knowsPace(before)) return step !== 0 && clock.steady === 0 ? 86400 : 0
   if (before.steady < 3 && clockMode(clock) === 'counts') return 0
   if (step < 0) return -step
-  const usual = (before.same + 1) * before.pace
+  // The same old state, taken up again and again, teaches another pace: where no meter tells what ran, that of long ago counts too.
+  const pace = counters.metered === null ? usualPace(before, tally) : before.pace
+  const usual = (before.same + 1) * pace
   // Decisions that come in bursts leave gaps that are usual for them.
-  const burst = Math.min(maxStep(usual), SCATTER * before.uneven * usual, MAX_BURST)
+  const burst = Math.min(maxStep((before.same + 1) * before.pace), SCATTER * before.uneven * usual, MAX_BURST)
   const known = Math.max(Math.min(4 * usual, usual + 600), burst)
   return Math.max(0, step - known)
 }
