@@ -119,6 +119,19 @@ describe('hours of a station', () => {
     } as never)
     return { ...counts, ...into }
   }
+  const singleHour = (solar: number) =>
+    hourlyReferenceETAsce2005({
+      latitude: 40,
+      longitude: 0,
+      zoneLongitude: 0,
+      elevation: 0,
+      day: 172,
+      middle: 12.5 * 3600,
+      temperature: 20,
+      vapourPressure: 1,
+      solar,
+      wind: { speed: 2, height: 200 },
+    } as never)
   it('name only what is out of its range, not what stands at an end of its own', () => {
     const about = (...[t, ea, rs, speed]: readonly [number, number, number, number]) =>
       row(t, ea, rs, speed).refusals.map((one) => one.about)
@@ -133,18 +146,7 @@ describe('hours of a station', () => {
     expect(row(20, 1, Number.NaN, 2)).toMatchObject({ missing: 1, refused: 0 })
   })
   it('take the wind of 2 m as it is, as a single hour does', () => {
-    const single = hourlyReferenceETAsce2005({
-      latitude: 40,
-      longitude: 0,
-      zoneLongitude: 0,
-      elevation: 0,
-      day: 172,
-      middle: 12.5 * 3600,
-      temperature: 20,
-      vapourPressure: 1,
-      solar: 2,
-      wind: { speed: 2, height: 200 },
-    } as never)
+    const single = singleHour(2)
     // The profile would make 2.0004 m/s of 2.
     expect(row(20, 1, 2, 2).tall[0]! / single.tall).toBeCloseTo(1, 10)
   })
@@ -192,18 +194,7 @@ describe('hours of a station', () => {
     expect([29.5, 30.5].map(lit)).toEqual([0, 1])
   })
   it('are brighter than a clear sky from 1.15 times its light and 0.03 MJ/m² on, as a single hour says', () => {
-    const single = hourlyReferenceETAsce2005({
-      latitude: 40,
-      longitude: 0,
-      zoneLongitude: 0,
-      elevation: 0,
-      day: 172,
-      middle: 12.5 * 3600,
-      temperature: 20,
-      vapourPressure: 1,
-      solar: 5.9,
-      wind: { speed: 2, height: 200 },
-    } as never)
+    const single = singleHour(5.9)
     const clear = single.findings.find(({ code }) => code === 'brighter-than-clear-sky')!.limit!
     expect(row(20, 1, 1.15 * clear + 0.029, 2).brighterThanClearSky).toBe(0)
     expect(row(20, 1, 1.15 * clear + 0.031, 2).brighterThanClearSky).toBe(1)

@@ -299,23 +299,34 @@ describe('a step goes astray', () => {
   })
 })
 
+/** Tries a step from a state, at whose top a shot begins. */
+function stepFrom(
+  { suctions, held }: ReturnType<typeof atRest>,
+  equations: ColumnEquations,
+  work: ReturnType<typeof stepWork>,
+  applied = 0.4,
+) {
+  const during = { ...still, applied }
+  equations.evaluate(suctions, during)
+  work.suctions.set(suctions)
+  work.held.set(held)
+  work.before.set(equations.net)
+  work.begun.entered = applied
+  const { solve } = columnNewton(equations, { small: 1e-9, bold: false })
+  return tryStep(work, solve, 20, during, none(), undefined)
+}
+
 describe('the way of suctions at the end of a step', () => {
   it.each([false, true])(
     'is that of the parabola through begin, first stage and end, or the chord: two curves %s',
     (scans) => {
       const { equations, grid, history } = made({}, scans)
       const work = stepWork(equations, 1)
-      const { suctions, held } = atRest(equations, 12)
+      const state = atRest(equations, 12)
+      const { suctions } = state
       if (history !== undefined) follow(history, grid, suctions)
-      const during = { ...still, applied: 0.4 }
-      equations.evaluate(suctions, during)
-      work.suctions.set(suctions)
-      work.held.set(held)
-      work.before.set(equations.net)
-      work.begun.entered = 0.4
-      const { solve } = columnNewton(equations, { small: 1e-9, bold: false })
       const dt = 20
-      expect(tryStep(work, solve, dt, during, none(), undefined).done).toBe(dt)
+      expect(stepFrom(state, equations, work).done).toBe(dt)
       for (const [i, begin] of suctions.entries()) {
         const [first, end, early] = [work.halfway[i]!, work.suctions[i]!, STAGE * dt]
         // Newton's divided differences, and the slope of their parabola at the end.
@@ -333,15 +344,7 @@ describe('a step that errs', () => {
     const tried = (tolerance: number) => {
       const { equations } = made()
       const work = stepWork(equations, tolerance)
-      const { suctions, held } = atRest(equations, 12)
-      const during = { ...still, applied: 0.4 }
-      equations.evaluate(suctions, during)
-      work.suctions.set(suctions)
-      work.held.set(held)
-      work.before.set(equations.net)
-      work.begun.entered = 0.4
-      const { solve } = columnNewton(equations, { small: 1e-9, bold: false })
-      return { ...tryStep(work, solve, 20, during, none(), undefined), error: work.control.error }
+      return { ...stepFrom(atRest(equations, 12), equations, work), error: work.control.error }
     }
     const { error } = tried(1)
     expect(error).toBeGreaterThan(0)
@@ -360,16 +363,8 @@ describe('a step towards the onset of a drain', () => {
     const followed = (applied: number, bottom: number) => {
       const { equations } = made()
       const work = stepWork(equations, 1)
-      const { suctions, held } = atRest(equations, bottom)
-      const during = { ...still, applied }
-      equations.evaluate(suctions, during)
-      work.suctions.set(suctions)
-      work.held.set(held)
-      work.before.set(equations.net)
-      work.begun.entered = applied
       work.control.behind = 7
-      const { solve } = columnNewton(equations, { small: 1e-9, bold: false })
-      const { done, factor } = tryStep(work, solve, 20, during, none(), undefined)
+      const { done, factor } = stepFrom(atRest(equations, bottom), equations, work, applied)
       expect(done).toBe(20)
       return { length: factor * 20, left: work.suctions[0]!, trend: work.trend[0]!, behind: work.control.behind }
     }
@@ -412,16 +407,9 @@ describe('a step of media that drain and wet on two curves', () => {
   it('takes the mean of its two stages, and leaves what they leave out', () => {
     const { equations, grid, history } = made({}, true)
     const work = stepWork(equations, 1)
-    const { suctions, held } = atRest(equations, 12)
-    follow(history!, grid, suctions)
-    const during = { ...still, applied: 0.4 }
-    equations.evaluate(suctions, during)
-    work.suctions.set(suctions)
-    work.held.set(held)
-    work.before.set(equations.net)
-    work.begun.entered = 0.4
-    const { solve } = columnNewton(equations, { small: 1e-9, bold: false })
-    expect(tryStep(work, solve, 20, during, none(), undefined).done).toBe(20)
+    const state = atRest(equations, 12)
+    follow(history!, grid, state.suctions)
+    expect(stepFrom(state, equations, work).done).toBe(20)
     const { flows, early, begun } = work
     for (const e of flows.up.keys()) expect(flows.up[e]).toBeCloseTo(REST * early.up[e]! + STAGE * begun.up[e]!, 12)
     expect(Math.max(...flows.up.map(Math.abs))).toBeGreaterThan(0.01)

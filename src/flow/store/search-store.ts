@@ -71,5 +71,5 @@ export function bestCapacity(
 }
 
 function min<T extends { readonly value: number }>(all: readonly T[]): T {
-  return [...all].sort((a, b) => a.value - b.value)[0]!
+  return all.reduce((a, b) => (b.value < a.value ? b : a))
 }

@@ -1,18 +1,17 @@
 import {
   controlWatering,
-  hours,
   litres,
   litresPerHour,
-  minutes,
   type WateringDecision,
   type WateringSettings,
   waterContent,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
-import { MIDNIGHT } from './zone.js'
+import { MIDNIGHT, settings } from './zone.js'
 
 /** An invented slab, asked every five minutes, with small shots and a slow probe. */
 const slab: WateringSettings = {
+  ...settings,
   lower: waterContent(0.54),
   upper: waterContent(0.6),
   minBelievable: waterContent(0.12),
@@ -20,17 +19,8 @@ const slab: WateringSettings = {
   substrateVolume: litres(12),
   flow: litresPerHour(6),
   shot: litres(0.2),
-  maxRunTime: minutes(5),
   maxPerDay: litres(7),
   usualPerDay: litres(3.6),
-  minRest: minutes(10),
-  probeLag: minutes(15),
-  maxReadingAge: minutes(20),
-  maxUnchanged: hours(4),
-  maxShotsWithoutRise: 4,
-  allowedHours: [{ from: hours(7), to: hours(18) }],
-  valveClosesByItself: true,
-  inDoubt: 'timed-shots',
 }
 
 /** Plants that drink by a half sine from 6 to 20 o'clock, so many times as much as usual; a probe that follows with a delay, or says something else. */

@@ -30,6 +30,14 @@ function week(fault: FaultName, days = 5, size?: number) {
   })
 }
 
+/** A week in a medium, with a fault that begins when its seed draws it, asked every so many minutes. */
+function drawnWeek(medium: Parameters<typeof rehearsalScenario>[0], fault: FaultName, seed: number, every: number) {
+  const { zone, limits, ...levels } = rehearsalScenario(medium)
+  const faults = drawFaults({ faults: [fault], seed, days: 7, probes: 2 })
+  const controller = rehearsedWatering({ zone, limits, ...levels })
+  return rehearse({ zone, limits, controller, days: 7, seed, faults, pollEvery: minutes(every), keepCourse: false })
+}
+
 describe('a clock that leaps by eleven hours', () => {
   it('is weighed against the plants, which drink by day: the zone gets its water in the true hours', () => {
     const outcome = week('clock-jumps-half-a-day')
@@ -86,13 +94,9 @@ describe('a pressure that falls while probes scatter', () => {
   ] as const)(
     'is what meter and probes go on telling alike in the mean: %s in %s, seed %i',
     (fault, medium, seed, every) => {
-      const { zone, limits, ...levels } = rehearsalScenario(medium)
-      const faults = drawFaults({ faults: [fault], seed, days: 7, probes: 2 })
-      const controller = rehearsedWatering({ zone, limits, ...levels })
-      const run = { zone, limits, controller, days: 7, seed, faults, pollEvery: minutes(every), keepCourse: false }
-      const outcome = rehearse(run)
+      const outcome = drawnWeek(medium, fault, seed, every)
       expect(outcome.stressTime).toBeLessThan(3600)
-      expect(outcome.worstDay).toBeLessThanOrEqual(limits.maxPerDay)
+      expect(outcome.worstDay).toBeLessThanOrEqual(rehearsalScenario(medium).limits.maxPerDay)
     },
   )
 })
@@ -233,10 +237,7 @@ describe('a probe that trembles at a level above the upper limit', () => {
 describe('a probe that drifts out of its band', () => {
   it('is not believed at every other reading while it trembles about the end of the band', () => {
     // 34 and 42 alarms in a week, one each time that it came back.
-    const { zone, limits, ...levels } = rehearsalScenario('coir-dust')
-    const faults = drawFaults({ faults: ['probe-drifts-up'], seed: 3400, days: 7, probes: 2 })
-    const controller = rehearsedWatering({ zone, limits, ...levels })
-    const outcome = rehearse({ zone, limits, controller, days: 7, seed: 3400, faults, keepCourse: false })
+    const outcome = drawnWeek('coir-dust', 'probe-drifts-up', 3400, 1)
     const unbelievable = outcome.alarms.filter(({ alarm }) => alarm === 'reading-unbelievable')
     expect(unbelievable.length).toBeGreaterThan(0)
     expect(unbelievable.length).toBeLessThan(20)
@@ -247,10 +248,7 @@ describe('a probe that drifts out of its band', () => {
 describe('a state of a day ago after every restart', () => {
   it('does not cut shots short and then tell that too little came', () => {
     // Levels that trembled about a limit closed the valve half-way through a shot that counted as a whole one: eight alarms in a week.
-    const { zone, limits, ...levels } = rehearsalScenario('stone-wool')
-    const faults = drawFaults({ faults: ['restart-old'], seed: 3401, days: 7, probes: 2 })
-    const controller = rehearsedWatering({ zone, limits, ...levels })
-    const outcome = rehearse({ zone, limits, controller, days: 7, seed: 3401, faults, keepCourse: false })
+    const outcome = drawnWeek('stone-wool', 'restart-old', 3401, 1)
     expect(outcome.alarms.filter(({ alarm }) => alarm === 'flow-too-small').length).toBeLessThan(2)
   })
 })

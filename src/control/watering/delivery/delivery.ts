@@ -10,7 +10,7 @@ const APART = 0.13
 /** A smaller share is too little water: pulses and pressure alone make meters and drippers differ by a tenth. Own judgement. */
 const LITTLE = 0.85
 /** Where less than this share comes, many drippers without a probe would have to be clogged; probes that show as little see it themselves. Own judgement. */
-const HARDLY_ANY = 0.6
+const FAR_LESS = 0.6
 /** A share that is no water: the few pulses of a line that fills. Own judgement. */
 export const NONE = 0.1
 /** However small the share, an opening counts for at least this part of what was ordered: two witnesses may both be wrong. Own judgement. */
@@ -120,7 +120,7 @@ function isPartial(next: WateringDelivery, last: number, hasRoom: boolean): bool
   const { metered, shots, seen, beyond, agreed, partial } = next
   // A meter that sees nothing at all is dead, or no water comes: both are told by other findings.
   if (last <= 0.3) return false
-  if (partial) return metered < 0.9 && !(hasRoom && metered < HARDLY_ANY && agreed >= HEARD && beyond < APART / 2)
+  if (partial) return metered < 0.9 && !(hasRoom && metered < FAR_LESS && agreed >= HEARD && beyond < APART / 2)
   const isApart = agreed < HEARD || beyond > APART
   return shots >= 6 && seen >= 6 && metered < LITTLE && metered > 0.3 && isApart
 }

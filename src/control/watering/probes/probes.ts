@@ -12,6 +12,8 @@ const LEARNT = 86400
 const MIN_QUIET = 1800
 /** Readings of this time are looked at together: plants take less than the scatter of a probe in it, but at noon. Own judgement. Unit: s. */
 const TOGETHER = 600
+/** Each unbelievable reading asks for two more good ones, up to this number: a probe that trembles about the end of the band is not believed at every other one. Own judgement. */
+export const MAX_PROBATION = 6
 
 /** The moment of a decision as far as readings need it. */
 export interface Moment {
@@ -21,9 +23,6 @@ export interface Moment {
   /** When the last opening ended, in trusted time. Unit: s. */
   readonly closed: number
 }
-
-/** Each unbelievable reading asks for two more good ones, up to this number: a probe that trembles about the end of the band is not believed at every other one. Own judgement. */
-export const MAX_PROBATION = 6
 
 /** What a probe is worth now. */
 export interface ProbeView {

@@ -5,12 +5,12 @@ import type { Limits } from '../settings/checked-settings.js'
 import { shareOfHours } from '../settings/hours.js'
 import { givenInDay } from '../state/given-water.js'
 import type { WateringFill, WateringState } from '../state/state.js'
+import { canEnd } from './can-end.js'
 import { doubtGauge } from './doubt-gauge.js'
 import { isFull } from './full-zone.js'
 import { missing } from './lacking.js'
 import { foretoldFor, PARTS, setFull } from './set-by-full-zone.js'
 import { spentRefill } from './spent-refill.js'
-import { canEnd } from './trusted-flow.js'
 
 /** The most that a zone holds above its upper limit: twice what bands commonly leave up to the container capacity. Own judgement, no source. Unit: m³/m³. */
 const ABOVE = 0.06

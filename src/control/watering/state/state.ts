@@ -136,7 +136,7 @@ export interface WateringProbe {
   /** Level before the last opening, and when it was measured. */
   readonly before: number | null
   readonly beforeAt: number
-  /** Highest level since. */
+  /** Highest level since it ended. */
   readonly peak: number | null
   /** Shots not seen beyond shots seen. */
   readonly misses: number
