@@ -2,6 +2,9 @@ import { lettering, wrapText } from './lettering.js'
 import { element, escapeText } from './svg.js'
 import { STYLE } from './theme.js'
 
+/** Bold letters are wider than what is reckoned for common ones by no more: 1.06 times as wide was measured in a browser. */
+const BOLD = 1.1
+
 /** What every picture has. */
 export interface Frame {
   readonly title: string
@@ -13,7 +16,7 @@ export interface Frame {
 /** An SVG document with its title, its text alternative and its colours; the rest is drawn below the height the title takes. */
 export function framed(frame: Frame, draw: (top: number) => string): string {
   const { title, alternative, width, height } = frame
-  const lines = wrapText(title, 17, width - 32, 2)
+  const lines = wrapText(title, 17 * BOLD, width - 32, 2)
   return element(
     'svg',
     {

@@ -53,6 +53,12 @@ describe('a picture of panels', () => {
       { numRuns: 150 },
     )
   })
+  it('wraps a title as wide as it is in bold letters', () => {
+    // Measured in a browser: 366 px in bold and 324 px in common letters, where 348 px are free.
+    const svg = parseXml(drawPanels({ ...chart([]), title: 'waterContentTopp1980 over apparent', width: 380 }))
+    const lines = every(svg).filter(({ attributes }) => attributes['font-weight'] === '600')
+    expect(lines.map(({ text }) => text)).toEqual(['waterContentTopp1980 over', 'apparent'])
+  })
   it('breaks a line where a value is missing', () => {
     const svg = parseXml(drawPanels(chart([line([0, 1, 2, 3, 4], [1, 2, Number.NaN, 3, 4])])))
     const [path] = every(svg).filter(({ attributes }) => attributes.class === 'line c0')
