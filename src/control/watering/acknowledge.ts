@@ -27,6 +27,7 @@ function notSet(fill: WateringFill): WateringFill {
     drift: none,
     apart: none,
     slip: 0,
+    usual: 1,
   }
 }
 

@@ -278,7 +278,8 @@ function fillSound(fill: Loose<WateringFill>, elapsed: number, probes: number): 
     apart.length === probes &&
     each(apart, (change) => inRange(change, -1, 1)) &&
     nullOr(fill.foretold, -AGES, AGES) &&
-    inRange(fill.slip, -1, 1)
+    inRange(fill.slip, -1, 1) &&
+    inRange(fill.usual, 0, 1)
   )
 }
 

@@ -71,6 +71,7 @@ export function startState(limits: Limits): WateringState {
       apart: limits.probes.map(() => 0),
       foretold: null,
       slip: 0,
+      usual: 1,
     },
     counters: {
       metered: null,

@@ -8,11 +8,11 @@ const MAX_DOWN = 0.04
 
 /** Use of the usual that water given since the zone was full does not account for. Unit: L. */
 export function missing(fill: WateringFill, { level }: ZoneLevel, limits: Limits): number {
-  const { full, due, net, passing } = fill
+  const { full, due, net, passing, usual } = fill
   const told = knownAtFull(fill)
   if (full === null || told === null) return 0
   const fell = told - (level ?? limits.lower)
-  return due * (1 - Math.min(0.2, passing)) - net - fell * limits.substrate
+  return due * usual * (1 - Math.min(0.2, passing)) - net - fell * limits.substrate
 }
 
 /**

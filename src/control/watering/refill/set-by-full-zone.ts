@@ -2,6 +2,7 @@ import type { ProbeView } from '../probes/probes.js'
 import type { ZoneLevel } from '../probes/zone-level.js'
 import type { Limits } from '../settings/checked-settings.js'
 import type { WateringFill, WateringState, WateringZone } from '../state/state.js'
+import { isShortOfFull, LIKE, learntSlip, learntUse } from './between-full-times.js'
 
 /**
  * Two containers with a probe part from the mean of a zone by this share of the water that plants used: drippers and plants that each differ by
@@ -14,12 +15,6 @@ export const MAX_UP = 0.02
 const STEP = 0.008
 /** Containers differ by no more than this where nothing is wrong: as `PARTS` of each parts two of them in three days. Own judgement. Unit: m³/m³. */
 const MAX_APART = 0.06
-/** No zone dries faster or slower than its probes show by more than this share of its use: two and a half times `PARTS`. */
-const MAX_SLIP = 0.1
-/** A refill tells water to so many shots: what it took beyond that is learned. Own judgement, no source. */
-const SURE = 0.75
-/** By no more do probes of a full zone differ that both stand in full containers: about three times what good ones are apart. Own judgement. Unit: m³/m³. */
-const LIKE = 0.02
 /** A probe rises by more than this share of a shot where its container is not full. Own judgement, no source. */
 const RISE = 0.25
 /** No probe is foreseen to drift faster: 0.03 m³/m³ in a day, above which it is broken. Own judgement, no source. Unit: m³/m³ in a second. */
@@ -71,6 +66,7 @@ export function setFull(
       drift,
       apart: apartAtFull(views, atFull, bias),
       slip: learntSlip(fill, bias, since, limits),
+      usual: learntUse(fill, views, atFull, limits),
     },
     zone: zoneWhenFull(zone, views, atFull),
   }
@@ -85,8 +81,7 @@ function zoneWhenFull(
   views: readonly ProbeView[],
   atFull: readonly (number | null)[],
 ): WateringZone {
-  const isShort = views.some(({ seen }, i) => seen !== null && atFull[i] !== null && seen < atFull[i]! - LIKE)
-  const verdict = zone.verdict === 'use-too-small' && isShort ? zone.verdict : 'plausible'
+  const verdict = zone.verdict === 'use-too-small' && isShortOfFull(views, atFull) ? zone.verdict : 'plausible'
   return { ...zone, dry: false, verdict, use: 0, given: 0, level: null, told: null }
 }
 
@@ -188,24 +183,6 @@ export function knownAtFull({ atFull, levelAtFull }: WateringFill): number | nul
 function meanAtFull(atFull: readonly (number | null)[]): number | null {
   const known = atFull.filter((told) => told !== null)
   return known.length === 0 ? null : known.reduce((sum, told) => sum + told, 0) / known.length
-}
-
-/**
- * By how much a zone dries more than its probes show, as a share of its use: their containers drip and drink a little differently from the mean.
- * A refill tells it: the zone took so much more than its probes foretold. It is learned by a gain as that of a Kalman filter, for shares that differ by
- * a twenty-fifth and a refill that tells water to `SURE` shots: the longer the time since the zone was full, the better it is told.
- */
-function learntSlip(fill: WateringFill, bias: readonly number[], since: number, limits: Limits): number {
-  const { foretold, net, due, slip } = fill
-  if (!(due > 0)) return slip
-  const gain = due ** 2 / (due ** 2 + limits.usual ** 2)
-  // A zone that was full unasked was not as dry as it was taken for.
-  if (foretold === null) return slip - gain * Math.max(0, slip)
-  // What probes were wrong by of themselves is their error, and no difference of containers.
-  const told = bias.reduce((sum, now, i) => sum + now - fill.bias[i]! - fill.drift[i]! * since, 0) / bias.length
-  const found = net - due - foretold - told * limits.substrate
-  const more = Math.sign(found) * Math.max(0, Math.abs(found) - SURE * limits.shot)
-  return Math.max(-MAX_SLIP, Math.min(MAX_SLIP, slip + gain * (more / due - slip)))
 }
 
 /** What a zone will have taken beyond use once it is full, by its probes now; null where it is not known what they say of a full one. Unit: L. */

@@ -206,6 +206,8 @@ export interface WateringFill {
   readonly foretold: number | null
   /** By how much the zone dries more than its probes show, as a share of its use. Unit: 1. */
   readonly slip: number
+  /** What plants took of the usual use between two times that the zone was full, at most all. Unit: 1. */
+  readonly usual: number
 }
 
 /** Counters of meter and drain as they were. */
