@@ -1,0 +1,256 @@
+import { sorptivityParlange1975 } from 'porewater/flow'
+import { gardner1958 } from 'porewater/medium'
+import { describe, expect, it } from 'vitest'
+import { columnTerms } from '../../src/flow/column/equations/terms.js'
+import { fillUptake } from '../../src/flow/column/equations/uptake.js'
+import { columnNewton } from '../../src/flow/column/step/newton.js'
+import { goesAstray } from '../../src/flow/column/step/possible.js'
+import { isSmallMove } from '../../src/flow/column/step/small-move.js'
+import { curvedElements } from '../../src/flow/column/table/curved.js'
+import { afterRoot, conductivityBySeries } from '../../src/flow/srivastava-yeh-series.js'
+import { bestCapacity } from '../../src/flow/store/search-store.js'
+
+describe('a step goes astray', () => {
+  // Two cells of 50 cm³ that hold 40, for two seconds; a suction below zero stands on the upper one as ten times as much water.
+  const astray = (held: readonly number[], more: object, from = 5, to = 5) =>
+    goesAstray(
+      {
+        full: Float64Array.of(40, 40),
+        grid: { volumes: Float64Array.of(50, 50) },
+        standing: (s: Float64Array) => 10 * Math.max(0, -s[1]!),
+      } as never,
+      Float64Array.from(held),
+      {
+        up: new Float64Array(2),
+        taken: new Float64Array(2),
+        drained: 0,
+        entered: 0,
+        runOff: 0,
+        evaporated: 0,
+        ...more,
+      },
+      2,
+      Float64Array.of(5, from),
+      Float64Array.of(5, to),
+    )
+  it('where roots take what a cell does not have, not where they take what it has', () => {
+    expect(astray([20, 20], { taken: Float64Array.of(9.9, 9.9) })).toBe(false)
+    expect(astray([20, 20], { taken: Float64Array.of(10.1, 0) })).toBe(true)
+    expect(astray([20, 20], { taken: Float64Array.of(0, 10.1) })).toBe(true)
+  })
+  it('where water that stood has gone by no flow, not where it ran off, evaporated or sank', () => {
+    // 40 cm³ in the cell and 20 on it.
+    expect(astray([20, 60], {}, -2, -2)).toBe(false)
+    expect(astray([20, 60], {}, -2, 5)).toBe(true)
+    expect(astray([20, 60], { runOff: 10 }, -2, 5)).toBe(false)
+    expect(astray([20, 60], { evaporated: 10 }, -2, 5)).toBe(false)
+    expect(astray([20, 60], { up: Float64Array.of(-10, 0) }, -2, 5)).toBe(false)
+    expect(astray([20, 40], { entered: 10 }, 5, -2)).toBe(false)
+    expect(astray([20, 40], { entered: 10 }, 5, 5)).toBe(true)
+  })
+  it('where more drains than the lowest cell has', () => {
+    expect(astray([20, 20], { drained: 9.9 })).toBe(false)
+    expect(astray([20, 20], { drained: 10.1 })).toBe(true)
+    expect(astray([20, 20], { drained: 10.1, up: Float64Array.of(-1, 0) })).toBe(false)
+  })
+})
+
+describe('a small move', () => {
+  /** Three cells of 50 cm³ that hold 2 cm³ less for each centimetre, of which small is a hundredth: half a cubic centimetre. */
+  const small = (suctions: readonly number[], move: readonly number[], more: { k?: number; trust?: number } = {}) =>
+    isSmallMove(
+      {
+        nodes: 3,
+        grid: { volumes: new Float64Array(3).fill(50), layers: [0, 0] },
+        terms: {
+          waterByOwn: new Float64Array(3).fill(-2),
+          trustByBelow: new Float64Array(2).fill(more.trust ?? 0),
+          trustByAbove: new Float64Array(2).fill(more.trust ?? 0),
+        },
+        points: {
+          history: undefined,
+          at: {
+            conductivity: new Float64Array(3).fill(0.5),
+            conductivitySlope: new Float64Array(3).fill(-(more.k ?? 0)),
+          },
+        },
+      } as never,
+      Float64Array.from(suctions),
+      Float64Array.from(move),
+      0.01,
+    )
+  it('brings no more than what is small to any cell', () => {
+    for (const sign of [1, -1]) {
+      expect(small([30, 30, 30], [0, 0.25 * sign, 0])).toBe(true)
+      expect(small([30, 30, 30], [0, 0.2501 * sign, 0])).toBe(false)
+    }
+  })
+  it('brings no more than a hundredth of that to one that passes saturation or is full, but for what stands on the surface', () => {
+    expect(small([30, 0.001, 30], [0, -0.0025, 0])).toBe(true)
+    expect(small([30, 0.001, 30], [0, -0.0026, 0])).toBe(false)
+    expect(small([30, -1, 30], [0, 0.0025, 0])).toBe(true)
+    expect(small([30, -1, 30], [0, 0.0026, 0])).toBe(false)
+    expect(small([30, 0, 30], [0, -0.0026, 0])).toBe(false)
+    expect(small([30, 30, -1], [0, 0, 0.2])).toBe(true)
+  })
+  it('passes saturation at neither end', () => {
+    expect(small([1e-4, 30, 30], [-2e-4, 0, 0])).toBe(false)
+    expect(small([30, 30, 1e-4], [0, 0, -2e-4])).toBe(false)
+    expect(small([-1e-4, 30, 30], [1.5e-4, 0, 0])).toBe(false)
+    // Zero is full.
+    expect(small([1e-4, 30, 30], [-1e-4, 0, 0])).toBe(false)
+    expect(small([-1e-4, 30, 30], [1e-4, 0, 0])).toBe(true)
+  })
+  it('is at most fifteen hundredths of the suction and of two millimetres', () => {
+    expect(small([30, 0.8, 30], [0, 0.15, 0])).toBe(true)
+    expect(small([30, 0.8, 30], [0, -0.1501, 0])).toBe(false)
+  })
+  it('changes no conductivity by more than fifteen hundredths, as its slope has it', () => {
+    // Of the node below each element: the highest counts nowhere.
+    expect(small([30, 30, 30], [0.125, 0, 0], { k: 0.6 })).toBe(true)
+    expect(small([30, 30, 30], [0, -0.126, 0], { k: 0.6 })).toBe(false)
+    expect(small([30, 30, 30], [0, 0, 0.2], { k: 0.6 })).toBe(true)
+  })
+  it('changes the trust in no element by more than a hundredth', () => {
+    // Powers of two, so that the sum is exact.
+    expect(small([30, 30, 30], [0.125, 0.125, 0.125], { trust: 0.04 })).toBe(true)
+    expect(small([30, 30, 30], [0.125, 0.125, 0.125], { trust: 0.041 })).toBe(false)
+    expect(small([30, 30, 30], [0.125, -0.125, 0.125], { trust: 0.5 })).toBe(true)
+  })
+})
+
+describe('elements that are short enough for a parabola', () => {
+  const flags = (lengths: readonly number[], capacity: number, wetting?: number) => {
+    // Full at zero, and from there on a straight line.
+    const line = (slope: number) => ({
+      readWaterContent: (s: number, into: Float64Array, _: Float64Array, k: number) => {
+        into[k] = 0.9 - slope * Math.max(s, 0)
+      },
+    })
+    const grid = { lengths: Float64Array.from(lengths), layers: lengths.map(() => 0), boundaries: [0, lengths.length] }
+    const layer = { table: line(capacity), wetting: wetting === undefined ? undefined : line(wetting) }
+    return [...curvedElements(grid as never, [layer] as never)]
+  }
+  const lengths = Array.from({ length: 257 }, (_, k) => 1 + k / 256)
+  // From a kink in the middle of a stretch on, by a slope c: its lower half has by the parabola (5 w + 8 w + w - c d / 2) / 12 in the mean, w
+  // and c d / 24 more than it can hold. Of stretches of four lengths that is 3e-4 where the length is 1.8e-3 / c.
+  it.each([1.1, 1.25, 1.5, 1.7, 1.99])('are those up to a length of %d', (longest) => {
+    const longestFound = lengths[flags(lengths, 1.8e-3 / longest).lastIndexOf(1)]!
+    expect(longestFound).toBeGreaterThan(longest - 2 / 256)
+    expect(longestFound).toBeLessThanOrEqual(longest)
+    expect(flags(lengths, 1e-9, 1.8e-3 / longest)).toEqual(flags(lengths, 1.8e-3 / longest))
+  })
+  it('are all where the longest is, and none where the shortest is not', () => {
+    expect(flags([1, 1.5, 2], 0.89e-3)).toEqual([1, 1, 1])
+    expect(flags([1, 1.5, 2], 1.81e-3)).toEqual([0, 0, 0])
+    expect(flags([1, 1.5, 2], 1.79e-3)).toEqual([1, 0, 0])
+  })
+})
+
+describe('a balance', () => {
+  /** Cells that do not know of each other, of one cubic centimetre. */
+  const solved = (water: (s: number, i: number) => number, held: object, s: number[], bold = true) => {
+    const nodes = s.length
+    const room = () => new Float64Array(nodes)
+    const terms = { water: room(), waterByOwn: room().fill(-1) }
+    const [lower, diagonal, upper] = [room(), room(), room()]
+    let tried = 0
+    const equations = {
+      nodes,
+      grid: { volumes: room().fill(1), perVolume: room().fill(1), layers: [] },
+      points: { history: undefined, at: {} },
+      terms,
+      net: room(),
+      lower,
+      diagonal,
+      upper,
+      heldBase: false,
+      heldTop: false,
+      ...held,
+      evaluate: (at: Float64Array) => {
+        tried++
+        for (let i = 0; i < nodes; i++) terms.water[i] = water(at[i]!, i)
+      },
+      assemble: () => {
+        lower.fill(0)
+        upper.fill(0)
+        diagonal.set(terms.waterByOwn)
+      },
+      carryOn: () => {},
+      closeHeldEnds: () => {},
+    }
+    const at = Float64Array.from(s)
+    const { solve } = columnNewton(equations as never, { small: 1e-12, bold })
+    const done = solve(at, room(), { applied: 0, evaporation: 0, sink: undefined }, 1)
+    return { done, at: [...at], tried }
+  }
+  it('is that of all cells but those whose suction is held, which stay', () => {
+    // The middle one is to hold nothing at 20 cm, and the others never do.
+    const water = (s: number, i: number) => (i === 1 ? 20 - s : 7)
+    expect(solved(water, { heldBase: true, heldTop: true }, [30, 19.5, 30])).toEqual({
+      done: true,
+      at: [30, 20, 30],
+      tried: 2,
+    })
+    for (const held of [{ heldBase: true }, { heldTop: true }, {}])
+      expect(solved(water, held, [30, 19.5, 30]).done).toBe(false)
+  })
+  it('counts as found below what is enough, not at it', () => {
+    const off = (by: number) => solved(() => by, {}, [30], false).tried
+    expect(off(0.999e-10)).toBe(1)
+    // All four shares of six moves, until 1e-7 is enough.
+    expect(off(1e-10)).toBe(1 + 6 * 4)
+  })
+})
+
+describe('what roots take', () => {
+  it('goes at each limit on with the slope of what lies behind it', () => {
+    const terms = columnTerms({ nodes: 5 } as never)
+    const sink = { max: new Float64Array(5).fill(8), h1: 2, h2: 10, h3: 40, h4: 80 }
+    fillUptake(Float64Array.of(1.999, 2, 10, 40, 80), sink as never, terms)
+    expect([...terms.taken]).toEqual([0, 0, 8, 8, 0])
+    expect([...terms.takenByOwn]).toEqual([0, 1, 0, 0, 0])
+    fillUptake(Float64Array.of(6, 9.999, 40.001, 60, 79.999), sink as never, terms)
+    for (const [i, wanted] of [4, 7.999, 7.9998, 4, 0.0002].entries()) expect(terms.taken[i]).toBeCloseTo(wanted, 10)
+    for (const [i, wanted] of [1, 1, -0.2, -0.2, -0.2].entries()) expect(terms.takenByOwn[i]).toBeCloseTo(wanted, 12)
+  })
+})
+
+describe('sorptivity', () => {
+  it('has by Parlange (1975), of a medium that is dry behind a hair, the whole of its integral', () => {
+    // θ and K fall alike by a share α a centimetre: S² = K_s Δθ (1/α + 1/2α), of which 10⁻⁵ cm have a hundredth.
+    const [alpha, rise, conductivity] = [1000, 0.8, 10]
+    const medium = gardner1958({ residual: 0.1, saturated: 0.1 + rise, alpha } as never)
+    const found = sorptivityParlange1975({ medium, saturatedConductivity: conductivity, initialSuction: 1e7 } as never)
+    expect(found / Math.sqrt((1.5 * conductivity * rise) / alpha)).toBeCloseTo(1, 6)
+  })
+})
+
+describe('the series of a change of flux', () => {
+  it('ends behind its sixtieth root where that is too early, and bounds what is left by it', () => {
+    const column = { height: 3, bottom: 1, before: 0.1, since: 0.5 }
+    const time = 1e-4
+    const { error } = conductivityBySeries(column, 1.5, time)
+    const left = 4 * 0.4 * Math.exp(1.5 / 2 - time / 4) * afterRoot(60, 3, time)
+    expect(error / left).toBeCloseTo(1, 6)
+  })
+})
+
+describe('the capacity of a store', () => {
+  it('is sought by a move that stays within its range, however narrow that is', () => {
+    const asked: number[] = []
+    const found = bestCapacity(
+      { drained: Float64Array.of(0.4) } as never,
+      ([capacity]) => {
+        asked.push(capacity)
+        return Float64Array.of(2 * (0.7004 - capacity) + 0.4)
+      },
+      [0.7, 0.7005],
+      [0, 60],
+      2,
+    )
+    expect(found).toBeCloseTo(0.7004, 12)
+    // From the upper end to the lower one; from beyond the middle down, again by the whole range.
+    expect(asked.slice(0, 2)).toEqual([0.7005, expect.closeTo(0.7, 12)])
+  })
+})
