@@ -1,12 +1,17 @@
-import { sorptivityParlange1975 } from 'porewater/flow'
-import { gardner1958 } from 'porewater/medium'
+import { sorptivityParlange1975, steadySuctionGardner1958 } from 'porewater/flow'
+import { boxContainer, gardner1958, vanGenuchten1980 } from 'porewater/medium'
 import { describe, expect, it } from 'vitest'
+import { columnEquations } from '../../src/flow/column/equations/equations.js'
 import { columnTerms } from '../../src/flow/column/equations/terms.js'
 import { fillUptake } from '../../src/flow/column/equations/uptake.js'
 import { columnNewton } from '../../src/flow/column/step/newton.js'
 import { goesAstray } from '../../src/flow/column/step/possible.js'
+import { reconcile } from '../../src/flow/column/step/reconcile.js'
 import { isSmallMove } from '../../src/flow/column/step/small-move.js'
+import { columnSolver } from '../../src/flow/column/step/solver.js'
 import { curvedElements } from '../../src/flow/column/table/curved.js'
+import { richardsColumn } from '../../src/flow/richards-column.js'
+import { conductivityByImages, fromSurface } from '../../src/flow/srivastava-yeh-early.js'
 import { afterRoot, conductivityBySeries } from '../../src/flow/srivastava-yeh-series.js'
 import { bestCapacity } from '../../src/flow/store/search-store.js'
 
@@ -140,6 +145,12 @@ describe('elements that are short enough for a parabola', () => {
     expect(longestFound).toBeLessThanOrEqual(longest)
     expect(flags(lengths, 1e-9, 1.8e-3 / longest)).toEqual(flags(lengths, 1.8e-3 / longest))
   })
+  it('are found to a 256th of the difference between the shortest and the longest', () => {
+    // Those up to 1.5 + 0.7 / 256, of which 1.5 is found.
+    const some = [1, 1.5, 1.5 + 0.4 / 256, 2]
+    expect(flags(some, 1.8e-3 / (1.5 + 0.7 / 256))).toEqual([1, 1, 0, 0])
+    expect(flags(some, 1.8e-3 / (1.5 + 1.3 / 256))).toEqual([1, 1, 1, 0])
+  })
   it('are all where the longest is, and none where the shortest is not', () => {
     expect(flags([1, 1.5, 2], 0.89e-3)).toEqual([1, 1, 1])
     expect(flags([1, 1.5, 2], 1.81e-3)).toEqual([0, 0, 0])
@@ -149,12 +160,19 @@ describe('elements that are short enough for a parabola', () => {
 
 describe('a balance', () => {
   /** Cells that do not know of each other, of one cubic centimetre. */
-  const solved = (water: (s: number, i: number) => number, held: object, s: number[], bold = true) => {
+  const solved = (
+    water: (s: number, i: number) => number,
+    held: object,
+    s: number[],
+    bold = true,
+    sink: object | undefined = undefined,
+  ) => {
     const nodes = s.length
     const room = () => new Float64Array(nodes)
     const terms = { water: room(), waterByOwn: room().fill(-1) }
     const [lower, diagonal, upper] = [room(), room(), room()]
     let tried = 0
+    let second = Number.NaN
     const equations = {
       nodes,
       grid: { volumes: room().fill(1), perVolume: room().fill(1), layers: [] },
@@ -168,7 +186,7 @@ describe('a balance', () => {
       heldTop: false,
       ...held,
       evaluate: (at: Float64Array) => {
-        tried++
+        if (++tried === 2) second = at[0]!
         for (let i = 0; i < nodes; i++) terms.water[i] = water(at[i]!, i)
       },
       assemble: () => {
@@ -181,19 +199,24 @@ describe('a balance', () => {
     }
     const at = Float64Array.from(s)
     const { solve } = columnNewton(equations as never, { small: 1e-12, bold })
-    const done = solve(at, room(), { applied: 0, evaporation: 0, sink: undefined }, 1)
-    return { done, at: [...at], tried }
+    const done = solve(at, room(), { applied: 0, evaporation: 0, sink } as never, 1)
+    return { done, at: [...at], tried, second }
   }
   it('is that of all cells but those whose suction is held, which stay', () => {
     // The middle one is to hold nothing at 20 cm, and the others never do.
     const water = (s: number, i: number) => (i === 1 ? 20 - s : 7)
-    expect(solved(water, { heldBase: true, heldTop: true }, [30, 19.5, 30])).toEqual({
+    expect(solved(water, { heldBase: true, heldTop: true }, [30, 19.5, 30])).toMatchObject({
       done: true,
       at: [30, 20, 30],
       tried: 2,
     })
     for (const held of [{ heldBase: true }, { heldTop: true }, {}])
       expect(solved(water, held, [30, 19.5, 30]).done).toBe(false)
+  })
+  it('is sought on this side of the suction at which roots stop, nine tenths of the way to it', () => {
+    expect(solved((s) => 300 - s, {}, [100], true, { h4: 200 }).second).toBeCloseTo(190, 10)
+    // Without roots as far as a move goes, to the fourfold.
+    expect(solved((s) => 300 - s, {}, [100]).second).toBeCloseTo(100 * Math.exp(1.4), 10)
   })
   it('counts as found below what is enough, not at it', () => {
     const off = (by: number) => solved(() => by, {}, [30], false).tried
@@ -252,5 +275,77 @@ describe('the capacity of a store', () => {
     expect(found).toBeCloseTo(0.7004, 12)
     // From the upper end to the lower one; from beyond the middle down, again by the whole range.
     expect(asked.slice(0, 2)).toEqual([0.7005, expect.closeTo(0.7, 12)])
+  })
+})
+
+describe('images of a change of flux', () => {
+  const images = (height: number, at: number, time: number) =>
+    conductivityByImages({ height, bottom: 1, before: 0.1, since: 0.5 }, at, time)
+  it('are off by what both of those that are written out are off', () => {
+    // At the bottom the echo is as large as what comes directly, of a change of 0.4; further ones are nothing, and a steady conductivity of one is
+    // known to 1e-14.
+    const { error } = fromSurface(5, 1)
+    expect((images(5, 0, 1).error - 1e-14) / (2 * 0.4 * error)).toBeCloseTo(1, 6)
+  })
+  it('have a bound where an echo fades by just a half', () => {
+    expect(images(2 * Math.LN2, 1, 10).error).toBeLessThan(Number.POSITIVE_INFINITY)
+    expect(images(2 * Math.LN2 * (1 - 1e-15), 1, 10).error).toBe(Number.POSITIVE_INFINITY)
+  })
+})
+
+describe('a steady suction by Gardner (1958)', () => {
+  it('is refused where all conductivity is used up, just there', () => {
+    // q - (q - 1) e^(-a z) with q = -1 and e^(-a z) = 1/2 is nothing.
+    const at = (height: number) =>
+      steadySuctionGardner1958({ saturatedConductivity: 1, alpha: 1, downwardFlux: -10, height } as never)
+    expect(() => at(Math.LN2)).toThrow('so much water cannot rise so high')
+    expect(at(Math.LN2 - 1e-6)).toBeGreaterThan(10)
+  })
+})
+
+describe('suctions at the begin of a time', () => {
+  const box = boxContainer({ length: 20, width: 10, height: 10 } as never)
+  const medium = vanGenuchten1980({ residual: 0.08, saturated: 0.88, alpha: 0.09, n: 1.7 } as never)
+  const { grid, media, ends } = richardsColumn(
+    [{ container: box, medium, saturatedConductivity: 40 }] as never,
+    { nodes: 5 } as never,
+  )
+  it('stay where they say what cells hold to three tenths of the tolerance, and are made to say it where they do not', () => {
+    const tolerance = 1e-3
+    const equations = columnEquations(grid, media, ends, 'averaged', undefined)
+    const moved = (share: number) => {
+      const suctions = grid.heights.map((height) => 12 + height)
+      equations.store(suctions)
+      const held = equations.terms.water.map((one, i) => one + (i === 2 ? share * tolerance * grid.volumes[2]! : 0))
+      const before = suctions.slice()
+      const passed = { entered: 0, drained: 0, taken: 0, runOff: 0, evaporated: 0, steps: 0 }
+      const { advance } = columnSolver(equations, { tolerance, small: 1e-9, bold: false, maxSteps: 10 })
+      expect(advance({ suctions, held }, 0, { applied: 0, evaporation: 0, sink: undefined }, passed, undefined)).toBe(0)
+      return before[2]! - suctions[2]!
+    }
+    expect(moved(0.29)).toBe(0)
+    // By what fills it over the slope of its curve.
+    expect(moved(0.31)).toBeGreaterThan(0.01)
+    expect(moved(-0.31)).toBeLessThan(-0.01)
+  })
+})
+
+describe('suctions made to say what a cell holds', () => {
+  it('are left alone by a cell that loses less than a billionth of its volume for a centimetre', () => {
+    const left = (slope: number) => {
+      const room = () => new Float64Array(1)
+      const terms = { water: room(), waterByOwn: room(), waterByBelow: room(), waterByAbove: room() }
+      const store = (s: Float64Array) => {
+        terms.water[0] = slope * s[0]!
+        terms.waterByOwn[0] = slope
+      }
+      const grid = { volumes: room().fill(50) }
+      const equations = { nodes: 1, grid, terms, store, lower: room(), diagonal: room(), upper: room() }
+      const s = Float64Array.of(-2)
+      reconcile(s, Float64Array.of(slope * -3), equations as never, 1e-12)
+      return s[0]
+    }
+    expect(left(-4.9e-8)).toBe(-2)
+    expect(left(-5.1e-8)).toBeCloseTo(-3, 12)
   })
 })

@@ -128,7 +128,7 @@ describe('fitting the storage model', () => {
         },
       ),
       {
-        numRuns: 20,
+        numRuns: 8,
         // Once found at 0.409; never full; a bypass below the first move of the search; plants dry the store out.
         examples: [
           [0.4, 0.195, 127, 0.01, 466],

@@ -117,6 +117,7 @@ describe('the balance of a stage', () => {
     expect(hovering(0.99e-7, true)).toEqual({ done: true, tried: 7 })
     // Four shares of each of six moves: 1, 0.3, 0.09 and 0.027.
     expect(hovering(0.99e-7, false)).toEqual({ done: true, tried: 1 + 6 * 4 })
+    expect(hovering(1e-7, true).done).toBe(false)
     expect(hovering(1.01e-7, true).done).toBe(false)
   })
   it('counts as found where no suction would move by more than its rounding', () => {

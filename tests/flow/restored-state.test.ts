@@ -88,6 +88,6 @@ it('goes on bit for bit through JSON after every step, in a simulation made anew
         expect(b).toStrictEqual(a)
       }
     }),
-    { numRuns: 25 },
+    { numRuns: 12 },
   )
 })

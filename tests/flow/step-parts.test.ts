@@ -239,6 +239,7 @@ describe('the onset of a drain', () => {
     expect(past(0, -1)).toEqual([7, 0])
     expect(past(-2, -1)).toEqual([7, 0])
     expect(past(2, 1)).toEqual([7, 7])
+    expect(past(2, 0)).toEqual([7, 7])
     expect(past(2, -4)).toEqual([1.01 * 0.5 + 7, 7])
   })
 })
@@ -278,6 +279,8 @@ describe('the end of a drain', () => {
   it('is none where it goes on, where it had not begun, where the base is held and where media have two curves', () => {
     expect(at(0.5, 0.1, { stage: Float64Array.of(0) })).toBe(0)
     expect(at(0.5, 0.1, { suctions: Float64Array.of(0.01) })).toBe(0)
+    expect(at(0.5, 0.1, { suctions: Float64Array.of(0) })).toBeCloseTo(2 * STAGE, 12)
+    expect(at(0, 0.1, { begun: { drained: 0 } })).toBe(0)
     const equations = { heldBase: true, points: { history: undefined }, grid: { volume: 1000 } }
     expect(at(0.5, 0.1, { equations })).toBe(0)
     expect(at(0.5, 0.1, { equations: { ...equations, heldBase: false, points: { history: {} } } })).toBe(0)

@@ -43,7 +43,7 @@ export function columnHistory(grid: ColumnGrid, media: readonly LayerMedium[], m
     nodePoints,
     drying: new Float64Array(points),
     wetting: new Float64Array(points),
-    turn: new Float64Array(points),
+    turn: new Float64Array(points).fill(-Infinity),
     wets: new Uint8Array(points),
     stale: new Uint8Array(points),
     min,
@@ -117,23 +117,27 @@ export function turnBack({ drying, wetting, turn, wets, stale }: ColumnHistory, 
   stale[p] = 0
 }
 
-/** Whether a point at or beside a node passes its turn between two sets of suctions. */
+/**
+ * Whether a point at a node, or in the middle of the element below it, passes its turn between two sets of suctions. Beyond the ends of a column
+ * there is none, and in a layer that does not scan none is turned at any suction: either lies on the same side of it.
+ */
 export function passesTurn(
-  { scans, nodePoints, turn }: ColumnHistory,
+  { nodePoints, turn }: ColumnHistory,
   { layers }: ColumnGrid,
   s: Float64Array,
   move: Float64Array,
   i: number,
 ): boolean {
-  const next = s[i]! + move[i]!
-  // Beyond the ends there is no layer, and none that scans.
-  const below = layers[i - 1]!
-  if (scans[below] !== undefined) {
-    if (s[i]! < turn[i + below]! !== next < turn[i + below]!) return true
-    const middle = (s[i - 1]! + s[i]!) / 2
-    const x = turn[nodePoints + i - 1]!
-    if (middle < x !== middle + (move[i - 1]! + move[i]!) / 2 < x) return true
-  }
-  const above = layers[i]!
-  return scans[above] !== undefined && s[i]! < turn[i + above]! !== next < turn[i + above]!
+  const from = s[i]!
+  const to = from + move[i]!
+  const middle = (s[i - 1]! + from) / 2
+  return (
+    isBetween(turn[i + layers[i - 1]!]!, from, to) ||
+    isBetween(turn[i + layers[i]!]!, from, to) ||
+    isBetween(turn[nodePoints + i - 1]!, middle, middle + (move[i - 1]! + move[i]!) / 2)
+  )
+}
+
+function isBetween(turn: number, from: number, to: number): boolean {
+  return from < turn !== to < turn
 }

@@ -22,6 +22,6 @@ export function firstStageAlone(work: StepWork, dt: number, passed: Passed, onSt
   goOn(work, halfway, STAGE * dt, passed, onStep)
   before.set(first)
   keepRates(begun, early)
-  const factor = off > 0 ? 0.9 * (tolerance / off) ** (1 / 2) : 4
+  const factor = 0.9 * (tolerance / off) ** (1 / 2)
   return { done: STAGE * dt, factor: Math.min(Math.max(factor, 0.5), 4) }
 }
