@@ -107,6 +107,9 @@ describe('a cubic of a cell', () => {
     )
     // A straight line: at the chord.
     expect(at(1, 1, 0.25)).toEqual({ found: true, place: expect.closeTo(0.25, 14), off: expect.closeTo(0, 14) })
+    // At its ends, too.
+    expect(at(1.2, 0.9, 0)).toEqual({ found: true, place: 0, off: 0 })
+    expect(at(1.2, 0.9, 1)).toEqual({ found: true, place: expect.closeTo(1, 14), off: expect.closeTo(0, 14) })
     // Between slopes of three times the mean it is level in the middle.
     expect(at(3, 3, 0.5).found).toBe(false)
   })

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { columnEquations } from '../../src/flow/column/equations/equations.js'
 import { columnTerms } from '../../src/flow/column/equations/terms.js'
 import { fillUptake } from '../../src/flow/column/equations/uptake.js'
+import { passesTurn } from '../../src/flow/column/scanning/history.js'
 import { columnNewton } from '../../src/flow/column/step/newton.js'
 import { goesAstray } from '../../src/flow/column/step/possible.js'
 import { reconcile } from '../../src/flow/column/step/reconcile.js'
@@ -347,5 +348,70 @@ describe('suctions made to say what a cell holds', () => {
     }
     expect(left(-4.9e-8)).toBe(-2)
     expect(left(-5.1e-8)).toBeCloseTo(-3, 12)
+  })
+})
+
+describe('a turn of a medium', () => {
+  // Two layers of two elements: six points of nodes, and four of middles.
+  const turn = Float64Array.of(10, 20, 30, 40, 50, 60, 100, 200, 300, 400)
+  const passes = (i: number, s: readonly number[], move: readonly number[]) =>
+    passesTurn(
+      { nodePoints: 6, turn } as never,
+      { layers: [0, 0, 1, 1] } as never,
+      Float64Array.from(s),
+      Float64Array.from(move),
+      i,
+    )
+  const still = [5, 5, 5, 5, 5]
+  const one = (i: number, s: number, move: number) =>
+    passes(
+      i,
+      still.map((at, k) => (k === i ? s : at)),
+      still.map((_, k) => (k === i ? move : 0)),
+    )
+  it('is passed by the node that turned there, from either side; at a boundary that of either layer', () => {
+    for (const [i, ...turns] of [
+      [0, 10],
+      [1, 20],
+      [2, 30, 40],
+      [3, 50],
+      [4, 60],
+    ] as const)
+      for (const at of turns) {
+        expect([one(i, at - 1, 2), one(i, at + 1, -2)]).toEqual([true, true])
+        expect([one(i, at - 2, 1), one(i, at + 2, -1), one(i, at, 1), one(i, at, -1)]).toEqual([
+          false,
+          false,
+          false,
+          true,
+        ])
+      }
+  })
+  it('is passed by the middle of the element below a node', () => {
+    for (const [i, at] of [
+      [1, 100],
+      [2, 200],
+      [3, 300],
+      [4, 400],
+    ] as const) {
+      const s = still.map((own, k) => (k === i || k === i - 1 ? at - 1 : own))
+      const move = (by: number) => still.map((_, k) => (k === i || k === i - 1 ? by : 0))
+      expect([passes(i, s, move(2)), passes(i, s, move(0.5))]).toEqual([true, false])
+      // Half a move of one node.
+      expect(
+        passes(
+          i,
+          s,
+          still.map((_, k) => (k === i - 1 ? 2.1 : 0)),
+        ),
+      ).toBe(true)
+      expect(
+        passes(
+          i,
+          s,
+          still.map((_, k) => (k === i - 1 ? 1.9 : 0)),
+        ),
+      ).toBe(false)
+    }
   })
 })

@@ -226,6 +226,8 @@ describe('salt that goes with the flows of a step', () => {
     const uniform = uniformFrom(seed)
     const dt = 30
     const up = Float64Array.from({ length: top }, () => 1.5 * (uniform() - 0.5))
+    // What comes in from below goes up.
+    if (ends.drained < 0) up[0] = 0.4
     const taken = Float64Array.from({ length: nodes }, () => 0.05 * uniform())
     const before = grid.volumes.map((volume) => volume * (0.4 + 0.3 * uniform()))
     const after = before.map((held) => held * (0.95 + 0.1 * uniform()))

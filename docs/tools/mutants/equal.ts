@@ -508,13 +508,6 @@ export const EQUAL_CHANGES: readonly EqualChange[] = [
     why: 'then the most that could rise is nothing, and nothing is given right behind it',
   },
   {
-    path: 'src/flow/column/table/table-ends.ts',
-    line: '} else if (s < WETTEST) {',
-    was: 's < WETTEST',
-    becomes: 's <= WETTEST',
-    why: 'the wettest of the rows is read from its row',
-  },
-  {
     path: 'src/flow/column/equations/bent-conduction.ts',
     line: 'if (!(trust[e]! > 0 && Math.abs(apart) > LEVEL)) continue',
     was: 'trust[e]! > 0',
