@@ -242,6 +242,14 @@ describe('what is foreseen', () => {
     const wide = forecastTimeToLevel({ state: { ...now, rings: [wild, wild, wild, wild] }, level: 0.597 as never })
     if (!wide.known) throw new Error(wide.reason)
     expect(wide.band50.latest).toBeUndefined()
+    // A fall of all but a fiftieth less is the last that tells a time: 70.9 half hours for 0.002, and 78.4 beyond it, within two days either.
+    const always = (miss: number) => {
+      const one: ScoreRing = { ...ring, scores: ring.scores.map(() => miss) }
+      return forecastTimeToLevel({ state: { ...now, rings: [one, one, one, one] }, level: 0.599 as never })
+    }
+    const last = ((0.002 + 0.001 * 0.979) / 0.021 / 0.002) * BIN
+    expect(always(-0.979)).toMatchObject({ known: true, band90: { latest: expect.closeTo(last, 6) } })
+    expect(always(-0.981)).toEqual({ known: false, reason: 'beyond-two-days' })
   })
 })
 
