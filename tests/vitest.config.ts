@@ -1,10 +1,11 @@
 import { availableParallelism } from 'node:os'
 import { fileURLToPath } from 'node:url'
 import { defineConfig } from 'vitest/config'
+import LongestFirst from './support/longest-first.js'
 
-/** Folders of pure functions whose tests share the modules: to read them anew for each file takes longer than most tests. */
+/** Folders whose tests leave nothing behind and share the modules: to read them anew for each file takes longer than most tests. */
 const SHARING =
-  'tests/{quantity,numerics,water,air,dielectric,medium,flow,probe,demand,irrigation,record,control,zone,rehearsal,uncertainty,text,schema,scenarios,validity}/**/*.test.ts'
+  'tests/{quantity,numerics,water,air,dielectric,medium,flow,probe,demand,irrigation,record,control,zone,rehearsal,uncertainty,text,schema,scenarios,validity,catalogue,house,types}/**/*.test.ts'
 
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
@@ -19,6 +20,7 @@ export default defineConfig({
       { extends: true, test: { name: 'sharing', include: [SHARING], isolate: false } },
       { extends: true, test: { name: 'apart', include: ['tests/**/*.test.ts'], exclude: [SHARING] } },
     ],
+    sequence: { sequencer: LongestFirst },
     setupFiles: ['tests/support/seed.ts'],
     testTimeout: 60_000,
     // The runner leaves one processor free, which halves the speed of a machine with two.
