@@ -1,8 +1,10 @@
 /**
  * Writes src/catalogue/entries.json from the TSDoc of the public functions, and src/repl/signatures.json from their types. TypeDoc reads the sources; what is kept here is
- * only what help, formula sheet, explorer and the completeness test need.
+ * only what help, formula sheet, explorer and the completeness test need. Where all that they were made from is as it was, both stay.
  */
-import { existsSync, writeFileSync } from 'node:fs'
+import { createHash } from 'node:crypto'
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { dirname } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import {
   Application,
@@ -19,10 +21,12 @@ import type { CatalogueEntry, CatalogueField } from '../../src/catalogue/entry.j
 import { type FoundProperty, findingProperties } from './finding-properties.js'
 import { signaturesOf } from './signatures.js'
 import { topics } from './topics.js'
+import { digestsOf } from './units/digests.js'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const target = `${root}src/catalogue/entries.json`
 const types = `${root}src/repl/signatures.json`
+const kept = `${root}out/catalogue.sha256`
 
 /** What the documentation of a function is made of; DEVELOPERS.md says what stands behind each. */
 export const BLOCK_TAGS: `@${string}`[] = [
@@ -267,11 +271,30 @@ if (
   process.argv[1] === fileURLToPath(import.meta.url) &&
   !(process.argv.includes('--if-missing') && existsSync(target) && existsSync(types))
 ) {
+  if (existsSync(target) && existsSync(kept) && readFileSync(kept, 'utf8') === digest()) {
+    const entries = JSON.parse(readFileSync(target, 'utf8')) as readonly CatalogueEntry[]
+    process.stdout.write(`${entries.length} functions in the catalogue, as before\n`)
+  } else await write()
+}
+
+async function write(): Promise<void> {
   // The catalogue's own index imports the file that is being made.
   if (!existsSync(target)) writeFileSync(target, '[]\n')
   const project = await readProject()
   const entries = describe(project)
   writeFileSync(target, `[\n${entries.map((entry) => JSON.stringify(entry)).join(',\n')}\n]\n`)
   writeFileSync(types, `${JSON.stringify(signaturesOf(project))}\n`)
+  mkdirSync(dirname(kept), { recursive: true })
+  writeFileSync(kept, digest())
   process.stdout.write(`${entries.length} functions in the catalogue\n`)
+}
+
+/** Of the sources, what was made of them, the tools that make it, and the versions of what these use. */
+function digest(): string {
+  const all = createHash('sha256')
+  for (const folder of ['src', 'docs/tools'])
+    for (const [path, bytes] of [...digestsOf(`${root}${folder}`)].sort()) all.update(`${folder}/${path} ${bytes}\n`)
+  for (const file of ['tsconfig.json', 'package.json', 'package-lock.json'])
+    if (existsSync(`${root}${file}`)) all.update(readFileSync(`${root}${file}`))
+  return all.digest('hex')
 }

@@ -58,7 +58,7 @@ inTreeCopy((copy) => {
   writeFileSync(inCopy('src/quantity/units.table.ts'), table)
   run('docs/tools/units.ts')
   // The catalogue is not kept with the sources: where there was none, there is one now.
-  const made = (path: string) => /entries\.json$|signatures\.json$/.test(path) && !before.has(path)
+  const made = (path: string) => /entries\.json$|signatures\.json$|catalogue\.sha256$/.test(path) && !before.has(path)
   const traces = differencesOf(before, digestsOf(folder)).filter(
     (path) => !made(path) || readFileSync(inCopy(path), 'utf8').includes('ectolitres'),
   )
