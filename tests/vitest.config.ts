@@ -3,9 +3,11 @@ import { fileURLToPath } from 'node:url'
 import { defineConfig } from 'vitest/config'
 import LongestFirst from './support/longest-first.js'
 
-/** Folders whose tests leave nothing behind and share the modules: to read them anew for each file takes longer than most tests. */
+/** Folders of pure functions whose tests share the modules: to read them anew for each file takes longer than most tests. */
 const SHARING =
-  'tests/{quantity,numerics,water,air,dielectric,medium,flow,probe,demand,irrigation,record,control,zone,rehearsal,uncertainty,text,schema,scenarios,validity,catalogue,house,types}/**/*.test.ts'
+  'tests/{quantity,numerics,water,air,dielectric,medium,flow,probe,demand,irrigation,record,control,zone,rehearsal,uncertainty,text,schema,scenarios,validity}/**/*.test.ts'
+/** These share theirs too, but not with those: they call functions with all that is wrong, after which the engine runs them more slowly. */
+const LOOKING_ON = 'tests/{catalogue,house,types}/**/*.test.ts'
 
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
@@ -18,7 +20,8 @@ export default defineConfig({
   test: {
     projects: [
       { extends: true, test: { name: 'sharing', include: [SHARING], isolate: false } },
-      { extends: true, test: { name: 'apart', include: ['tests/**/*.test.ts'], exclude: [SHARING] } },
+      { extends: true, test: { name: 'looking-on', include: [LOOKING_ON], isolate: false } },
+      { extends: true, test: { name: 'apart', include: ['tests/**/*.test.ts'], exclude: [SHARING, LOOKING_ON] } },
     ],
     sequence: { sequencer: LongestFirst },
     setupFiles: ['tests/support/seed.ts'],
