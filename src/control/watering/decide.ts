@@ -3,6 +3,7 @@ import type { WateringDecision } from './decision.js'
 import { closeValve, openValve } from './delivery/move-valve.js'
 import { forbidden, mayOpen, mustClose, no } from './delivery/opening.js'
 import { addToTally } from './delivery/tally.js'
+import { heldBack } from './delivery/unknown-time.js'
 import type { WateringReason } from './findings/finding.js'
 import { findingsOf } from './findings.js'
 import { type Looked, look } from './look.js'
@@ -30,6 +31,8 @@ export function decide(limits: Limits, stored: unknown, sent: WateringInput): St
   const closed = isOpen ? closeValve(limits, state) : state
   if (against !== null) return answer(limits, closed, against, seen)
   const choice = end === null || end === 'shot-given' ? mayOpen(closed, zone, limits) : no(end)
+  if (choice.open && seen.held)
+    return answer(limits, { ...closed, clock: heldBack(closed.clock) }, 'decisions-missing', seen)
   // A refill looks whether its last shot drained before it gives the next, however seldom decisions come.
   if (choice.open && !(choice.reason === 'refill' && isOpen))
     return answer(

@@ -9,7 +9,7 @@ import { closeValve } from './delivery/move-valve.js'
 import { takeOverride } from './delivery/override.js'
 import { afterGap } from './delivery/pace.js'
 import { passTally } from './delivery/tally.js'
-import { gapBefore, isBack, missedWater, passUneven, pausedUntil } from './delivery/unknown-time.js'
+import { gapBefore, isBack, isHeld, missedWater, passUneven, pausedUntil } from './delivery/unknown-time.js'
 import type { Seen } from './findings.js'
 import { lookAtProbes } from './probes/look-at-probes.js'
 import { type Moment, newestTime, type ProbeView } from './probes/probes.js'
@@ -43,6 +43,8 @@ export interface Looked extends Seen {
   readonly zone: ZoneLevel
   /** Whether the valve closed by itself since the decision before. */
   readonly ended: boolean
+  /** Whether decisions may be missing before this one, so that it opens nothing. */
+  readonly held: boolean
   /** Whether an order that could not be taken keeps the valve closed. */
   readonly overrideCloses: boolean
   /** Water that was counted before this decision. Unit: L. */
@@ -108,6 +110,7 @@ export function look(limits: Limits, before: WateringState, input: Partial<Water
     views,
     zone,
     ended: state.valve.opened !== null && valve.opened === null,
+    held: isHeld(state, ran.clock, limits),
     unknown,
     byHandRefused: hand === null,
     overrideRefused: order.refused,
@@ -120,7 +123,7 @@ export function look(limits: Limits, before: WateringState, input: Partial<Water
 /** The state after the time since the decision before: clock, meters, and the valve, which may have closed by itself. */
 function passed(limits: Limits, state: WateringState, input: Partial<WateringInput>): WateringState {
   const ticked = tick(state.clock, input.now, newestTime(input.readings), limits.hours)
-  const clock = { ...ticked, uneven: passUneven(state, ticked, limits) }
+  const clock = { ...ticked, ...passUneven(state, ticked, limits) }
   const missed = missedWater(state, clock, limits)
   const { valve, again } = stalled(state.valve, clock, limits)
   const back = isBack(state.clock, clock)

@@ -1,6 +1,6 @@
 import { isMoment } from '../moment.js'
 import { PURSE, TALLY_HOURS } from './delivery/tally.js'
-import { MAX_PAUSE } from './delivery/unknown-time.js'
+import { EXCUSED, MAX_PAUSE } from './delivery/unknown-time.js'
 import { LATCHED_CODES, type LatchedCode } from './findings/latched-codes.js'
 import { MAX_PROBATION } from './probes/probes.js'
 import type { Limits } from './settings/checked-settings.js'
@@ -152,6 +152,7 @@ function clockSound(clock: Loose<WateringClock>): boolean {
     inRange(clock.longer, 0, AGES) &&
     isCount(clock.longs, 8) &&
     inRange(clock.uneven, 1, AGES) &&
+    isCount(clock.unproven, EXCUSED) &&
     isCount(clock.bad, 20) &&
     inRange(clock.doubt, 0, AGES) &&
     inRange(clock.agreed, 0, clock.elapsed as number) &&

@@ -23,6 +23,7 @@ export function startState(limits: Limits): WateringState {
       longer: 0,
       longs: 0,
       uneven: 1,
+      unproven: 0,
       bad: 0,
       doubt: 0,
       agreed: 0,

@@ -1,5 +1,6 @@
 import { hours, seconds, type WateringSettings, type WateringState } from 'porewater'
 import { describe, expect, it } from 'vitest'
+import { lots } from './lots.js'
 import { trueWater, wanted } from './true-water.js'
 import { clock, MIDNIGHT, settings } from './zone.js'
 
@@ -46,6 +47,63 @@ describe('a machine that fails at each opening after one decision that came half
     })
     expect(worst).toBeLessThanOrEqual(1.05)
     expect(longest).toBeLessThanOrEqual(settings.maxRunTime)
+  })
+})
+
+describe('a machine that fails at each opening', () => {
+  // A leap of twenty minutes by night excused each step of up to 26 decisions, one of an hour brought 9 days in one.
+  it.each([
+    [60, 1200],
+    [60, 3600],
+    [300, 1200],
+    [300, 3600],
+  ])('asked every %s s, after its clock leapt ahead by %s s in one night, gives no second day', (poll, ahead) => {
+    const { worst, longest } = trueWater({
+      days: 4,
+      poll,
+      more: (time) => wanted(time + ahead),
+      clock: (time) => (time >= MIDNIGHT + 27 * 3600 ? time + ahead : time),
+      stored: failsAtOpening(() => true),
+    })
+    expect(worst).toBeLessThanOrEqual(1.05)
+    expect(worst).toBeGreaterThan(0.7)
+    expect(longest).toBeLessThanOrEqual(settings.maxRunTime)
+  })
+  // Lost decisions taught that steps of two and three paces hide nothing: up to 2.7 days in one.
+  it.each([
+    [60, 0.2],
+    [300, 0.2],
+    [300, 0.5],
+  ])(
+    'asked every %s s, of which the share %s comes no more, gives no second day but for a few shots',
+    (poll, share) => {
+      for (const seed of [1, 2, 3]) {
+        const lot = lots(7919 * seed)
+        const fails = failsAtOpening(() => true)
+        const { worst, given } = trueWater({
+          days: 4,
+          poll,
+          more: wanted,
+          comes: (time) => time < MIDNIGHT + 36 * 3600 || lot() >= share,
+          stored: fails,
+        })
+        expect(worst).toBeLessThanOrEqual(1.3)
+        expect(given).toBeGreaterThan(2)
+      }
+    },
+  )
+  it('gives its water again once openings are kept', () => {
+    const lot = lots(104729)
+    const fails = failsAtOpening(() => true)
+    let [before, after] = [0, 0]
+    const run = {
+      poll: 300,
+      more: wanted,
+      stored: (state: WateringState, time: number) => (time < MIDNIGHT + 3 * 86400 ? fails(state) : state),
+    }
+    before = trueWater({ ...run, days: 4, comes: () => lot() >= 0.2 }).given
+    after = trueWater({ ...run, days: 6, comes: () => lot() >= 0.2 }).given
+    expect(after - before).toBeGreaterThan(2 * settings.usualPerDay)
   })
 })
 

@@ -10,6 +10,8 @@ export interface TrueRun {
   /** What the controller's clock says. Unit: s. */
   readonly clock?: (time: number, at: number) => unknown
   readonly more?: (time: number, at: number) => Partial<WateringInput>
+  /** Whether a decision is asked for; each is by default. */
+  readonly comes?: (time: number) => boolean
   /** The state that a decision begins with. */
   readonly stored?: (state: WateringState, time: number, at: number) => unknown
 }
@@ -21,7 +23,15 @@ export const wanted = (time: number): Partial<WateringInput> => ({ override: { a
  * Waters a zone that always says "dry" through a valve that closes by itself, and counts by the true clock: the water of the worst 24 h as a share
  * of the limit, openings outside the allowed hours, and the longest opening.
  */
-export function trueWater({ days, poll, changed = {}, clock = (time) => time, more = () => ({}), stored }: TrueRun) {
+export function trueWater({
+  days,
+  poll,
+  changed = {},
+  clock = (time) => time,
+  more = () => ({}),
+  stored,
+  comes = () => true,
+}: TrueRun) {
   const rules = { ...settings, ...changed }
   const reducer = controlWatering(rules)
   const litresPerSecond = rules.flow / 3600
@@ -37,6 +47,8 @@ export function trueWater({ days, poll, changed = {}, clock = (time) => time, mo
     given += litres
     while (recent[0]!.time <= time - 86400) sum -= recent.shift()!.litres
     worst = Math.max(worst, sum)
+    from = time
+    if (!comes(time)) continue
     if (stored !== undefined) state = stored(state as WateringState, time, at)
     const now = clock(time, at) as number
     const [next, decision] = reducer.step(state as WateringState, {
@@ -58,7 +70,6 @@ export function trueWater({ days, poll, changed = {}, clock = (time) => time, mo
       if (!isInside) outside++
     }
     wasOpen = decision.open
-    from = time
     until = decision.open ? time + decision.closeAfter : time
   }
   return { worst: worst / rules.maxPerDay, outside, longest, given, openings, reasons, state: state as WateringState }

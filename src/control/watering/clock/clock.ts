@@ -98,6 +98,7 @@ function ran(clock: WateringClock, now: number, step: number, hours: readonly Ho
     lent,
     owed,
     uneven: clock.uneven,
+    unproven: clock.unproven,
     bad,
     doubt: mended ? 0 : clock.doubt,
     agreed: mended ? elapsed : clock.agreed,

@@ -9,7 +9,7 @@ import { givenInDay, givenInLongDay, SLOT } from '../state/given-water.js'
 import type { WateringClock, WateringOrder, WateringState } from '../state/state.js'
 import { allowanceShare, arrivingShare, isAgreed } from './delivery.js'
 import { roomAtPace } from './pace.js'
-import { maxRunFor, runFor } from './run-time.js'
+import { maxRunFor, PART, runFor } from './run-time.js'
 import { bindsShown, givenByTally } from './tally.js'
 import { wholeRun } from './whole-shot.js'
 
@@ -21,8 +21,6 @@ export interface Choice {
   readonly run: number
 }
 
-/** No smaller part of a shot is given where there is no room for a whole one: lines fill and drain at each opening. Own judgement. */
-const PART = 0.25
 /** A state that has been kept for so long is not lost every hour. Unit: s. */
 const NEW = 7200
 

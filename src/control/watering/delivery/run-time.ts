@@ -7,6 +7,9 @@ import { wholeRun } from './whole-shot.js'
 /** Time that is counted by decisions may lag so many times behind the true one: own judgement, from clocks that failed at random. */
 const LAGS = 1.2
 
+/** No smaller part of a shot is given where there is no room for a whole one: lines fill and drain at each opening. Own judgement. */
+export const PART = 0.25
+
 /**
  * Time of an opening that gives a whole shot of the water that arrives, within the longest one. Where nothing comes, openings are short: they
  * try whether there is water again, and count for little.

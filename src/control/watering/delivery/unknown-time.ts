@@ -4,14 +4,22 @@ import { knowsPace, maxStep } from '../clock/known-pace.js'
 import { HIDES } from '../clock/rarer-decisions.js'
 import type { Limits } from '../settings/checked-settings.js'
 import { inHours } from '../settings/hours.js'
+import { passTime } from '../state/given-water.js'
 import type { WateringClock, WateringState, WateringTally, WateringValve } from '../state/state.js'
-import { runFor } from './run-time.js'
+import { roomAtPace } from './pace.js'
+import { PART, runFor } from './run-time.js'
 import { isKnownPace } from './tally.js'
 
 /** So much of its excess over one keeps a step that was longest: half of it goes in a day of decisions each minute. Own judgement. */
 const KEEPS = 0.9995
 /** The longest step scatters by so much from one day to the next: own judgement. */
 const SCATTER = 1.3
+/** One long step teaches by no more of itself that decisions come unevenly, after the first day: one leap by night excuses nothing. Own judgement. */
+const TEACHES = 1.5
+/** So many long steps are excused since an opening was kept; a machine that fails at each opening keeps none. Own judgement. */
+const TRUSTED = 4
+/** After those, water that was due is held back so many times before each long step is charged. Own judgement. */
+export const EXCUSED = TRUSTED + 3
 /** No pause after missing decisions is longer than this and the rest: two decisions of the rarest pace. Unit: s. */
 export const MAX_PAUSE = 7200
 /** No burst is further from the next: more may be an old state. Own judgement. Unit: s. */
@@ -62,13 +70,20 @@ function couldOpen({ clock: before, valve }: WateringState, clock: WateringClock
   return passed > LONG || inHours(limits.hours, local, 0, 0) || inHours(limits.hours, local + passed, 0, 0)
 }
 
+/** The same, with room for the smallest part of a shot: without it nothing was opened. */
+function couldGive(state: WateringState, clock: WateringClock, limits: Limits): boolean {
+  if (!couldOpen(state, clock, limits)) return false
+  const least = limits.closesByItself ? PART * limits.shot : limits.shot
+  return roomAtPace(passTime(state.water, clock.elapsed), clock.elapsed, clock.base, limits) >= least
+}
+
 /**
  * Water of decisions that are missing, as where the machine fails each time it switches the valve, before the state is stored: each of them may have
  * opened it. Unit: L.
  */
 export function missedWater(state: WateringState, clock: WateringClock, limits: Limits): number {
   const steps = stepInPaces(state.clock, clock, state.tally)
-  if (steps <= Math.max(HIDES, SCATTER * state.clock.uneven) || !couldOpen(state, clock, limits)) return 0
+  if (steps <= HIDES || isExcused(state, clock, steps) || !couldGive(state, clock, limits)) return 0
   const pace = usualPace(state.clock, state.tally)
   const run = runFor(state.counters.delivery, state.clock, limits)
   const each = limits.closesByItself ? Math.min(pace, run) : pace
@@ -77,11 +92,48 @@ export function missedWater(state: WateringState, clock: WateringClock, limits: 
   return decisions * each * limits.litresPerSecond
 }
 
-/** How uneven decisions come, learned where none of them can have opened the valve and be missing. */
-export function passUneven(state: WateringState, clock: WateringClock, limits: Limits): number {
-  const kept = 1 + (clock.uneven - 1) * KEEPS
+/**
+ * Whether a step that may hide an opening is one of those that come anyway. They do where decisions have become rarer, and otherwise as long as
+ * openings are kept.
+ */
+function isExcused({ clock: before }: WateringState, clock: WateringClock, steps: number): boolean {
+  return steps <= SCATTER * before.uneven && (before.unproven < EXCUSED || isUsual(before, clock))
+}
+
+/** Whether a step is no longer than the pace that the clock has learned, though others were shorter long ago. */
+function isUsual(before: WateringClock, { raw }: WateringClock): boolean {
+  return (raw ?? 0) - (before.raw ?? 0) <= HIDES * (before.same + 1) * before.pace
+}
+
+/** Whether this decision opens nothing: had the one before it opened the valve it would be missing, and none has been kept for long. */
+export function isHeld(state: WateringState, clock: WateringClock, limits: Limits): boolean {
   const steps = stepInPaces(state.clock, clock, state.tally)
-  return couldOpen(state, clock, limits) ? kept : Math.max(kept, steps)
+  if (steps <= HIDES || clock.unproven < TRUSTED || isUsual(state.clock, clock)) return false
+  return isExcused(state, clock, steps) && couldGive(state, clock, limits)
+}
+
+/** How uneven decisions come, learned where none of them can have opened the valve and be missing; and what was excused since an opening was kept. */
+export function passUneven(
+  state: WateringState,
+  clock: WateringClock,
+  limits: Limits,
+): Pick<WateringClock, 'uneven' | 'unproven'> {
+  const { uneven: before, unproven: since } = state.clock
+  const kept = 1 + (before - 1) * KEEPS
+  const unproven = state.valve.opened === null ? since : 0
+  const steps = stepInPaces(state.clock, clock, state.tally)
+  const isLong = steps > HIDES && !isUsual(state.clock, clock)
+  if (couldOpen(state, clock, limits))
+    return { uneven: kept, unproven: isLong && unproven < TRUSTED ? unproven + 1 : unproven }
+  const taught = clock.elapsed < 86400 || !isLong ? steps : Math.min(steps, TEACHES * before)
+  // Each night leaves it one to try again.
+  const isNight = clock.base !== null && !inHours(limits.hours, clock.base + clock.elapsed + limits.ahead, 0, 0)
+  return { uneven: Math.max(kept, taught), unproven: isNight ? Math.min(EXCUSED - 1, unproven) : unproven }
+}
+
+/** The clock after a decision that was held though water was due. */
+export function heldBack(clock: WateringClock): WateringClock {
+  return { ...clock, unproven: Math.min(EXCUSED, clock.unproven + 1) }
 }
 
 /**

@@ -26,6 +26,7 @@ export type WateringReason =
   | 'clock-stands-still'
   | 'clock-settling'
   | 'decisions-too-seldom'
+  | 'decisions-missing'
   | 'valve-reported-open'
 
 /** What makes the decision doubtful, or what somebody must look at. */

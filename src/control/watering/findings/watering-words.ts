@@ -26,6 +26,8 @@ export const REASON_WORDS: { readonly [Code in WateringReason]: string } = {
   'clock-stands-still': 'the clock stands still',
   'clock-settling': 'the clock has not run long enough to be trusted',
   'decisions-too-seldom': 'the valve does not close by itself, and decisions come too seldom to close it in time',
+  'decisions-missing':
+    'decisions may be missing before this one, which might have opened the valve: the next one decides',
   'valve-reported-open': 'the valve says that it is open though it should be closed',
 }
 

@@ -51,6 +51,8 @@ export interface WateringClock {
   readonly longs: number
   /** Longest step lately in which nothing can have been opened, in steps of the usual pace. */
   readonly uneven: number
+  /** Long steps that were excused, and water that was held back after one, since an opening was kept, up to 7. */
+  readonly unproven: number
   /** How bad the clock has been lately, 0 to 20. */
   readonly bad: number
   /** Time that was only counted by decisions since clock and count agreed last. Unit: s. */
