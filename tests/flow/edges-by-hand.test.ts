@@ -1,10 +1,11 @@
 import { sorptivityParlange1975, steadySuctionGardner1958 } from 'porewater/flow'
-import { boxContainer, gardner1958, vanGenuchten1980 } from 'porewater/medium'
+import { boxContainer, gardner1958, vanGenuchten1980, wettingCurveKoolParker1987 } from 'porewater/medium'
 import { describe, expect, it } from 'vitest'
 import { columnEquations } from '../../src/flow/column/equations/equations.js'
+import { columnPoints } from '../../src/flow/column/equations/points.js'
 import { columnTerms } from '../../src/flow/column/equations/terms.js'
 import { fillUptake } from '../../src/flow/column/equations/uptake.js'
-import { passesTurn } from '../../src/flow/column/scanning/history.js'
+import { columnHistory, follow, forget, passesTurn } from '../../src/flow/column/scanning/history.js'
 import { columnNewton } from '../../src/flow/column/step/newton.js'
 import { goesAstray } from '../../src/flow/column/step/possible.js'
 import { reconcile } from '../../src/flow/column/step/reconcile.js'
@@ -304,15 +305,26 @@ describe('a steady suction by Gardner (1958)', () => {
   })
 })
 
-describe('suctions at the begin of a time', () => {
-  const box = boxContainer({ length: 20, width: 10, height: 10 } as never)
-  const medium = vanGenuchten1980({ residual: 0.08, saturated: 0.88, alpha: 0.09, n: 1.7 } as never)
-  const { grid, media, ends } = richardsColumn(
-    [{ container: box, medium, saturatedConductivity: 40 }] as never,
-    { nodes: 5 } as never,
+const still = { applied: 0, evaporation: 0, sink: undefined }
+/** A column of layers of one medium, some of which drain and wet on two curves. */
+function made(around: object, scans: readonly boolean[]) {
+  const curve = { residual: 0.08, saturated: 0.88, alpha: 0.09, n: 1.7 }
+  const layer = {
+    container: boxContainer({ length: 20, width: 10, height: 10 } as never),
+    medium: vanGenuchten1980(curve as never),
+    saturatedConductivity: 40,
+  }
+  const wetting = wettingCurveKoolParker1987(curve as never)
+  return richardsColumn(
+    scans.map((both) => (both ? { ...layer, wetting } : layer)) as never,
+    { nodes: 5, ...around } as never,
   )
+}
+
+describe('suctions at the begin of a time', () => {
   it('stay where they say what cells hold to three tenths of the tolerance, and are made to say it where they do not', () => {
     const tolerance = 1e-3
+    const { grid, media, ends } = made({}, [false])
     const equations = columnEquations(grid, media, ends, 'averaged', undefined)
     const moved = (share: number) => {
       const suctions = grid.heights.map((height) => 12 + height)
@@ -321,7 +333,7 @@ describe('suctions at the begin of a time', () => {
       const before = suctions.slice()
       const passed = { entered: 0, drained: 0, taken: 0, runOff: 0, evaporated: 0, steps: 0 }
       const { advance } = columnSolver(equations, { tolerance, small: 1e-9, bold: false, maxSteps: 10 })
-      expect(advance({ suctions, held }, 0, { applied: 0, evaporation: 0, sink: undefined }, passed, undefined)).toBe(0)
+      expect(advance({ suctions, held }, 0, still, passed, undefined)).toBe(0)
       return before[2]! - suctions[2]!
     }
     expect(moved(0.29)).toBe(0)
@@ -413,5 +425,50 @@ describe('a turn of a medium', () => {
         ),
       ).toBe(false)
     }
+  })
+})
+
+describe('the points of a column', () => {
+  it('hold what those that drain would at their own suctions, in a layer with one curve beside one with two', () => {
+    const { grid, media } = made({}, [false, true, false])
+    const history = columnHistory(grid, media, 1e-3)!
+    forget(history, false)
+    follow(
+      history,
+      grid,
+      grid.heights.map(() => 50),
+    )
+    const points = columnPoints(grid, media, history)
+    const suctions = grid.heights.map((_, i) => 3 + (i % 4))
+    points.read(suctions)
+    const [first, last] = [grid.boundaries[1]!, grid.boundaries[2]!]
+    for (const [layer, from, to] of [
+      [0, 0, first],
+      [1, first, last],
+      [2, last, grid.nodes - 1],
+    ] as const)
+      for (let i = from; i <= to; i++) {
+        expect(points.suction[i + layer]).toBe(suctions[i])
+        // What was drained to 50 cm holds less than at 3 to 6 cm while draining.
+        if (layer === 1) expect(points.effective[i + layer]).toBeGreaterThan(suctions[i]! + 0.1)
+        else expect(points.effective[i + layer]).toBe(suctions[i])
+      }
+    for (const [e, middle] of points.middle.entries()) expect(middle).toBe((suctions[e]! + suctions[e + 1]!) / 2)
+  })
+})
+
+describe('an end that stays at the suction that it had', () => {
+  it.each([{ base: 12 }, { surface: 22 }])('gives and takes nothing at once, whatever its cell holds: %o', (around) => {
+    const { grid, media, ends } = made(around, [false])
+    const equations = columnEquations(grid, media, ends, 'averaged', undefined)
+    const suctions = grid.heights.map((height) => 12 + height)
+    equations.store(suctions)
+    const held = equations.terms.water.map((one) => one - 0.01)
+    const passed = { entered: 0, drained: 0, taken: 0, runOff: 0, evaporated: 0, steps: 0 }
+    const limits = { tolerance: 1e-3, small: 1e-9, bold: false, maxSteps: 10 }
+    const before = [...held]
+    columnSolver(equations, limits).advance({ suctions, held }, 0, still, passed, undefined)
+    expect([passed.entered, passed.drained]).toEqual([0, 0])
+    expect([...held]).toEqual(before)
   })
 })

@@ -122,6 +122,11 @@ describe('what to mind of a fit', () => {
       { code: 'differences-in-runs', level: 'caution', series: 'probe', autocorrelation: 0.9 },
     ])
     expect(found([0, 0, 0, 0], [])).toEqual([])
+    // Products along of 233, squares of 400: 2.33/√16, which is no more than that.
+    const just = [-7, -7, -8, 0, 3, 2, -1, -1, 4, 8, 8, 5, 1, 0, 2, -7]
+    expect(found(just, [])).toEqual([])
+    // Their last counts in the squares alone.
+    expect(found([...just.slice(0, -1), -6.9], [])).toHaveLength(1)
   })
   it('is that one series is fitted more than three times as badly as the other, for what was told of them', () => {
     const scaled = (factor: number) => fair.map((one) => factor * one)
