@@ -207,6 +207,12 @@ describe('the grid of a column', () => {
       expect(grid.lengths[from]! / mean).toBeLessThan(0.9)
     })
   })
+  it('shares its elements among layers by their heights, each of which has four', () => {
+    // 30 elements over 18 cm: 16.7 and 13.3; over 50.5 cm a layer of half a centimetre would have 0.3.
+    expect(columnGrid([stone, cone], 31).boundaries).toEqual([0, 17, 30])
+    const high = boxContainer({ ...BOX, height: centimetres(50) })
+    expect(columnGrid([high, boxContainer({ ...BOX, height: centimetres(0.5) })], 31).boundaries).toEqual([0, 30, 34])
+  })
   it('has the areas of bottom and surface, and sections of the shape between them', () => {
     const grid = columnGrid([stone, cone], 31)
     expect(grid.bottom).toBeCloseTo(200, 12)

@@ -1,4 +1,4 @@
-import { sorptivityParlange1975, steadySuctionGardner1958 } from 'porewater/flow'
+import { capillaryFlux, fitWaterStore, sorptivityParlange1975, steadySuctionGardner1958 } from 'porewater/flow'
 import { boxContainer, gardner1958, vanGenuchten1980, wettingCurveKoolParker1987 } from 'porewater/medium'
 import { describe, expect, it } from 'vitest'
 import { columnEquations } from '../../src/flow/column/equations/equations.js'
@@ -262,21 +262,24 @@ describe('the series of a change of flux', () => {
 })
 
 describe('the capacity of a store', () => {
-  it('is sought by a move that stays within its range, however narrow that is', () => {
-    const asked: number[] = []
-    const found = bestCapacity(
-      { drained: Float64Array.of(0.4) } as never,
-      ([capacity]) => {
-        asked.push(capacity)
-        return Float64Array.of(2 * (0.7004 - capacity) + 0.4)
-      },
-      [0.7, 0.7005],
-      [0, 60],
-      2,
-    )
-    expect(found).toBeCloseTo(0.7004, 12)
-    // From the upper end to the lower one; from beyond the middle down, again by the whole range.
-    expect(asked.slice(0, 2)).toEqual([0.7005, expect.closeTo(0.7, 12)])
+  it('is sought by moves of no more than its range, down from its upper half and up from its lower', () => {
+    const sought = (capacityOfRecord: number) => {
+      const asked: number[] = []
+      const found = bestCapacity(
+        { drained: Float64Array.of(0.4) } as never,
+        ([capacity]) => {
+          asked.push(capacity)
+          return Float64Array.of(2 * (capacityOfRecord - capacity) + 0.4)
+        },
+        [0.7, 0.7005],
+        [0, 60],
+        2,
+      )
+      expect(found).toBeCloseTo(capacityOfRecord, 12)
+      return asked.map((one) => expect.closeTo(one, 12))
+    }
+    expect([0.7005, 0.7, 0.7004, 0.6999]).toEqual(sought(0.7004))
+    expect([0.7005, 0.7, 0.7001, 0.7006]).toEqual(sought(0.7001))
   })
 })
 
@@ -470,5 +473,55 @@ describe('an end that stays at the suction that it had', () => {
     columnSolver(equations, limits).advance({ suctions, held }, 0, still, passed, undefined)
     expect([passed.entered, passed.drained]).toEqual([0, 0])
     expect([...held]).toEqual(before)
+  })
+})
+
+describe('a rise where nothing conducts from some suction on', () => {
+  it('ends there: no water comes higher, however little', () => {
+    const medium = { relativeConductivity: (s: number) => (s < 1 ? 1 : 0), breakpoints: [1] }
+    const flux = (height: number) => capillaryFlux({ medium, saturatedConductivity: 10, height, suction: 20 } as never)
+    expect(flux(5)).toBe(0)
+    // Up to a centimetre all conducts alike: of that 1 / (1 + e / K).
+    expect(flux(0.5)).toBeCloseTo(10 * 10, 6)
+  })
+})
+
+describe('a record of a store', () => {
+  it('has at least four steps', () => {
+    const record = (count: number) => ({
+      substrateVolume: 10,
+      minWaterContent: 0.1,
+      start: 0.6,
+      steps: Array.from({ length: count }, () => ({ duration: 600, applied: 0.3, demand: 0 })),
+      drained: Array.from({ length: count }, () => 0.2),
+    })
+    expect(() => fitWaterStore(record(3) as never)).toThrow('give at least four')
+    expect(() => fitWaterStore(record(4) as never)).not.toThrow()
+  })
+})
+
+describe('steps that do not grow', () => {
+  it('are given up at the second look, where they would not end', () => {
+    const { grid, media, ends } = made({}, [false])
+    const equations = columnEquations(grid, media, ends, 'averaged', undefined)
+    let called = 0
+    const trembling = {
+      ...equations,
+      // A flow to and fro between two cells, which asks for steps of always the same length.
+      evaluate: (...given: Parameters<typeof equations.evaluate>) => {
+        equations.evaluate(...given)
+        const sign = ++called % 2 === 0 ? 1 : -1
+        equations.net[1]! += 0.5 * sign
+        equations.net[2]! -= 0.5 * sign
+      },
+    }
+    const suctions = grid.heights.map((height) => 12 + height)
+    equations.store(suctions)
+    const held = equations.terms.water.slice()
+    const passed = { entered: 0, drained: 0, taken: 0, runOff: 0, evaporated: 0, steps: 0 }
+    const limits = { tolerance: 1e-3, small: 0.5, bold: true, maxSteps: 4000 }
+    const left = columnSolver(trembling, limits).advance({ suctions, held }, 1e9, still, passed, undefined)
+    expect(passed.steps).toBe(2000)
+    expect(left).toBeGreaterThan(0.99e9)
   })
 })
