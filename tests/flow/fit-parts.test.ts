@@ -290,6 +290,8 @@ describe('a store that a search follows', () => {
     const record = asRecord({ start: 0.5, steps: [shot(1), shot(0, 0.5), shot(0.4), shot(0.2), shot(9), shot(1)] })
     // 0.6, 0.55, 0.59, 0.61, 1.51, 1.61: the last is over a store that is full anyway.
     expect(possibleOnsets(record, [0]).sort()).toEqual([0, 3, 4, 6])
+    // A store that once holds nothing but water is full at no later step.
+    expect(possibleOnsets(asRecord({ start: 0.5, steps: [shot(5), shot(1)] }), [0])).toEqual([2, 0])
     const unfilled = waterContentsUnfilled(record, 0)
     ;[0.6, 0.55, 0.59, 0.61, 1.51, 1.61].forEach((content, k) => {
       expect(unfilled[k]).toBeCloseTo(content, 12)
