@@ -189,5 +189,11 @@ describe('Srivastava and Yeh 1991', () => {
       fluxSince: millimetresPerHour<WaterFlux>(0),
     }
     expect(() => at({ ...tall, time: hours(1e4) })).toThrow(expect.objectContaining({ code: 'no-convergence' }))
+    // Fifty times 1/α over the speed of a full column later a conductivity of 2e-8 is told to 3e-14 only.
+    const full = { ...tall, columnHeight: centimetres(1e4), height: centimetres(1e4) }
+    const pace = (0.1 * tall.saturatedConductivity) / (tall.saturated - tall.residual)
+    expect(() => at({ ...full, fluxBefore: millimetresPerHour<WaterFlux>(5), time: hours(50 / pace) })).toThrow(
+      expect.objectContaining({ code: 'no-convergence', residual: expect.closeTo(3.2e-14, 14) }),
+    )
   })
 })
