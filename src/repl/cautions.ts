@@ -16,8 +16,19 @@ export function cautionsOf(entry: CatalogueEntry, given: readonly unknown[]): re
   })
 }
 
+/** By the function that each is of; a function that is called ten thousand times does not look through the whole library each time. */
+let records: ReadonlyMap<string, readonly Validity[]> | undefined
+
 function recordsOf(name: string): readonly Validity[] {
-  return Object.values(LIBRARY).filter((member): member is Validity => isRecord(member) && member.of === name)
+  records ??= recordsOfAll()
+  return records.get(name) ?? []
+}
+
+function recordsOfAll(): Map<string, Validity[]> {
+  const all = new Map<string, Validity[]>()
+  for (const record of Object.values(LIBRARY).filter(isRecord))
+    all.set(record.of, [...(all.get(record.of) ?? []), record])
+  return all
 }
 
 function isRecord(member: unknown): member is Validity {
