@@ -3,12 +3,24 @@ import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { afterAll, describe, expect, it } from 'vitest'
+import { build } from 'esbuild'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { STEPS } from '../../src/repl/lesson-steps.js'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
-const bin = fileURLToPath(new URL('../../src/repl/bin.ts', import.meta.url))
-const loader = join(root, 'node_modules/tsx/dist/loader.mjs')
+/** The session in one file: to load a thousand for each of its starts takes longer than what is typed. Beside the libraries that it asks for. */
+const bin = join(root, 'out/terminal', `${process.pid}.mjs`)
+beforeAll(() =>
+  build({
+    entryPoints: [join(root, 'src/repl/bin.ts')],
+    outfile: bin,
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    packages: 'external',
+  }),
+)
+afterAll(() => rmSync(bin, { force: true }))
 const home = mkdtempSync(join(tmpdir(), 'porewater-home-'))
 afterAll(() => rmSync(home, { recursive: true, force: true }))
 
@@ -36,7 +48,7 @@ class Terminal {
   readonly ended: Promise<number | null>
   constructor(env: Record<string, string>) {
     const { program, args } = FOUND as NonNullable<typeof FOUND>
-    this.child = spawn(program, args(`${process.execPath} --import ${loader} ${bin}`), {
+    this.child = spawn(program, args(`${process.execPath} ${bin}`), {
       cwd: root,
       env: { PATH: process.env.PATH ?? '', TERM: 'xterm', HOME: home, LANG: 'C.UTF-8', ...env },
     })
