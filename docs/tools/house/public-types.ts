@@ -25,11 +25,23 @@ export interface Visitor {
   readonly object?: (type: ts.Type, properties: readonly ts.Symbol[], where: string) => void
 }
 
+/** The sources behind the public entries, read once: to read them takes most of the time of whoever asks. */
+let whole: ts.Program | undefined
+
+/** What the compiler makes of some modules. Those outside src, which tests plant, are read anew. */
+export function programOf(indexes: readonly string[]): ts.Program {
+  const read = () => {
+    const config = ts.readConfigFile(`${root}tsconfig.json`, ts.sys.readFile)
+    return ts.createProgram([...indexes], ts.parseJsonConfigFileContent(config.config, ts.sys, root).options)
+  }
+  if (indexes.join() !== publicIndexes().join()) return read()
+  whole ??= read()
+  return whole
+}
+
 /** Walks over the types of what some modules export, each once. */
 export function visitPublicTypes(indexes: readonly string[], visitorOf: (checker: ts.TypeChecker) => Visitor): void {
-  const config = ts.readConfigFile(`${root}tsconfig.json`, ts.sys.readFile)
-  const { options } = ts.parseJsonConfigFileContent(config.config, ts.sys, root)
-  const program = ts.createProgram([...indexes], options)
+  const program = programOf(indexes)
   const checker = program.getTypeChecker()
   const visitor = visitorOf(checker)
   const look = walk(checker, visitor)

@@ -1,6 +1,5 @@
 import ts from 'typescript'
-import { publicIndexes } from './public-types.js'
-import { root } from './source-files.js'
+import { programOf, publicIndexes } from './public-types.js'
 
 /** A place in the arguments of a public function that takes words: a union of string literals, alone or beside something else. */
 export interface WordPlace {
@@ -14,9 +13,7 @@ export interface WordPlace {
 
 /** Every such place of every public function at any depth: aliases and unions resolved by the compiler, lists entered. */
 export function wordPlaces(indexes: readonly string[] = publicIndexes()): WordPlace[] {
-  const config = ts.readConfigFile(`${root}tsconfig.json`, ts.sys.readFile)
-  const { options } = ts.parseJsonConfigFileContent(config.config, ts.sys, root)
-  const program = ts.createProgram([...indexes], options)
+  const program = programOf(indexes)
   const checker = program.getTypeChecker()
   const places = new Map<string, WordPlace>()
   for (const index of indexes) {
