@@ -1,3 +1,4 @@
+import { NO_PULSES } from './delivery/pulses.js'
 import { forgottenPace } from './delivery/tally.js'
 import { LATCHED_CODES, type LatchedCode } from './findings/latched-codes.js'
 import type { Limits } from './settings/checked-settings.js'
@@ -59,6 +60,7 @@ export function acknowledged(state: WateringState, codes: readonly string[], lim
       ...counters,
       latched,
       drains: has('drain-while-dry') ? 0 : counters.drains,
+      pulses: ['no-flow', 'flow-too-large', 'flow-too-small'].some(has) ? NO_PULSES : counters.pulses,
       delivery: has('flow-too-small')
         ? { ...counters.delivery, shots: 0, seen: 0, beyond: 0, partial: false }
         : counters.delivery,

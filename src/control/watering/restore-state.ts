@@ -1,4 +1,5 @@
 import { isMoment } from '../moment.js'
+import { STEPS } from './delivery/pulses.js'
 import { PURSE, TALLY_HOURS } from './delivery/tally.js'
 import { EXCUSED, MAX_PAUSE } from './delivery/unknown-time.js'
 import { LATCHED_CODES, type LatchedCode } from './findings/latched-codes.js'
@@ -12,6 +13,7 @@ import type {
   WateringFill,
   WateringOrigin,
   WateringProbe,
+  WateringPulses,
   WateringState,
   WateringTally,
   WateringValve,
@@ -295,10 +297,22 @@ function countersSound(counters: Loose<WateringCounters>): boolean {
     nullOr(counters.shown, -AGES, AGES) &&
     isObject<WateringDelivery>(counters.delivery) &&
     deliverySound(counters.delivery) &&
+    isObject<WateringPulses>(counters.pulses) &&
+    pulsesSound(counters.pulses) &&
     isCount(counters.drains, 48) &&
     Array.isArray(counters.latched) &&
     counters.latched.length <= LATCHED_CODES.length &&
     each(counters.latched, (code) => LATCHED_CODES.includes(code as LatchedCode))
+  )
+}
+
+function pulsesSound({ step, unmetered, silent, ordered, metered }: Loose<WateringPulses>): boolean {
+  return (
+    (step === null || step === 0 || STEPS.includes(step as (typeof STEPS)[number])) &&
+    inRange(unmetered, 0, AGES) &&
+    inRange(silent, 0, AGES) &&
+    inRange(ordered, 0, AGES) &&
+    inRange(metered, 0, AGES)
   )
 }
 

@@ -1,3 +1,4 @@
+import { NO_PULSES } from './delivery/pulses.js'
 import { freshTally } from './delivery/tally.js'
 import type { Limits } from './settings/checked-settings.js'
 import { SLOTS } from './state/given-water.js'
@@ -83,6 +84,7 @@ export function startState(limits: Limits): WateringState {
       ordered: 0,
       shown: null,
       delivery: { metered: 1, shots: 0, shown: 1, seen: 0, rose: 0, beyond: 0, usual: 1, agreed: 0, partial: false },
+      pulses: NO_PULSES,
       drains: 0,
       latched: [],
     },

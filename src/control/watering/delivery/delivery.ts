@@ -51,7 +51,7 @@ export function judgeDelivery({ counters, fill }: WateringState, limits: Limits)
 }
 
 /** A mean that falls quickly where nothing comes, and is forgotten once all comes again. */
-function meanShare(mean: number, last: number, shots: number): number {
+export function meanShare(mean: number, last: number, shots: number): number {
   if (last < NONE) return mean < 0.6 ? last : (mean + last) / 2
   return mean < 0.6 && last > 0.95 ? last : mean + (last - mean) / Math.min(5, shots)
 }

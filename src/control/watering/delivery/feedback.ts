@@ -2,6 +2,7 @@ import type { Limits } from '../settings/checked-settings.js'
 import type { WateringInput } from '../state/input.js'
 import { latch } from '../state/latch.js'
 import type { WateringCounters, WateringDelivery, WateringValve } from '../state/state.js'
+import { isCoarse, largestStep, passStep } from './pulses.js'
 
 /** Time in which flow settles after the valve moved: lines fill and drain in seconds to a minute. Common practice, no source. Unit: s. */
 const SETTLE = 60
@@ -21,7 +22,7 @@ export function readFeedback(
   const isClosed = valve.opened === null && from >= valve.closed + SETTLE
   // After a time of which nothing is known, what ran in it was no leak: an old state knows of no shot since. Nor did an opening give more than its own.
   const own = isClosed ? 0 : limits.litresPerSecond * valve.duration
-  const flow = Math.min(increase(counters.metered, metered, max), gap > 0 ? own : Infinity)
+  const flow = Math.min(increase(counters.metered, metered, max, limits.perDay / 2), gap > 0 ? own : Infinity)
   const isStuck = isClosed && reported === 'open'
   const leaked = !isClosed ? 0 : metered === undefined && isStuck ? limits.litresPerSecond * (to - from) : flow
   const sum = counters.leaked + leaked
@@ -29,21 +30,22 @@ export function readFeedback(
   const leaky = isLeak ? latch(counters, 'flow-while-closed') : counters
   const told = isStuck ? latch(leaky, 'valve-does-not-close') : leaky
   const ran = increase(counters.drained, drained, Infinity)
+  const stepped = passStep(told, counter(metered), flow, limits)
   return {
-    ...told,
+    ...stepped,
     metered: counter(metered) ?? counters.metered,
     drained: counter(drained) ?? counters.drained,
     meteredSince: counters.meteredSince + (isClosed ? 0 : flow),
     drainedSince: counters.drainedSince + ran,
     leaked: sum,
     // A gauge that counts again is dead no more.
-    latched: ran > 0 ? told.latched.filter((code) => code !== 'no-drain') : told.latched,
+    latched: ran > 0 ? stepped.latched.filter((code) => code !== 'no-drain') : stepped.latched,
   }
 }
 
 /** Judges the flow of an opening that has ended: none, or too much. */
-export function judgeFlow(counters: WateringCounters, given: number): WateringCounters {
-  if (counters.metered === null || given <= 0) return counters
+export function judgeFlow(counters: WateringCounters, given: number, limits: Limits): WateringCounters {
+  if (counters.metered === null || given <= 0 || isCoarse(counters, limits)) return counters
   const { meteredSince } = counters
   const code = meteredSince < 0.1 * given ? 'no-flow' : meteredSince > 1.25 * given ? 'flow-too-large' : undefined
   return code === undefined ? counters : latch(counters, code)
@@ -69,8 +71,9 @@ function counter(value: unknown): number | null {
 }
 
 /** What a counter has gone on by; nothing where it was set back, is missing or leaps beyond what can have flowed. */
-function increase(before: number | null, value: unknown, max: number): number {
+function increase(before: number | null, value: unknown, max: number, maxStep = 0): number {
   const now = counter(value)
-  if (before === null || now === null || now < before || now - before > max) return 0
-  return now - before
+  if (before === null || now === null || now < before) return 0
+  // A large step stands for water of some time before.
+  return now - before > max && now - before > max + largestStep(before, now, maxStep) ? 0 : now - before
 }

@@ -7,6 +7,7 @@ import { addWater, takeWater } from '../state/given-water.js'
 import type { WateringFill, WateringState, WateringValve } from '../state/state.js'
 import { countedVolume, judgeDelivery } from './delivery.js'
 import { judgeDrain, judgeFlow, judgeShare } from './feedback.js'
+import { isCoarse, judgePulses, meteredOf } from './pulses.js'
 
 /** Orders one opening, which counts at once and in full, and judges the one before. */
 export function openValve(
@@ -17,8 +18,10 @@ export function openValve(
   run: number,
 ): WateringState {
   const { clock, valve } = state
+  const isByPulses = isCoarse(state.counters, limits)
+  const counters = isByPulses ? judgePulses(state.counters) : state.counters
   // Of a zone that is filled until it drains, probes and drain show less than came.
-  const delivery = valve.reason === 'refill' ? state.counters.delivery : judgeDelivery(state, limits)
+  const delivery = valve.reason === 'refill' || isByPulses ? counters.delivery : judgeDelivery(state, limits)
   const shot = run * limits.litresPerSecond
   return {
     ...state,
@@ -36,7 +39,7 @@ export function openValve(
     zone: { ...state.zone, told: null, given: state.zone.given + shot, spell: state.zone.spell + shot },
     fill: { ...filled(judgePassing(state, limits), shot), before: views.map(({ seen }) => seen) },
     counters: {
-      ...judgeShare(judgeDrain(state.counters, valve.reason === 'dry' ? valve.counted : 0, limits), delivery),
+      ...judgeShare(judgeDrain(counters, valve.reason === 'dry' ? valve.counted : 0, limits), delivery),
       ordered: 0,
       shown: null,
       meteredSince: 0,
@@ -64,7 +67,7 @@ export function closeValve(limits: Limits, state: WateringState): WateringState 
   // Where the clock failed nobody knows how long it was: the whole shot stands, or the longest opening where nothing closed it.
   const doubtful = limits.closesByItself ? valve.counted : limits.maxRun * lps
   const timed = isSure ? lasted * lps : Math.max(doubtful, lasted * lps)
-  const given = countedVolume(timed, state.counters.meteredSince, state.counters.delivery)
+  const given = countedVolume(timed, meteredOf(state.counters, limits), state.counters.delivery)
   return {
     ...state,
     // Taken back from the quarter in which it was counted, which may be another one by now.
@@ -84,7 +87,7 @@ export function closeValve(limits: Limits, state: WateringState): WateringState 
     counters:
       clockMode(clock) === 'settles'
         ? { ...state.counters, ordered: 0 }
-        : { ...judgeFlow(state.counters, timed), ordered: timed },
+        : { ...judgeFlow(state.counters, timed, limits), ordered: timed },
   }
 }
 

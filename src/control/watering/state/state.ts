@@ -225,10 +225,24 @@ export interface WateringCounters {
   readonly ordered: number
   readonly shown: number | null
   readonly delivery: WateringDelivery
+  readonly pulses: WateringPulses
   /** Shots in a row that mostly drained while the zone was called dry. */
   readonly drains: number
   /** Findings that stand until somebody acknowledges them. */
   readonly latched: readonly LatchedCode[]
+}
+
+/** The steps in which the meter counts. Where they are larger than a shot, openings are judged together. */
+export interface WateringPulses {
+  /** Largest step that all it showed is made of, zero where there is none; null before it has gone on. Unit: L. */
+  readonly step: number | null
+  /** Water ordered that no step has shown yet, up to one. Unit: L. */
+  readonly unmetered: number
+  /** What was ordered since it went on last. Unit: L. */
+  readonly silent: number
+  /** What was ordered and metered since openings were judged together last. Unit: L. */
+  readonly ordered: number
+  readonly metered: number
 }
 
 /** What arrives of what is ordered, by two witnesses that know nothing of each other: the meter, and probes with drain. */
