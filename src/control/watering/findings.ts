@@ -1,3 +1,4 @@
+import { isBehind } from './delivery/fall-behind.js'
 import { isOutrun } from './delivery/tally.js'
 import type { WateringDoubt, WateringFinding } from './findings/finding.js'
 import type { ProbeView } from './probes/probes.js'
@@ -39,6 +40,7 @@ export function findingsOf(
   if (seen.zone.disputed) find('probes-disagree')
   for (const i of seen.zone.stray) find('probes-disagree', { about: names[i]!.name })
   if (state.zone.verdict !== 'plausible') find(state.zone.verdict)
+  if (isBehind(state)) find('shots-fall-behind', { value: state.zone.behind, unit: 's' })
   const { clock, tally } = state
   if (clock.bad >= 10 || clock.doubt > 0 || isOutrun(tally, clock))
     find('clock-doubtful', { value: clock.doubt, unit: 's' })

@@ -3,6 +3,7 @@ import { clockMode, readingMoment, tick } from './clock/clock.js'
 import { heardPlants } from './clock/clock-dispute.js'
 import { passBalance } from './delivery/balance.js'
 import { countedTooMuch } from './delivery/delivery.js'
+import { passBehind } from './delivery/fall-behind.js'
 import { readFeedback } from './delivery/feedback.js'
 import { lateWater, stalled, waterByHand } from './delivery/late-water.js'
 import { closeValve } from './delivery/move-valve.js'
@@ -98,7 +99,12 @@ export function look(limits: Limits, before: WateringState, input: Partial<Water
     spare: water,
     tally: passTally(state.tally, lasted, ticked, fell === null ? null : { fell, usual }, limits),
     probes,
-    zone: { ...wanted(limits, state, zone, balance, usual), given: balance.given + late.ran + (hand ?? 0), told },
+    zone: {
+      ...wanted(limits, state, zone, balance, usual),
+      given: balance.given + late.ran + (hand ?? 0),
+      told,
+      behind: passBehind(ran, zone, state.zone.behind, lasted, limits),
+    },
     fill: isLeap(state.clock, clock)
       ? sinceLeap(ran.fill, clock.elapsed)
       : { ...ran.fill, net: ran.fill.net + came, due: ran.fill.due + usual },

@@ -244,6 +244,7 @@ function zoneSound(zone: Loose<WateringZone>, elapsed: number): boolean {
     inRange(zone.given, 0, AGES) &&
     nullOr(zone.level, -1, 2) &&
     nullOr(zone.told, -1, 2) &&
+    inRange(zone.behind, 0, AGES) &&
     typeof zone.disputed === 'boolean' &&
     (zone.verdict === 'plausible' || zone.verdict === 'use-too-small' || zone.verdict === 'use-too-large')
   )

@@ -49,6 +49,7 @@ export function startState(limits: Limits): WateringState {
       given: 0,
       level: null,
       told: null,
+      behind: 0,
       disputed: false,
       verdict: 'plausible',
     },

@@ -42,6 +42,7 @@ export type WateringDoubt =
   | 'reads-too-high'
   | 'use-too-small'
   | 'use-too-large'
+  | 'shots-fall-behind'
   | 'unknown-probe'
   | 'clock-doubtful'
   | LatchedCode

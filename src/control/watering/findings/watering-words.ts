@@ -47,6 +47,8 @@ export const DOUBT_WORDS: { readonly [Code in WateringDoubt]: string } = {
   'use-too-small': 'the reading stands while plants must have drunk: check the probe against a scale',
   'use-too-large':
     'far more water went than plants can drink: look for a leak, a full container and a probe that drifts',
+  'shots-fall-behind':
+    'the zone stays dry though shots follow each other as soon as they can: look for weak flow and clogged emitters, then give larger shots, a shorter rest, or the shorter lag that the probes really have',
   'unknown-probe': 'a reading names a probe that the settings do not know: check the names',
   'clock-doubtful':
     'time was counted by decisions, or the clock gains on them: set the clock, then acknowledge, also where decisions are meant to come less often now',

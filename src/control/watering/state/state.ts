@@ -163,6 +163,8 @@ export interface WateringZone {
   readonly level: number | null
   /** Level of the decision before, where the valve was closed and the last shot had shown; null otherwise. */
   readonly told: number | null
+  /** How long it has been at the lower limit or below while shots came as soon as they can. Unit: s. */
+  readonly behind: number
   /** Whether probes were in dispute at the decision before. */
   readonly disputed: boolean
   /** What the last full window told. */
