@@ -2,7 +2,7 @@ import type { Limits } from '../settings/checked-settings.js'
 import type { WateringInput } from '../state/input.js'
 import { latch } from '../state/latch.js'
 import type { WateringCounters, WateringDelivery, WateringValve } from '../state/state.js'
-import { isCoarse, largestStep, passStep } from './pulses.js'
+import { commonStep, isCoarse, passStep } from './pulses.js'
 
 /** Time in which flow settles after the valve moved: lines fill and drain in seconds to a minute. Common practice, no source. Unit: s. */
 const SETTLE = 60
@@ -75,5 +75,5 @@ function increase(before: number | null, value: unknown, max: number, maxStep = 
   const now = counter(value)
   if (before === null || now === null || now < before) return 0
   // A large step stands for water of some time before.
-  return now - before > max && now - before > max + largestStep(before, now, maxStep) ? 0 : now - before
+  return now - before > max && now - before > max + commonStep(before, now, maxStep) ? 0 : now - before
 }

@@ -32,7 +32,7 @@ export function passStep(
 ): WateringCounters {
   const { metered: before, pulses } = counters
   if (!(ran > 0) || now === null || before === null || pulses.step === 0) return counters
-  const step = largestStep(before, now, pulses.step ?? Infinity)
+  const step = commonStep(before, now, pulses.step ?? Infinity)
   if (step === pulses.step) return counters
   const next = { ...counters, pulses: { ...NO_PULSES, step } }
   if (!isCoarse(next, limits) || pulses.step !== null) return next
@@ -44,7 +44,7 @@ export function passStep(
 }
 
 /** The largest step up to one that two counts are made of, or zero. Unit: L. */
-export function largestStep(before: number, now: number, max: number): number {
+export function commonStep(before: number, now: number, max: number): number {
   const isMadeOf = (step: number) =>
     [before, now].every((count) => Math.abs(count / step - Math.round(count / step)) < 1e-6)
   return STEPS.find((step) => step <= max && isMadeOf(step)) ?? 0

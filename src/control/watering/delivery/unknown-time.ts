@@ -18,8 +18,8 @@ const SCATTER = 1.3
 const TEACHES = 1.5
 /** So many long steps are excused since an opening was kept; a machine that fails at each opening keeps none. Own judgement. */
 const TRUSTED = 4
-/** After those, water that was due is held back so many times before each long step is charged. Own judgement. */
-export const EXCUSED = TRUSTED + 3
+/** After those, water that was due is held back three times more before each long step is charged. Own judgement. */
+export const EXCUSED = 7
 /** No pause after missing decisions is longer than this and the rest: two decisions of the rarest pace. Unit: s. */
 export const MAX_PAUSE = 7200
 /** No burst is further from the next: more may be an old state. Own judgement. Unit: s. */
