@@ -82,15 +82,6 @@ describe('a usual use that was set 1.6 times too high', () => {
   })
 })
 
-describe('a zone that drains while its probes take all of a shot that should stay', () => {
-  it('is full but for their containers, and is not brought to the brim for them', () => {
-    // 2.0 h above the full level, as what ran off was taken for water that runs past the medium.
-    const { outcome } = week(null, 3545, {}, minutes(1), rehearsalScenario('pine-bark'))
-    expect(outcome.fullTime).toBeLessThan(0.5 * 3600)
-    expect(outcome.stressTime).toBe(0)
-  })
-})
-
 describe('two probes that still rise when the zone is full', () => {
   it('tell by what they said together: a zone that drains is not taken for one that loses its water', () => {
     // Nothing was learned of such a full zone, and what ran off was given again, above the upper limit: 9.4 and 6.7 h above the full level.

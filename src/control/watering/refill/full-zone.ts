@@ -16,8 +16,6 @@ const USUAL = 0.2
  * part by about a twentieth of a day's use. Own judgement. Unit: m³/m³.
  */
 const UNSURE = 0.01
-/** What probes show of a shot is right to this share of it: a tenth, as a good probe scatters by 0.002 m³/m³ and a shot is ten times that. Own judgement. */
-const SCATTER = 0.1
 /** A share that drains only where the zone is full, whatever its probes say. Own judgement, no source. */
 const NEARLY_ALL = 0.75
 /** No more of an opening can drain: all of it, a gauge that is a tenth wrong, and a fifth that is late from openings before. Own judgement, no source. */
@@ -40,7 +38,7 @@ function drainedShare({ counters, valve, clock }: WateringState, limits: Limits)
 
 /**
  * Whether the last opening drained as it does where the zone is full: all of it, or clearly more than runs past as usual, where that was
- * expected: in a refill, where nothing is known, and where the zone was known to have hardly room for the shot, or the probes took all that should stay.
+ * expected: in a refill, where nothing is known, and where the zone was known to have hardly room for the shot.
  */
 export function isFull(state: WateringState, level: ZoneLevel, limits: Limits): 'wholly' | 'just' | null {
   const share = clockMode(state.clock) === 'runs' ? drainedShare(state, limits) : null
@@ -51,14 +49,7 @@ export function isFull(state: WateringState, level: ZoneLevel, limits: Limits): 
   const min = past + DRAINS + Math.max(0, past - USUAL)
   if (state.valve.reason === 'refill' || (level.level === null && level.dry === null))
     return share >= min ? 'wholly' : null
-  const hadNoRoom = Math.max(foreseen(state, limits), seenTwice(state) + SCATTER)
-  return share >= min + DRAINS && past < USUAL && hadNoRoom >= share - past ? 'just' : null
-}
-
-/** Share of the last opening that was seen twice, in a probe and as drain: so much drained from containers without a probe, for want of room. */
-function seenTwice({ counters }: WateringState): number {
-  const { shown, drainedSince, ordered, delivery } = counters
-  return shown === null || !(ordered > 0) ? 0 : (shown + drainedSince) / ordered / delivery.usual - 1
+  return share >= min + DRAINS && past < USUAL && foreseen(state, limits) >= share - past ? 'just' : null
 }
 
 /** Share of the last opening that had no room any more, by what probes said before it and where the zone is full, rather too much. */
