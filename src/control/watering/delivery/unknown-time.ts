@@ -73,8 +73,8 @@ function couldOpen({ clock: before, valve }: WateringState, clock: WateringClock
 /** The same, with room for the smallest part of a shot: without it nothing was opened. */
 function couldGive(state: WateringState, clock: WateringClock, limits: Limits): boolean {
   if (!couldOpen(state, clock, limits)) return false
-  const least = limits.closesByItself ? PART * limits.shot : limits.shot
-  return roomAtPace(passTime(state.water, clock.elapsed), clock.elapsed, clock.base, limits) >= least
+  const min = limits.closesByItself ? PART * limits.shot : limits.shot
+  return roomAtPace(passTime(state.water, clock.elapsed), clock.elapsed, clock.base, limits) >= min
 }
 
 /**

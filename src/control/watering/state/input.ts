@@ -24,7 +24,8 @@ export interface WateringInput {
   readonly locked: boolean
   /**
    * Counter of a flow meter, where there is one: all that has ever run through it. Where it counts in steps larger than a shot, openings are judged
-   * together: a dry line after two and a half steps, a weak one after twenty. Unit: L.
+   * together: a dry line after two and a half steps, a weak one after twenty. Leave it out where its steps are from half a shot to a shot: it would tell of
+   * openings without flow, and of others with too much. Unit: L.
    */
   readonly metered?: Volume
   /** Counter of drain, where there is one: all that has ever run out, in steps of no more than half a shot. Unit: L. */
