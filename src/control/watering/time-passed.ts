@@ -1,0 +1,37 @@
+import { clockMode, tick } from './clock/clock.js'
+import { readFeedback } from './delivery/feedback.js'
+import { stalled } from './delivery/late-water.js'
+import { closeValve } from './delivery/move-valve.js'
+import { afterGap } from './delivery/pace.js'
+import { gapBefore, isBack, missedWater, passUneven, pausedUntil } from './delivery/unknown-time.js'
+import { newestTime } from './probes/probes.js'
+import type { Limits } from './settings/checked-settings.js'
+import { addWater, passTime } from './state/given-water.js'
+import type { WateringInput } from './state/input.js'
+import type { WateringState } from './state/state.js'
+
+/** The state after the time since the decision before: clock, meters, and the valve, which may have closed by itself. */
+export function timePassed(limits: Limits, state: WateringState, input: Partial<WateringInput>): WateringState {
+  const ticked = tick(state.clock, input.now, newestTime(input.readings), limits.hours)
+  const clock = { ...ticked, ...passUneven(state, ticked, limits) }
+  const missed = missedWater(state, clock, limits)
+  const { valve, again } = stalled(state.valve, clock, limits)
+  const back = isBack(state.clock, clock)
+  const gap = back ? 0 : gapBefore(state, clock)
+  const counters = readFeedback(
+    state.counters,
+    input,
+    state.valve,
+    { from: state.clock.elapsed, to: clock.elapsed, gap },
+    limits,
+  )
+  const more = again * limits.litresPerSecond
+  const ring = passTime(state.water, clock.elapsed)
+  const water = addWater(afterGap(ring, { gap, missed, back }, clock, limits), more)
+  const ran = { ...state, clock, valve: { ...valve, counted: valve.counted + more }, water, spare: water, counters }
+  // However seldom decisions come, what follows an opening is judged from its end.
+  const isOver = limits.closesByItself && valve.opened !== null && clock.elapsed - valve.opened >= valve.duration
+  const closed = isOver && clockMode(clock) === 'runs' ? closeValve(limits, ran) : ran
+  if (missed === 0 || closed.valve.opened !== null) return closed
+  return { ...closed, valve: { ...closed.valve, closed: pausedUntil(closed.valve, clock, limits) } }
+}
