@@ -12,6 +12,7 @@ import { levelTold } from './level-told.js'
 import { lookAtProbes } from './probes/look-at-probes.js'
 import type { ProbeView } from './probes/probes.js'
 import type { ZoneLevel } from './probes/zone-level.js'
+import { owed } from './refill/owed.js'
 import { passRefill } from './refill/refill.js'
 import { sinceLeap } from './refill/set-by-full-zone.js'
 import type { Limits } from './settings/checked-settings.js'
@@ -20,7 +21,7 @@ import { givenInLongDay, passTime } from './state/given-water.js'
 import type { WateringInput } from './state/input.js'
 import type { WateringClock, WateringFill, WateringState } from './state/state.js'
 import { timePassed } from './time-passed.js'
-import { waterCame } from './water-came.js'
+import { type WaterCame, waterCame } from './water-came.js'
 
 /** A leak that brings so many times what plants use tells nothing of what they drank: their use is lost in it. Own judgement, no source. */
 const FLOODS = 2
@@ -72,7 +73,7 @@ export function look(limits: Limits, before: WateringState, input: Partial<Water
       told,
       behind: passBehind(ran, zone, state.zone.behind, lasted, limits),
     },
-    fill: filled(ran.fill, state.clock, clock, came.stayed, usual),
+    fill: filled(ran.fill, state.clock, clock, came, usual, limits),
     counters: came.counters,
     override: order.override,
   }
@@ -97,10 +98,18 @@ function usualUse(clock: WateringClock, lasted: number, limits: Limits): number 
   return isDay ? lasted * limits.use : 0
 }
 
-/** What is known of a full zone, with the water that stayed since and the usual use. */
-function filled(fill: WateringFill, before: WateringClock, now: WateringClock, stayed: number, usual: number) {
+/** What is known of a full zone, with the water that stayed and drained since and the usual use. */
+function filled(
+  fill: WateringFill,
+  before: WateringClock,
+  now: WateringClock,
+  came: WaterCame,
+  usual: number,
+  limits: Limits,
+) {
   if (isLeap(before, now)) return sinceLeap(fill, now.elapsed)
-  return { ...fill, net: fill.net + stayed, due: fill.due + usual }
+  const { given, drained, stayed } = came
+  return { ...fill, net: fill.net + stayed, due: fill.due + usual, owed: owed(fill, given, drained, limits) }
 }
 
 /** Whether the clock was set by more than an hour: the state is an old one, or nothing was decided for so long. */

@@ -261,6 +261,7 @@ function fillSound(fill: Loose<WateringFill>, elapsed: number, probes: number): 
     typeof fill.cut === 'boolean' &&
     inRange(fill.net, -AGES, AGES) &&
     inRange(fill.due, 0, AGES) &&
+    inRange(fill.owed, -AGES, AGES) &&
     inRange(fill.passing, 0, 1) &&
     inRange(fill.lately, 0, 1) &&
     inRange(fill.excess, 0, AGES) &&

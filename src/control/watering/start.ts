@@ -62,6 +62,7 @@ export function startState(limits: Limits): WateringState {
       cut: false,
       net: 0,
       due: 0,
+      owed: 0,
       passing: 0.1,
       lately: 0.1,
       excess: 0,

@@ -13,7 +13,8 @@ export interface WaterCame {
   readonly late: number
   /** That and what was given by hand. Unit: L. */
   readonly given: number
-  /** The same, less what drained and what was counted too much. Unit: L. */
+  readonly drained: number
+  /** What was given, less what drained and what was counted too much. Unit: L. */
   readonly stayed: number
   readonly byHandRefused: boolean
 }
@@ -33,13 +34,15 @@ export function waterCame(
   const late = lateWater(fed, { ...valve, counted: valve.counted - surplus }, givenInDay(known), limits)
   const hand = waterByHand(byHand, limits)
   const given = late.ran + (hand ?? 0)
+  const drained = fed.drainedSince - before.drainedSince
   return {
     counters,
     valve: { ...valve, counted: late.counted },
     water: addWater(known, late.volume + (hand ?? 0)),
     late: late.ran,
     given,
-    stayed: given - surplus - (fed.drainedSince - before.drainedSince),
+    drained,
+    stayed: given - surplus - drained,
     byHandRefused: hand === null,
   }
 }

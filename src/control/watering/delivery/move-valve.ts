@@ -2,6 +2,7 @@ import { clockMode } from '../clock/clock.js'
 import type { ProbeView } from '../probes/probes.js'
 import { beforeShot } from '../probes/rises.js'
 import { judgePassing } from '../refill/full-zone.js'
+import { owed } from '../refill/owed.js'
 import type { Limits } from '../settings/checked-settings.js'
 import { addWater, takeWater } from '../state/given-water.js'
 import type { WateringFill, WateringState, WateringValve } from '../state/state.js'
@@ -37,7 +38,7 @@ export function openValve(
     },
     probes: state.probes.map((probe, i) => beforeShot(probe, views[i]!, limits)),
     zone: { ...state.zone, told: null, given: state.zone.given + shot, spell: state.zone.spell + shot },
-    fill: { ...filled(judgePassing(state, limits), shot), before: views.map(({ seen }) => seen) },
+    fill: { ...filled(judgePassing(state, limits), shot, limits), before: views.map(({ seen }) => seen) },
     counters: {
       ...judgeShare(judgeDrain(counters, valve.reason === 'dry' ? valve.counted : 0, limits), delivery),
       ordered: 0,
@@ -82,7 +83,7 @@ export function closeValve(limits: Limits, state: WateringState): WateringState 
       given: Math.max(0, state.zone.given + given - valve.counted),
       spell: state.zone.spell + given - valve.counted,
     },
-    fill: filled(state.fill, given - valve.counted),
+    fill: filled(state.fill, given - valve.counted, limits),
     // An opening in which the clock leapt, as in a state of yesterday, is not judged.
     counters:
       clockMode(clock) === 'settles'
@@ -92,9 +93,9 @@ export function closeValve(limits: Limits, state: WateringState): WateringState 
 }
 
 /** Water that was given, in the balance since the zone was full and in a refill. */
-function filled(fill: WateringFill, volume: number): WateringFill {
+function filled(fill: WateringFill, volume: number, limits: Limits): WateringFill {
   const under = fill.under === null ? null : Math.max(0, fill.under + volume)
-  return { ...fill, net: fill.net + volume, under }
+  return { ...fill, net: fill.net + volume, under, owed: owed(fill, volume, 0, limits) }
 }
 
 function volumes(water: WateringState['water']): Pick<WateringState, 'water' | 'spare'> {

@@ -21,8 +21,13 @@ const IN_DOUBT = [0.1, 0.7] as const
 const AS_USUAL = [0.4, 0.6] as const
 const EARLY = [0.35, 0.65] as const
 const SOON = [0.3, 0.65] as const
-/** No two refills in less than this: one a day, and the next may come somewhat earlier in the day. Unit: s. */
+/** What should drain takes hours. */
+const TO_DRAIN = [0.2, 0.6] as const
+/** A container has room where its probe shows this share of a shot: plants drink meanwhile, and a full one shows none. Own judgement. */
+const HALF = 0.5
+/** No two refills in less than this: one a day, and the next may come somewhat earlier in the day; much earlier where one takes hours. Unit: s. */
 const SOONEST = 72000
+const SOONEST_TO_DRAIN = 50400
 /**
  * Use that water given does not account for, as a share of the usual use of a day, of which probes are suspected: more than one and a half
  * standard deviations where days differ by 15 %. Own judgement, no source.
@@ -50,7 +55,7 @@ export function passRefill(
   const { fill, valve, clock } = state
   if (fill.full !== null && fill.full >= valve.closed) return begun(state, level, limits)
   const how = isFull(state, level, limits)
-  if (how !== null) return setFull(state, views, how, limits)
+  if (how !== null && !hasRoomYet(state, views, level, limits)) return setFull(state, views, how, limits)
   if (fill.under === null) return begun(state, level, limits)
   const isSpent = valve.opened === null && fill.under + limits.shot > fill.max + fill.due
   const isLate = valve.opened === null && !isHour(state, [0, 0.9], limits)
@@ -61,6 +66,27 @@ export function passRefill(
   return { ...state, fill: { ...fill, under: null, foretold: null, tried, cut: true } }
 }
 
+/**
+ * Whether a zone that drains is not full yet: its probes are far apart, and the last shot has raised one of them as where its
+ * container has room; or, in a refill, less has drained than should. It goes on as far as it may.
+ */
+function hasRoomYet(
+  { fill, counters }: WateringState,
+  views: readonly ProbeView[],
+  { spread }: ZoneLevel,
+  limits: Limits,
+): boolean {
+  if (fill.under !== null) {
+    if (fill.under + limits.shot > fill.max + fill.due) return false
+    if (fill.owed > 0) return true
+  }
+  const rise = (HALF * counters.ordered * (1 - fill.passing)) / limits.substrate
+  return (
+    spread > nearDispute(limits) &&
+    views.some(({ seen }, i) => seen !== null && fill.before[i] !== null && seen - fill.before[i]! > rise)
+  )
+}
+
 function begun(state: WateringState, level: ZoneLevel, limits: Limits): WateringState {
   const why = refillFor(state, level, limits)
   if (why === null) return state
@@ -68,7 +94,14 @@ function begun(state: WateringState, level: ZoneLevel, limits: Limits): Watering
   const max = why === 'doubt' && isProven(state) ? limits.perDay : maxRefill(state, level, limits)
   return {
     ...state,
-    fill: { ...state.fill, under: 0, max: max - state.fill.due, foretold: foretoldFor(state.fill, level, limits) },
+    // Whether shots still raise it is looked at from here on: it may have been higher a day ago.
+    zone: { ...state.zone, best: level.level ?? state.zone.best, spell: 0 },
+    fill: {
+      ...state.fill,
+      under: 0,
+      max: max - state.fill.due,
+      foretold: foretoldFor(state.fill, level, limits),
+    },
   }
 }
 
@@ -88,7 +121,8 @@ function refillFor(state: WateringState, level: ZoneLevel, limits: Limits): 'dou
   const { clock, counters, water, fill, zone } = state
   if (level.level === null && !limits.timed) return null
   if (counters.drained === null || limits.refillEvery === null || clockMode(clock) !== 'runs') return null
-  if (clock.elapsed - Math.max(fill.tried, fill.full ?? 0) < SOONEST) return null
+  const soonest = limits.drain > 0 ? SOONEST_TO_DRAIN : SOONEST
+  if (clock.elapsed - Math.max(fill.tried, fill.full ?? 0) < soonest) return null
   if (!canEnd(state, limits)) return null
   if (givenInDay(water) + 3 * limits.shot > limits.perDay) return null
   const isDoubted =
@@ -104,7 +138,7 @@ function refillFor(state: WateringState, level: ZoneLevel, limits: Limits): 'dou
   const lacks = missing(fill, level, limits) / limits.usual
   if (lacks > MISSING) return isHour(state, lacks > MUCH ? SOON : EARLY, limits) ? 'balance' : null
   const isLong = fill.tried === 0 || clock.elapsed - fill.tried >= limits.refillEvery
-  return isLong && isHour(state, AS_USUAL, limits) ? 'time' : null
+  return isLong && isHour(state, limits.drain > 0 ? TO_DRAIN : AS_USUAL, limits) ? 'time' : null
 }
 
 /** What probes differ by where a day more may well bring them into dispute, as two containers part. Unit: m³/m³. */
@@ -133,5 +167,10 @@ function maxRefill({ fill }: WateringState, level: ZoneLevel, limits: Limits): n
   const above = Math.min(2 * (upper - lower), ABOVE)
   const byLevel = (upper + above - (level.level ?? lower)) * substrate
   const lacks = Math.max(above * substrate, byLevel + Math.max(missing(fill, level, limits), fill.excess))
-  return Math.min(limits.perDay, lacks / (1 - Math.min(0.5, fill.passing)) + 2 * shot)
+  // The driest container stands half of what they differ by below the level.
+  const uneven = level.spread > nearDispute(limits) ? (level.spread / 2) * substrate : 0
+  const room = (lacks + uneven) / (1 - Math.min(0.5, fill.passing))
+  // Of what fills it a share drains as well.
+  const drains = (Math.max(0, fill.owed) + limits.drain * lacks) / (1 - limits.drain)
+  return Math.min(limits.perDay, room + drains + 2 * shot)
 }

@@ -90,7 +90,7 @@ function zoneWhenFull(
  * that nothing is filled before it would have left the day.
  */
 export function sinceLeap(fill: WateringFill, elapsed: number): WateringFill {
-  return { ...fill, ...ANEW, full: null, tried: elapsed }
+  return { ...fill, ...ANEW, full: null, tried: elapsed, owed: 0 }
 }
 
 /** What probes say, without what they were found to say too much when the zone was full, and what they drift by since. */

@@ -7,6 +7,7 @@ import { checkedBand } from '../../dead-band.js'
 import {
   DECISION_INTERVAL,
   DISAGREEMENT,
+  DRAIN_SHARE,
   PAUSE,
   PROBE_OFFSET,
   READING_AGE,
@@ -19,6 +20,9 @@ import {
 import { fingerprintOf } from './fingerprint.js'
 import { allowedSeconds, checkedHours, type Hours } from './hours.js'
 import type { WateringSettings } from './settings.js'
+
+/** From the end of one refill to the next on the day after, at about the same hour. Unit: s. */
+const DAILY = 50400
 
 /** The settings as plain numbers, once they were found to make sense. */
 export interface Limits {
@@ -50,6 +54,8 @@ export interface Limits {
   readonly disagreement: number
   /** Longest time between two refills, or null for none. Unit: s. */
   readonly refillEvery: number | null
+  /** Share of the water given that a refill should have drained. Unit: 1. */
+  readonly drain: number
   /** How far decisions are apart by another clock, or null where nobody says. Unit: s. */
   readonly decideEvery: number | null
   /** Name of the zone, and a number that changes with any of the settings. */
@@ -94,10 +100,16 @@ export function checkedSettings(settings: WateringSettings): Limits {
   return { ...limits, fingerprint: fingerprintOf(limits) }
 }
 
-function checkedIntervals({ decideEvery, refillEvery }: WateringSettings) {
+function checkedIntervals({ decideEvery, refillEvery, drainFraction }: WateringSettings) {
+  const drain = numberIn(drainFraction ?? 0, DRAIN_SHARE, 'drainFraction')
+  if (refillEvery === 'never' && drain > 0)
+    throw new InputError('drainFraction', 'drains in refills, and there are none', 'leave refillEvery out')
+  const usually = drain > 0 ? DAILY : 604800
   return {
     decideEvery: decideEvery === undefined ? null : numberIn(decideEvery, DECISION_INTERVAL, 'decideEvery'),
-    refillEvery: refillEvery === 'never' ? null : numberIn(refillEvery ?? 604800, REFILL_INTERVAL, 'refillEvery'),
+    refillEvery:
+      refillEvery === 'never' ? null : refillEvery === undefined ? usually : numberIn(refillEvery, REFILL_INTERVAL),
+    drain,
   }
 }
 

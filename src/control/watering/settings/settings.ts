@@ -1,4 +1,11 @@
-import type { Duration, Flow, Volume, WaterContent, WaterContentChange } from '../../../quantity/generated/kinds.js'
+import type {
+  DrainFraction,
+  Duration,
+  Flow,
+  Volume,
+  WaterContent,
+  WaterContentChange,
+} from '../../../quantity/generated/kinds.js'
 import type { DeadBandLimits } from '../../dead-band.js'
 
 /** Hours of the local day in which water may flow. Hours that end before they begin run over midnight. */
@@ -67,6 +74,11 @@ export interface WateringSettings extends DeadBandLimits {
    * Longest time between two refills to drain, a week by default, or `never`. They are given only with a counter of drain. Unit: s. Range: [86400, 2592000].
    */
   readonly refillEvery?: Duration | 'never'
+  /**
+   * Share of the water given that should drain, as salts ask for: none by default. Each refill goes on until it has drained since the one before, and
+   * refills come daily where `refillEvery` is left out. Like them it needs a counter of drain, and keeps every limit. Unit: 1. Range: [0, 0.5].
+   */
+  readonly drainFraction?: DrainFraction
   /**
    * How far decisions are apart, where a timer of its own asks for them and not the clock that comes with them. Where this is given, a clock that runs too fast from the
    * first decision on is found as well; without it the pace is learned from that very clock. Unit: s. Range: (0, 3600].

@@ -187,6 +187,8 @@ export interface WateringFill {
   /** Since the zone was full: water given less drain, and the usual use of that time. Unit: L. */
   readonly net: number
   readonly due: number
+  /** What should have drained and has not, for the share that settings ask for; at most the use of half a day either way. Unit: L. */
+  readonly owed: number
   /** Share of a shot that runs past the medium while the zone is not full. Unit: 1. */
   readonly passing: number
   /** The same of the last few shots. Unit: 1. */
