@@ -1,6 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import type { DailyLightIntegral, Duration, RadiationSum } from '../quantity/generated/kinds.js'
-import { numberIn, requireList, requireObject } from '../quantity/guard.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
+import { seriesOf } from '../quantity/missing.js'
 import { MAX_GAP } from './domains.js'
 import type { BridgedGap } from './terms.js'
 
@@ -95,12 +96,12 @@ export function dailyLightIntegralOfSeries(series: PhotonFluxSeries): DailyLight
 
 function integrate(
   times: ArrayLike<number>,
-  values: ArrayLike<number>,
+  readings: ArrayLike<number>,
   maxGap: number,
   name: string,
 ): LightCoverage & { readonly total: number } {
-  requireList(times, 'times')
-  requireList(values, name)
+  seriesOf(times, 'times')
+  const values = seriesOf(readings, name)
   const n = times.length
   if (values.length !== n)
     throw new InputError(name, `has ${values.length} readings for ${n} times`, 'give one reading for each time')

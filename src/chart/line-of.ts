@@ -1,5 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import { requireList } from '../quantity/guard.js'
+import { seriesOf } from '../quantity/missing.js'
 import type { PanelSeries } from './panel-chart.js'
 
 /** A curve with a break wherever two readings are too far apart to be joined; `argument` is the name of the values. */
@@ -11,6 +12,7 @@ export function lineOf(
   maxStep: number,
 ): PanelSeries {
   requireCurve(time, value, argument)
+  const readings = seriesOf(value, argument)
   const x: number[] = []
   const y: number[] = []
   for (let i = 0; i < time.length; i++) {
@@ -20,7 +22,7 @@ export function lineOf(
       y.push(Number.NaN)
     }
     x.push(now)
-    y.push(value[i]!)
+    y.push(readings[i]!)
   }
   return { name, x, y, draw: 'line' }
 }

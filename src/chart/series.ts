@@ -12,7 +12,7 @@ export const MIN_SIZE = 1e-290
 
 /** A number that a picture can hold: beyond this, differences overflow. */
 export function drawable(value: number | undefined): value is number {
-  return value !== undefined && Math.abs(value) < 1e300
+  return typeof value === 'number' && Math.abs(value) < 1e300
 }
 
 /** The look of a series: the one it asks for, or its place in the list. */

@@ -2,6 +2,7 @@ import { isPorewaterError } from '../quantity/attempt.js'
 import type { BatchCounts, RefusalCount } from '../quantity/batch.js'
 import { InputError } from '../quantity/errors.js'
 import { requireList, requireObject } from '../quantity/guard.js'
+import { columnOf } from '../quantity/missing.js'
 import type { ProbeCalibration } from './calibration.js'
 import { requireCalibration, valueAt } from './calibration-curve.js'
 import { checkReading } from './calibration-samples.js'
@@ -45,10 +46,10 @@ export interface SeriesCounts extends BatchCounts {
  */
 export function applyCalibrationToSeries(series: ReadingSeries): SeriesCounts {
   requireObject(series, 'series')
-  requireList(series.readings, 'readings')
   requireList(series.output, 'output')
   requireCalibration(series.calibration)
-  const { calibration, readings, output } = series
+  const { calibration, output } = series
+  const readings = columnOf(series.readings, 'readings')
   const rows = readings.length
   if (output.length < rows)
     throw new InputError(

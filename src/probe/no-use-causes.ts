@@ -1,7 +1,7 @@
 import { type LinearFit, leastSquares } from '../numerics/least-squares.js'
 import { sumsAboutMeans } from '../numerics/sums-about-means.js'
 import { InputError } from '../quantity/errors.js'
-import { requireList } from '../quantity/guard.js'
+import { seriesOf } from '../quantity/missing.js'
 
 /** What may have moved the readings of a probe while the water stayed. */
 export interface Cause {
@@ -17,11 +17,11 @@ export function wholeRows(
   given: readonly (Float64Array | undefined)[],
   names: readonly string[],
 ): number[] {
-  requireList(waterContents, 'waterContents')
+  seriesOf(waterContents, 'waterContents')
   const n = waterContents.length
   given.forEach((list, k) => {
     if (list === undefined) return
-    requireList(list, names[k]!)
+    seriesOf(list, names[k]!)
     if (list.length !== n)
       throw new InputError(names[k]!, `has ${list.length} rows for ${n} water contents`, 'give one for each')
   })

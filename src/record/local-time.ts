@@ -1,6 +1,7 @@
 import { INSTANT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn, requireList, requireObject } from '../quantity/guard.js'
+import { seriesOf } from '../quantity/missing.js'
 import { LOCAL_ADVANCE } from './domains.js'
 
 /** Since when local clocks were how far ahead of universal time. */
@@ -59,9 +60,9 @@ export function checkOffsets(offsets: readonly LocalOffset[], argument: string):
  */
 export function utcFromLocal(input: LocalTimeInput): UniversalTimes {
   requireObject(input, 'input')
-  const { local, offsets } = input
+  const { offsets } = input
   checkOffsets(offsets, 'offsets')
-  requireList(local, 'local')
+  const local = seriesOf(input.local, 'local')
   const time = new Float64Array(local.length)
   let [repeated, skipped, missing] = [0, 0, 0]
   let before = -Infinity

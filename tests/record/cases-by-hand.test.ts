@@ -13,13 +13,13 @@ import {
   timeToRefill,
 } from 'porewater/record'
 import { describe, expect, it } from 'vitest'
+import { isMissing } from '../../src/quantity/missing.js'
 import { asymptoteInterval, bestTimeConstant } from '../../src/record/dry-down/exponential-search.js'
 import { independentShare } from '../../src/record/dry-down/independent-share.js'
 import { forecastTimeToLevel } from '../../src/record/forecast/forecast-time-to-level.js'
 import { learntFrom } from '../../src/record/forecast/learn-dry-down.js'
 import { newLevelState } from '../../src/record/forecast/level-state.js'
 import { newRing, restoredRing } from '../../src/record/forecast/score-ring.js'
-import { isMissing } from '../../src/record/missing.js'
 import { addRepeat, MAX_REPEATS, pairsOf } from '../../src/record/quality/repeats.js'
 import { stateReader } from '../../src/record/restore-state.js'
 

@@ -3,7 +3,8 @@ import { studentTwoSided } from '../../numerics/student-t.js'
 import { sumsAboutMeans } from '../../numerics/sums-about-means.js'
 import { CONFIDENCE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
+import { seriesOf } from '../../quantity/missing.js'
 import { TEST_SHARE } from '../domains.js'
 import type { IntervalConfidence } from '../terms.js'
 import type { DoubtedFit, UseFinding } from '../use-finding.js'
@@ -81,10 +82,10 @@ const FEWEST = 10
  */
 export function fitDailyUse(record: DailyUseRecord): DailyUseFit {
   requireObject(record, 'record')
-  const { use, radiationSum, deficitHours } = record
   const testShare = numberIn(record.testShare ?? 0.3, TEST_SHARE, 'testShare')
   const confidence = numberIn(record.confidence ?? 0.95, CONFIDENCE, 'confidence')
-  const days = completeDays(record)
+  const [use, radiationSum, deficitHours] = alignedDays(record)
+  const days = completeDays([use, radiationSum, deficitHours])
   const testDays = Math.max(2, Math.round(days.length * testShare))
   const fitted = days.slice(0, days.length - testDays)
   const rowOf = (i: number) => [radiationSum[i]!, deficitHours[i]!]
@@ -115,17 +116,19 @@ export function fitDailyUse(record: DailyUseRecord): DailyUseFit {
   }
 }
 
+type Series = ArrayLike<number>
+
+function alignedDays(record: DailyUseRecord): readonly [use: Series, radiationSum: Series, deficitHours: Series] {
+  const use = seriesOf(record.use, 'use')
+  const radiationSum = seriesOf(record.radiationSum, 'radiationSum')
+  const deficitHours = seriesOf(record.deficitHours, 'deficitHours')
+  if (radiationSum.length === use.length && deficitHours.length === use.length) return [use, radiationSum, deficitHours]
+  throw new InputError('use', 'the three series differ in length', 'give one number a day in each, NaN where missing')
+}
+
 /** The days on which nothing is missing or negative. */
-function completeDays({ use, radiationSum, deficitHours }: DailyUseRecord): number[] {
-  requireList(use, 'use')
-  requireList(radiationSum, 'radiationSum')
-  requireList(deficitHours, 'deficitHours')
-  if (radiationSum.length !== use.length || deficitHours.length !== use.length) {
-    throw new InputError('use', 'the three series differ in length', 'give one number a day in each, NaN where missing')
-  }
-  return [...use.keys()].filter((i) =>
-    [use[i], radiationSum[i], deficitHours[i]].every((v) => (v as number) >= 0 && (v as number) < Infinity),
-  )
+function completeDays(series: readonly Series[]): number[] {
+  return Array.from({ length: series[0]!.length }, (_, i) => i).filter((i) => series.every((one) => one[i]! >= 0))
 }
 
 function fitRows(rows: readonly (readonly number[])[], use: readonly number[]): LinearFit {

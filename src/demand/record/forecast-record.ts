@@ -1,5 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import { requireList, requireRows } from '../../quantity/guard.js'
+import { seriesOf } from '../../quantity/missing.js'
 
 /** Something that drives use, one number a day: a radiation sum, kPa·h of dryness, hours of lamps. NaN marks what is missing. */
 export interface UseCause {
@@ -21,7 +22,7 @@ export function forecastRows(use: Float64Array, causes: readonly UseCause[]): Fo
   requireList(use, 'use')
   requireRows(causes, 'causes')
   for (const [i, cause] of causes.entries()) {
-    requireList(cause.values, `causes[${i}].values`)
+    seriesOf(cause.values, `causes[${i}].values`)
     if (cause.values.length !== use.length) {
       throw new InputError(
         'causes',
@@ -30,7 +31,9 @@ export function forecastRows(use: Float64Array, causes: readonly UseCause[]): Fo
       )
     }
   }
-  const known = use.map((value) => (value >= 0 && value < Infinity ? value : Number.NaN))
+  const known = Float64Array.from(seriesOf(use, 'use'), (value) =>
+    value >= 0 && value < Infinity ? value : Number.NaN,
+  )
   const rows = [...use.keys()].map((day) =>
     causes.map((cause) => (Number.isFinite(cause.values[day]) ? cause.values[day]! : Number.NaN)),
   )

@@ -12,6 +12,7 @@ import { INSTANT, SITE_ELEVATION, SITE_LATITUDE } from '../../quantity/domains.j
 import { DomainError, InputError } from '../../quantity/errors.js'
 import type { Length, Longitude, WindSpeed } from '../../quantity/generated/kinds.js'
 import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
+import { columnOf } from '../../quantity/missing.js'
 import { HOURLY_SOLAR, HOURLY_TEMPERATURE } from '../domains.js'
 import { cloudinessAsce, SHORT_HOUR, SIGMA_HOUR, TALL_HOUR } from './asce-2005.js'
 import { penmanMonteith, saturationAt } from './reference-et-hour.js'
@@ -84,9 +85,14 @@ export interface HourlySeriesCounts extends BatchCounts {
  */
 export function hourlySeriesAsce2005(series: HourlySeriesAsce): HourlySeriesCounts {
   requireObject(series, 'series')
-  const { site, temperature, vapourPressure, solar, wind, short, tall } = series
+  const { site, short, tall } = series
   requireObject(site, 'site')
-  requireList(temperature, 'temperature')
+  const temperature = columnOf(series.temperature, 'temperature')
+  const vapourPressure = columnOf(series.vapourPressure, 'vapourPressure')
+  const solar = columnOf(series.solar, 'solar')
+  const wind = columnOf(series.wind, 'wind')
+  requireList(short, 'short')
+  requireList(tall, 'tall')
   const rows = temperature.length
   checkLengths(series, rows)
   const phi = (numberIn(site.latitude, SITE_LATITUDE, 'latitude') * Math.PI) / 180

@@ -1,7 +1,8 @@
 import { medianInPlace } from '../../numerics/select.js'
 import { InputError } from '../../quantity/errors.js'
 import type { WaterContentChange } from '../../quantity/generated/kinds.js'
-import { numberIn, requireList, requireObject, requireRows } from '../../quantity/guard.js'
+import { numberIn, requireObject, requireRows } from '../../quantity/guard.js'
+import { seriesOf } from '../../quantity/missing.js'
 import { DRIFT_APART } from '../domains.js'
 import { estimateNoise } from '../quality/estimate-noise.js'
 import type { RecordFinding } from '../record-finding.js'
@@ -64,9 +65,9 @@ export interface ComparedProbe {
  */
 export function compareProbes(input: CompareProbesInput): ComparedProbe[] {
   requireObject(input, 'input')
-  const { time, probes, driftPerDay } = input
-  const limit = numberIn(driftPerDay, DRIFT_APART, 'driftPerDay')
-  checkLists(input)
+  const limit = numberIn(input.driftPerDay, DRIFT_APART, 'driftPerDay')
+  const time = seriesOf(input.time, 'time')
+  const probes = readingsOf(input.probes)
   if (probes.length < 3)
     throw new InputError('probes', `are ${probes.length}`, 'give at least three; of two nobody can say which is wrong')
   for (const { name, waterContent } of probes) {
@@ -167,8 +168,10 @@ function differenceTrend(time: ArrayLike<number>, a: ArrayLike<number>, b: Array
   )
 }
 
-function checkLists({ time, probes }: CompareProbesInput): void {
-  requireList(time, 'time')
+function readingsOf(probes: readonly ProbeReadings[]): ProbeReadings[] {
   requireRows(probes, 'probes')
-  for (const [i, { waterContent }] of probes.entries()) requireList(waterContent, `probes[${i}].waterContent`)
+  return Array.from(probes, ({ name, waterContent }, i) => ({
+    name,
+    waterContent: seriesOf(waterContent, `probes[${i}].waterContent`),
+  }))
 }

@@ -1,6 +1,8 @@
 import { CAPACITY } from '../../quantity/domains.js'
+import { InputError } from '../../quantity/errors.js'
 import type { WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
+import { seriesOf } from '../../quantity/missing.js'
 import type { RecordFinding } from '../record-finding.js'
 import { trendOf } from './trend.js'
 
@@ -47,11 +49,17 @@ export interface SaltDrift {
  */
 export function saltDrift(input: SaltDriftInput): SaltDrift {
   requireObject(input, 'input')
-  const { day, plateau, drainEC, containerCapacity } = input
-  requireList(day, 'day')
-  requireList(plateau, 'plateau')
-  requireList(drainEC, 'drainEC')
-  const capacity = numberIn(containerCapacity, CAPACITY, 'containerCapacity')
+  const day = seriesOf(input.day, 'day')
+  const plateau = seriesOf(input.plateau, 'plateau')
+  const drainEC = seriesOf(input.drainEC, 'drainEC')
+  const capacity = numberIn(input.containerCapacity, CAPACITY, 'containerCapacity')
+  for (const [argument, { length }] of Object.entries({ plateau, drainEC }))
+    if (length !== day.length)
+      throw new InputError(
+        argument,
+        `has ${length} entries for ${day.length} days`,
+        'give one for each day, NaN where it is missing',
+      )
   const level = trendOf(day, plateau)
   const drain = trendOf(day, drainEC)
   const findings: RecordFinding[] = []

@@ -1,8 +1,8 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Duration, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
+import { alignedSeries } from '../aligned-series.js'
 import { REFILL_POINT } from '../domains.js'
-import { equalLengths } from '../equal-lengths.js'
 import type { RefillPoint, WaterContentSeries } from '../terms.js'
 
 /** The course of a dry-down. */
@@ -42,8 +42,7 @@ export interface DryDownLine {
  */
 export function fitDryDown(input: DryDownInput): DryDownLine {
   requireObject(input, 'input')
-  const { time, waterContent } = input
-  equalLengths(time, waterContent, 'waterContent')
+  const [time, waterContent] = alignedSeries(input.time, input.waterContent, 'waterContent')
   const good: number[] = []
   for (let i = 0; i < waterContent.length; i++) if (!Number.isNaN(waterContent[i])) good.push(i)
   const n = good.length

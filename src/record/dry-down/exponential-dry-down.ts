@@ -2,8 +2,8 @@ import { InputError } from '../../quantity/errors.js'
 import type { Duration, WaterContent, WaterContentChange } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
 import { notAbove } from '../../quantity/not-above.js'
+import { alignedSeries } from '../aligned-series.js'
 import { PROBE_CONTENT, REFILL_POINT, TIME_CONSTANT } from '../domains.js'
-import { equalLengths } from '../equal-lengths.js'
 import type { RefillPoint } from '../terms.js'
 import type { DryDownInput, TimeToRefill } from './dry-down.js'
 import { asymptoteInterval, bestTimeConstant, type ExponentialSums } from './exponential-search.js'
@@ -106,8 +106,7 @@ export type ExponentialDryDown =
  */
 export function fitExponentialDryDown(input: DryDownInput): ExponentialDryDown {
   requireObject(input, 'input')
-  const { time, waterContent } = input
-  equalLengths(time, waterContent, 'waterContent')
+  const [time, waterContent] = alignedSeries(input.time, input.waterContent, 'waterContent')
   const t: number[] = []
   const x: number[] = []
   for (let i = 0; i < waterContent.length; i++) {

@@ -1,8 +1,8 @@
 import { InputError } from '../../quantity/errors.js'
 import type { WaterContentChange } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject, requireRows } from '../../quantity/guard.js'
+import { alignedSeries } from '../aligned-series.js'
 import { MIN_CLIMB } from '../domains.js'
-import { equalLengths } from '../equal-lengths.js'
 import { addReading, type RecentPoint } from '../forecast/recent-level.js'
 import type { ClimbFinding } from '../record-finding.js'
 import type { WaterContentSeries } from '../terms.js'
@@ -35,9 +35,9 @@ export interface FindClimbsInput extends WaterContentSeries {
  */
 export function findClimbs(input: FindClimbsInput): ClimbFinding[] {
   requireObject(input, 'input')
-  const { time, waterContent, dryDowns, minRise } = input
+  const { dryDowns, minRise } = input
   const min = numberIn(minRise, MIN_CLIMB, 'minRise')
-  equalLengths(time, waterContent, 'waterContent')
+  const [time, waterContent] = alignedSeries(input.time, input.waterContent, 'waterContent')
   requireRows(dryDowns, 'dryDowns')
   return dryDowns.flatMap(({ first, last }, k) => {
     const isInside = Number.isInteger(first) && Number.isInteger(last) && first >= 0 && last < time.length

@@ -1,5 +1,6 @@
 import type { Duration } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject, requireRows } from '../../quantity/guard.js'
+import { alignedSeries } from '../aligned-series.js'
 import { MAX_STEP, MIN_DRY_DOWN, SETTLE_TIME } from '../domains.js'
 import { stretchesOf } from '../shots/split-record.js'
 import type { KnownShots } from '../shots/watch-shots.js'
@@ -54,9 +55,10 @@ export interface DryStretch {
  * found // => [{ regime: 'day', line: { slopePerHour: -0.008 } }, { regime: 'night', line: { slopePerHour: -0.002 } }]
  */
 export function findDryDowns(input: FindDryDownsInput): FoundDryDown[] {
-  return dryStretches(input).map((stretch) => {
+  const stretches = dryStretches(input)
+  const [time, waterContent] = alignedSeries(input.time, input.waterContent, 'waterContent')
+  return stretches.map((stretch) => {
     const { first, last } = stretch
-    const { time, waterContent } = input
     const line = fitDryDown({ time: part(time, first, last), waterContent: part(waterContent, first, last) })
     return { ...stretch, line }
   })
@@ -65,11 +67,12 @@ export function findDryDowns(input: FindDryDownsInput): FoundDryDown[] {
 /** The same without lines, for those who want none. */
 export function dryStretches(input: FindDryDownsInput): DryStretch[] {
   requireObject(input, 'input')
-  const { time, waterContent, shots, light, ...limits } = input
+  const { shots, light, ...limits } = input
   const drainTime = numberIn(limits.drainTime, SETTLE_TIME, 'drainTime')
   const maxStep = numberIn(limits.maxStep, MAX_STEP, 'maxStep') as Duration
   const min = numberIn(limits.minDuration, MIN_DRY_DOWN, 'minDuration')
   requireRows(shots, 'shots')
+  const [time, waterContent] = alignedSeries(input.time, input.waterContent, 'waterContent')
   const periods = checkedPeriods(light ?? [])
   const found: DryStretch[] = []
   const close = (first: number, last: number, regime: DryStretch['regime'], readings: number) => {
@@ -80,7 +83,7 @@ export function dryStretches(input: FindDryDownsInput): DryStretch[] {
   let p = 0
   // A medium goes on draining while readings are missing.
   let drained = -Infinity
-  for (const segment of stretchesOf(time, waterContent, maxStep, 'waterContent')) {
+  for (const segment of stretchesOf(time, waterContent, maxStep)) {
     let first = -1
     let last = -1
     let readings = 0

@@ -1,7 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import type { WaterContent } from '../../quantity/generated/kinds.js'
 import { requireObject } from '../../quantity/guard.js'
-import { equalLengths } from '../equal-lengths.js'
+import { alignedSeries } from '../aligned-series.js'
 import { type DryDownInput, fitDryDown } from './dry-down.js'
 import { independentShare } from './independent-share.js'
 
@@ -43,8 +43,7 @@ export type SlopeChange =
  */
 export function changeOfSlope(input: DryDownInput): SlopeChange {
   requireObject(input, 'input')
-  const { time, waterContent } = input
-  equalLengths(time, waterContent, 'waterContent')
+  const [time, waterContent] = alignedSeries(input.time, input.waterContent, 'waterContent')
   const rows = presentRows(time, waterContent)
   const n = rows.length
   const edge = Math.max(5, Math.ceil(n / 10))

@@ -1,5 +1,5 @@
 import { requireObject } from '../../quantity/guard.js'
-import { isMissing } from '../missing.js'
+import { isMissing } from '../../quantity/missing.js'
 import { watchShots } from '../shots/watch-shots.js'
 import { type ForecastLevelSettings, levelSearch, searchFrom } from './level-search.js'
 import {

@@ -1,5 +1,5 @@
 import { requireObject } from '../../quantity/guard.js'
-import { equalLengths } from '../equal-lengths.js'
+import { alignedSeries } from '../aligned-series.js'
 import type { ArrivalTimes, Readings } from '../terms.js'
 import { countFlags, type FlagCounts } from './flags.js'
 import { NO_READINGS, readingSearch } from './reading-state.js'
@@ -33,9 +33,8 @@ export interface CheckedReadings {
  */
 export function checkReadings(input: CheckReadingsInput): CheckedReadings {
   requireObject(input, 'input')
-  const { time, value } = input
   const { names, advance } = readingTests(input)
-  equalLengths(time, value, 'value')
+  const [time, value] = alignedSeries(input.time, input.value, 'value')
   const count = time.length
   const flags = new Uint8Array(count)
   const tests = names.map(() => new Uint8Array(count))

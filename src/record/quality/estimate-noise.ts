@@ -1,5 +1,6 @@
 import { medianInPlace, selectInPlace } from '../../numerics/select.js'
-import { requireList, requireObject } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/guard.js'
+import { seriesOf } from '../../quantity/missing.js'
 
 /** Readings whose noise is wanted. */
 export interface NoiseInput {
@@ -44,8 +45,7 @@ export type Noise =
  */
 export function estimateNoise(input: NoiseInput): Noise {
   requireObject(input, 'input')
-  const { value } = input
-  requireList(value, 'value')
+  const value = seriesOf(input.value, 'value')
   const bends = new Float64Array(value.length)
   const steps = new Float64Array(value.length)
   let count = 0

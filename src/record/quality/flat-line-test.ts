@@ -1,4 +1,5 @@
-import { numberIn, requireList, requireObject, wholeNumberIn } from '../../quantity/guard.js'
+import { numberIn, requireObject, wholeNumberIn } from '../../quantity/guard.js'
+import { seriesOf } from '../../quantity/missing.js'
 import { notAbove } from '../../quantity/not-above.js'
 import { FLAT_TOLERANCE, REPEATS } from '../domains.js'
 import type { Readings } from '../terms.js'
@@ -31,8 +32,7 @@ export interface FlatLineInput extends Readings {
  */
 export function flatLineTest(input: FlatLineInput): Uint8Array {
   requireObject(input, 'input')
-  requireList(input.value, 'value')
-  const { value } = input
+  const value = seriesOf(input.value, 'value')
   const limits = checkedFlat(input)
   const flags = new Uint8Array(value.length)
   const repeats: RepeatNumbers = []

@@ -1,4 +1,5 @@
-import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
+import { seriesOf } from '../../quantity/missing.js'
 import { notAbove } from '../../quantity/not-above.js'
 import { RANGE_LIMIT } from '../domains.js'
 import type { Readings } from '../terms.js'
@@ -28,8 +29,7 @@ export interface GrossRangeInput extends Readings {
  */
 export function grossRangeTest(input: GrossRangeInput): Uint8Array {
   requireObject(input, 'input')
-  requireList(input.value, 'value')
-  const { value } = input
+  const value = seriesOf(input.value, 'value')
   const ranges = checkedRanges(input)
   const flags = new Uint8Array(value.length)
   for (let i = 0; i < value.length; i++) flags[i] = rangeFlag(value[i]!, ranges)

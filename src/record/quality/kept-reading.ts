@@ -1,4 +1,4 @@
-import { isMissing } from '../missing.js'
+import { isMissing } from '../../quantity/missing.js'
 import type { KeptReading } from './reading-state.js'
 
 /** A reading with what is missing as null, so that JSON can hold it. */

@@ -2,7 +2,7 @@ import { INSTANT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/kinds.js'
 import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
-import { equalLengths } from '../equal-lengths.js'
+import { alignedSeries } from '../aligned-series.js'
 import type { ArrivalTimes, Readings } from '../terms.js'
 import { QUALITY } from './flags.js'
 
@@ -44,9 +44,9 @@ export type NewestReading =
  */
 export function newestReading(input: NewestReadingInput): NewestReading {
   requireObject(input, 'input')
-  const { time, value, flags, now } = input
+  const { flags, now } = input
   const moment = numberIn(now, INSTANT, 'now')
-  equalLengths(time, value, 'value')
+  const [time, value] = alignedSeries(input.time, input.value, 'value')
   if (flags !== undefined) requireList(flags, 'flags')
   if (flags !== undefined && flags.length !== value.length)
     throw new InputError('flags', `has ${flags.length} entries for ${value.length} readings`, 'test the same readings')

@@ -1,8 +1,8 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
+import { alignedSeries } from '../aligned-series.js'
 import { DEVIATIONS, MAX_CHANGE, SPREAD_TIME } from '../domains.js'
-import { equalLengths } from '../equal-lengths.js'
 import type { Readings, ReadingTimes } from '../terms.js'
 import { type Direction, directionOf } from './direction.js'
 import { QUALITY } from './flags.js'
@@ -48,9 +48,8 @@ export interface RateOfChangeInput extends Readings, ReadingTimes, RateOfChangeL
  */
 export function rateOfChangeTest(input: RateOfChangeInput): Uint8Array {
   requireObject(input, 'input')
-  const { time, value } = input
   const limits = checkedRate(input)
-  equalLengths(time, value, 'value')
+  const [time, value] = alignedSeries(input.time, input.value, 'value')
   const flags = new Uint8Array(value.length)
   let before = Number.NaN
   let then = Number.NaN

@@ -1,5 +1,5 @@
 import { requireObject } from '../../quantity/guard.js'
-import { isMissing } from '../missing.js'
+import { isMissing } from '../../quantity/missing.js'
 import type { ExpectedStep } from '../terms.js'
 import { moreSerious, QUALITY } from './flags.js'
 import { checkedFlat, type FlatLineInput, flatFlag } from './flat-line-test.js'

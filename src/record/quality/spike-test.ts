@@ -1,4 +1,5 @@
-import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
+import { seriesOf } from '../../quantity/missing.js'
 import { notAbove } from '../../quantity/not-above.js'
 import { SPIKE_HEIGHT } from '../domains.js'
 import type { Readings } from '../terms.js'
@@ -28,8 +29,7 @@ export interface SpikeInput extends Readings {
  */
 export function spikeTest(input: SpikeInput): Uint8Array {
   requireObject(input, 'input')
-  requireList(input.value, 'value')
-  const { value } = input
+  const value = seriesOf(input.value, 'value')
   const limits = checkedSpike(input)
   const flags = new Uint8Array(value.length)
   let before = Number.NaN

@@ -1,7 +1,8 @@
 import type { Duration } from '../../quantity/generated/kinds.js'
-import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
+import { seriesOf } from '../../quantity/missing.js'
+import { alignedSeries } from '../aligned-series.js'
 import { EXPECTED_STEP } from '../domains.js'
-import { equalLengths } from '../equal-lengths.js'
 import { maxGap, type TimeGapInput } from './time-gap-test.js'
 
 /** Times of readings, what is expected of them, and the readings themselves if those that are missing shall count as a gap. */
@@ -40,9 +41,8 @@ export function findTimeBreaks(input: TimeBreaksInput): TimeBreak[] {
   requireObject(input, 'input')
   const expected = numberIn(input.expectedStep, EXPECTED_STEP, 'expectedStep')
   const max = maxGap(input.expectedStep, input.factor)
-  const { time, value } = input
-  requireList(time, 'time')
-  if (value !== undefined) equalLengths(time, value, 'value')
+  const [time, value] =
+    input.value === undefined ? [seriesOf(input.time, 'time')] : alignedSeries(input.time, input.value, 'value')
   const breaks: TimeBreak[] = []
   let before = -1
   for (let index = 0; index < time.length; index++) {

@@ -1,5 +1,6 @@
 import type { Duration } from '../../quantity/generated/kinds.js'
-import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
+import { seriesOf } from '../../quantity/missing.js'
 import { EXPECTED_STEP, GAP_FACTOR } from '../domains.js'
 import type { ArrivalTimes, ExpectedStep } from '../terms.js'
 import { QUALITY } from './flags.js'
@@ -21,8 +22,7 @@ export interface TimeGapInput extends ExpectedStep, ArrivalTimes {
  */
 export function timeGapTest(input: TimeGapInput): Uint8Array {
   requireObject(input, 'input')
-  requireList(input.time, 'time')
-  const { time } = input
+  const time = seriesOf(input.time, 'time')
   const maxStep = maxGap(input.expectedStep, input.factor)
   const flags = new Uint8Array(time.length)
   flags[0] = QUALITY.notEvaluated

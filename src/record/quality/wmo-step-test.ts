@@ -1,5 +1,6 @@
 import { answersOf } from '../../quantity/answer.js'
-import { numberIn, requireList, requireObject, wholeNumberIn } from '../../quantity/guard.js'
+import { numberIn, requireObject, wholeNumberIn } from '../../quantity/guard.js'
+import { seriesOf } from '../../quantity/missing.js'
 import { HOUR_DEVIATION, READINGS_OF_HOUR, SERIES_READING } from '../domains.js'
 import { QUALITY } from './flags.js'
 
@@ -65,9 +66,8 @@ export interface WmoStepSeries {
  */
 export function wmoStepTest(series: WmoStepSeries): Uint8Array {
   requireObject(series, 'series')
-  const { value, window } = series
-  requireList(value, 'value')
-  const size = wholeNumberIn(window, READINGS_OF_HOUR, 'window')
+  const value = seriesOf(series.value, 'value')
+  const size = wholeNumberIn(series.window, READINGS_OF_HOUR, 'window')
   const flags = new Uint8Array(value.length)
   for (let i = 0; i < value.length; i++) {
     const x = value[i]!

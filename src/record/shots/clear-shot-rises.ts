@@ -1,8 +1,9 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/kinds.js'
 import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
+import { seriesOf } from '../../quantity/missing.js'
+import { alignedSeries } from '../aligned-series.js'
 import { ANSWER_TIME } from '../domains.js'
-import { equalLengths } from '../equal-lengths.js'
 import { QUALITY } from '../quality/flags.js'
 import type { Readings, ReadingTimes, ValveLog } from '../terms.js'
 
@@ -32,10 +33,10 @@ export interface ClearShotRisesInput extends ValveLog, Readings, ReadingTimes {
 export function clearShotRises(input: ClearShotRisesInput): Uint8Array {
   requireObject(input, 'input')
   requireList(input.flags, 'flags')
-  requireList(input.log, 'log')
-  const { time, value, flags, log, responseTime } = input
+  const { flags, responseTime } = input
+  const log = seriesOf(input.log, 'log')
   const long = numberIn(responseTime, ANSWER_TIME, 'responseTime')
-  equalLengths(time, value, 'value')
+  const [time, value] = alignedSeries(input.time, input.value, 'value')
   if (flags.length !== value.length)
     throw new InputError('flags', `has ${flags.length} entries for ${value.length} readings`, 'test the same readings')
   const excused = flags.slice()

@@ -1,7 +1,7 @@
 import type { WaterContent, WaterContentChange } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject, requireRows } from '../../quantity/guard.js'
+import { alignedSeries } from '../aligned-series.js'
 import { DRAIN_TIME, MAX_STEP } from '../domains.js'
-import { equalLengths } from '../equal-lengths.js'
 import type { FollowedStep, WaterContentSeries } from '../terms.js'
 import type { DrainedShots } from './watch-shots.js'
 
@@ -36,10 +36,10 @@ export type SettledLevel =
  */
 export function findSettledLevels(input: SettledLevelsInput): SettledLevel[] {
   requireObject(input, 'input')
-  const { time, waterContent, shots, ...limits } = input
+  const { shots, ...limits } = input
   const wait = numberIn(limits.drainTime, DRAIN_TIME, 'drainTime')
   const step = numberIn(limits.maxStep, MAX_STEP, 'maxStep')
-  equalLengths(time, waterContent, 'waterContent')
+  const [time, waterContent] = alignedSeries(input.time, input.waterContent, 'waterContent')
   requireRows(shots, 'shots')
   return shots.map((shot, k) => {
     const next = shots[k + 1]?.startIndex ?? Infinity

@@ -1,5 +1,5 @@
 import { requireObject } from '../../quantity/guard.js'
-import { equalLengths } from '../equal-lengths.js'
+import { alignedSeries } from '../aligned-series.js'
 import type { WaterContentSeries } from '../terms.js'
 import { ended, type FoundShot, newShotSearch, type ShotLimits, shotSearch } from './watch-shots.js'
 
@@ -26,9 +26,8 @@ export interface FindShotsInput extends WaterContentSeries, ShotLimits {}
  */
 export function findShots(input: FindShotsInput): FoundShot[] {
   requireObject(input, 'input')
-  const { time, waterContent } = input
   const advance = shotSearch(input)
-  equalLengths(time, waterContent, 'waterContent')
+  const [time, waterContent] = alignedSeries(input.time, input.waterContent, 'waterContent')
   const shots: FoundShot[] = []
   const search = newShotSearch()
   for (let i = 0; i < time.length; i++) for (const shot of advance(search, time[i]!, waterContent[i]!)) shots.push(shot)

@@ -1,6 +1,7 @@
 import { medianInPlace } from '../../numerics/select.js'
 import type { Duration, WaterContent, WaterContentChange } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject, requireRows, wholeNumberIn } from '../../quantity/guard.js'
+import { alignedSeries } from '../aligned-series.js'
 import { MAX_STEP, MIN_STEP, READINGS_ON_EACH_SIDE } from '../domains.js'
 import type { ReadingTime, WaterContentSeries } from '../terms.js'
 import { stretchesOf } from './split-record.js'
@@ -47,16 +48,16 @@ export interface FoundStep extends ReadingTime {
  */
 export function findSteps(input: FindStepsInput): FoundStep[] {
   requireObject(input, 'input')
-  const { time, waterContent, shots, ...limits } = input
+  const { shots, ...limits } = input
   const min = numberIn(limits.minChange, MIN_STEP, 'minChange')
   const side = wholeNumberIn(limits.side, READINGS_ON_EACH_SIDE, 'side')
   const maxStep = numberIn(limits.maxStep, MAX_STEP, 'maxStep') as Duration
   requireRows(shots, 'shots')
+  const [time, waterContent] = alignedSeries(input.time, input.waterContent, 'waterContent')
   const steps: FoundStep[] = []
   let s = 0
-  for (const { first, last } of stretchesOf(time, waterContent, maxStep, 'waterContent')) {
-    const rows: number[] = []
-    for (let i = first; i <= last; i++) if (!Number.isNaN(waterContent[i])) rows.push(i)
+  for (const { first, last } of stretchesOf(time, waterContent, maxStep)) {
+    const rows = rowsThere(waterContent, first, last)
     let from = 0
     for (let k = side; k + side <= rows.length; k++) {
       const index = rows[k]!
@@ -84,6 +85,12 @@ export function findSteps(input: FindStepsInput): FoundStep[] {
     }
   }
   return steps
+}
+
+function rowsThere(waterContent: ArrayLike<number>, first: number, last: number): number[] {
+  const rows: number[] = []
+  for (let i = first; i <= last; i++) if (!Number.isNaN(waterContent[i])) rows.push(i)
+  return rows
 }
 
 function medianOf(waterContent: ArrayLike<number>, rows: readonly number[], from: number, to: number): number {

@@ -1,5 +1,6 @@
 import type { Duration } from '../../quantity/generated/kinds.js'
-import { numberIn, requireList, requireObject, requireRows } from '../../quantity/guard.js'
+import { numberIn, requireObject, requireRows } from '../../quantity/guard.js'
+import { seriesOf } from '../../quantity/missing.js'
 import { CLOCK_SLACK, MAX_ANSWER_TIME } from '../domains.js'
 import type { ValveLog } from '../terms.js'
 import type { RecordSegment } from './split-record.js'
@@ -51,9 +52,9 @@ export interface MatchedShots {
  */
 export function matchShots(input: MatchShotsInput): MatchedShots {
   requireObject(input, 'input')
-  const { shots, log, segments, ...limits } = input
+  const { shots, segments, ...limits } = input
   requireRows(shots, 'shots')
-  requireList(log, 'log')
+  const log = seriesOf(input.log, 'log')
   requireRows(segments, 'segments')
   const latest = numberIn(limits.maxLag, MAX_ANSWER_TIME, 'maxLag')
   const slack = numberIn(limits.maxLead, CLOCK_SLACK, 'maxLead')

@@ -1,7 +1,7 @@
 import type { WaterContent, WaterContentChange } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject, requireRows } from '../../quantity/guard.js'
+import { alignedSeries } from '../aligned-series.js'
 import { DRAIN_TIME } from '../domains.js'
-import { equalLengths } from '../equal-lengths.js'
 import type { WaterContentSeries } from '../terms.js'
 import type { DrainedShots } from './watch-shots.js'
 
@@ -44,9 +44,9 @@ export type Plateau =
  */
 export function plateauAfterDrain(input: PlateauInput): Plateau {
   requireObject(input, 'input')
-  const { time, waterContent, shots, drainTime } = input
+  const { shots, drainTime } = input
   const wait = numberIn(drainTime, DRAIN_TIME, 'drainTime')
-  equalLengths(time, waterContent, 'waterContent')
+  const [time, waterContent] = alignedSeries(input.time, input.waterContent, 'waterContent')
   const levels: number[] = []
   requireRows(shots, 'shots')
   shots.forEach((shot, k) => {

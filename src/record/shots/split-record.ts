@@ -1,7 +1,7 @@
 import type { Duration } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
+import { alignedSeries } from '../aligned-series.js'
 import { MAX_STEP } from '../domains.js'
-import { equalLengths } from '../equal-lengths.js'
 import type { ArrivalTimes } from '../terms.js'
 
 /** A series that may have breaks. */
@@ -39,18 +39,13 @@ export interface RecordSegment {
  */
 export function splitRecord(input: SplitRecordInput): RecordSegment[] {
   requireObject(input, 'input')
-  return stretchesOf(input.time, input.value, input.maxStep, 'value')
+  const [time, value] = alignedSeries(input.time, input.value, 'value')
+  return stretchesOf(time, value, input.maxStep)
 }
 
-/** The same, for readings that the caller knows by another name. */
-export function stretchesOf(
-  time: ArrayLike<number>,
-  value: ArrayLike<number>,
-  maxStep: Duration,
-  argument: string,
-): RecordSegment[] {
+/** The same, for series that are aligned. */
+export function stretchesOf(time: ArrayLike<number>, value: ArrayLike<number>, maxStep: Duration): RecordSegment[] {
   const max = numberIn(maxStep, MAX_STEP, 'maxStep')
-  equalLengths(time, value, argument)
   const segments: RecordSegment[] = []
   let first = -1
   let last = -1

@@ -1,8 +1,8 @@
 import type { Duration, WaterContent, WaterContentChange } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
+import { isMissing } from '../../quantity/missing.js'
 import type { Reducer } from '../../quantity/reducer.js'
 import { MAX_RISE_TIME, MAX_STEP, MIN_RISE } from '../domains.js'
-import { isMissing } from '../missing.js'
 import { type StateReader, stateReader } from '../restore-state.js'
 import type { FollowedStep, ReadingTime } from '../terms.js'
 
