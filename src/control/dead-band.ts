@@ -19,11 +19,11 @@ export interface DeadBandState {
 
 /**
  * Two-threshold switching of water, in its barest form: on at the lower limit, off at the upper one, unchanged in between. A missing
- * reading switches off.
+ * reading switches off, and so does what no medium can hold: zero, as a dead probe sends it, or more than 1.
  *
  * Alone it is not fit to move a valve: it knows no longest run, no volume and no lag of the probe. `controlWatering` does.
  *
- * @procedure On where the reading is at or below the lower limit, off where it is at or above the upper limit or missing, else as before.
+ * @procedure On where the reading is at or below the lower limit, off where it is at or above the upper limit, missing or impossible, else as before.
  * @returns A reducer that takes water contents (NaN where missing) and gives on or off.
  * @throws `DomainError` outside the ranges, `InputError` when the limits leave no band.
  * @source definition: two-position control with a differential gap
@@ -37,7 +37,7 @@ export function deadBand(limits: DeadBandLimits): Reducer<DeadBandState, number,
   return {
     start: { on: false },
     step: (state, waterContent) => {
-      const on = switched(state.on, waterContent, lower, upper)
+      const on = switched(state?.on === true, waterContent, lower, upper)
       return [{ on }, on]
     },
   }
@@ -52,8 +52,8 @@ export function checkedBand(limits: DeadBandLimits): { lower: number; upper: num
   return { lower, upper }
 }
 
-/** On or off after a reading; a missing one is neither below nor above and switches off. */
+/** On or off after a reading; null from JSON and text would be below any limit. */
 function switched(on: boolean, waterContent: number, lower: number, upper: number): boolean {
-  if (waterContent <= lower) return true
-  return on && waterContent < upper
+  if (!(typeof waterContent === 'number' && waterContent > 0)) return false
+  return waterContent <= lower || (on && waterContent < upper)
 }

@@ -18,6 +18,15 @@ describe('a dead-band', () => {
   it('is off from the upper limit on', () => {
     expect(run([0.5, 0.59, 0.6, 0.59])).toEqual([true, true, false, false])
   })
+  it('is switched on by no null of JSON, no text, and nothing that a dead probe sends', () => {
+    for (const lost of [null, undefined, '0.3', '', Number.NaN, -Infinity, -999, -0.2, 0, 65535, true, []])
+      expect(run([0.5, lost as number, 0.55])).toEqual([true, false, false])
+  })
+  it('is off in a state that was lost', () => {
+    const { step } = deadBand({ lower: waterContent(0.5), upper: waterContent(0.6) })
+    for (const lost of [null, undefined, {}, { on: 'true' }, { on: 1 }])
+      expect(step(lost as never, 0.55)).toEqual([{ on: false }, false])
+  })
   it('is not made from limits that leave no band', () => {
     expectInputError(() => deadBand({ lower: waterContent(0.6), upper: waterContent(0.5) }), 'upper')
   })
