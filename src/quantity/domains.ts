@@ -16,7 +16,7 @@ export const MASS_FRACTION: Domain = { quantity: 'mass fraction', unit: '1', min
 export const MAX_RUN_TIME: Domain = { quantity: 'time', unit: 's', min: 0, max: 7200, ends: '(]', hint: 'give 2 h or less' }
 export const PLANTS: Domain = { quantity: 'plants', unit: '1', min: 1, max: Infinity, ends: '[)', hint: 'give the whole number of plants that share the container' }
 export const PLANT_DENSITY: Domain = { quantity: 'plant density', unit: '1/m²', min: 0, max: Infinity, ends: '()', hint: 'give the plants, or the emitters, on a square metre of ground, above zero' }
-export const RADIATION_SUM: Domain = { quantity: 'radiation sum', unit: 'J/cm²', min: 0, max: Infinity, ends: '[)', hint: 'give zero or more, in J/cm²' }
+export const RADIATION_SUM: Domain = { quantity: 'radiation sum', unit: 'J/cm²', min: 0, max: Infinity, ends: '[)', hint: 'give 0 or more' }
 export const RAW_READING: Domain = { quantity: 'raw reading', unit: 'raw', min: -Infinity, max: Infinity, ends: '()', hint: 'give the finite number that the probe reports; leave a missing reading out' }
 export const READING_STEP: Domain = { quantity: 'time between two readings', unit: 's', min: 1, max: 86400, ends: '[]', hint: 'give the step of the record, from a second to a day' }
 export const READING_TIME: Domain = { quantity: 'time of a reading', unit: 's', min: -100000000000, max: 100000000000, ends: '[]', hint: 'give seconds since 1970, not milliseconds' }
@@ -34,5 +34,5 @@ export const SUCTION: Domain = { quantity: 'suction', unit: 'cm', min: 0, max: I
 /** How long a valve is open at least, at rest, late, or fills its line. */
 export const VALVE_TIME: Domain = { quantity: 'time', unit: 's', min: 0, max: 86400, ends: '[]', hint: 'give 0 or more' }
 export const WATER_CONTENT: Domain = { quantity: 'water content', unit: 'm³/m³', min: 0, max: 1, ends: '[]', hint: 'give water per volume of medium' }
-export const WATER_GIVEN: Domain = { quantity: 'water given', unit: 'L', min: 0, max: Infinity, ends: '[)', hint: 'give zero or more, for one container' }
-export const WATER_USE: Domain = { quantity: 'water use', unit: 'L', min: 0, max: Infinity, ends: '[)', hint: 'give what plants take, zero or more' }
+export const WATER_GIVEN: Domain = { quantity: 'water given', unit: 'L', min: 0, max: Infinity, ends: '[)', hint: 'give 0 or more, for one container' }
+export const WATER_USE: Domain = { quantity: 'water use', unit: 'L', min: 0, max: Infinity, ends: '[)', hint: 'give what plants take, 0 or more' }

@@ -126,6 +126,8 @@ describe('a plan that doubts', () => {
       expectDomainError(() => day({ [time]: bagDay[time]! * 1000 }), { argument: time })
     const late = { by: 'clock', times: [at(8) * 1000] } as unknown as DayPlanRequest['trigger']
     expectDomainError(() => day({ trigger: late }))
+    // A refusal names the numbers that were given, not those with the room for rounding.
+    expect(() => day({ fullPoint: waterContent(0.7) })).toThrow('fullPoint: 0.7 is not below containerCapacity, 0.62;')
   })
   it("refuses a trigger by 'lihgt' instead of watering by level", () => {
     const wrong = { by: 'lihgt', radiation: light, threshold: 100 } as unknown as DayPlanRequest['trigger']
@@ -135,6 +137,21 @@ describe('a plan that doubts', () => {
   it('is dangerous where the demand is in millilitres', () => {
     const plan = day({ demand: Array.from(bagDay.demand).map((step) => step * 1000) })
     expect(plan.findings).toContainEqual(expect.objectContaining({ code: 'unusual-demand', level: 'danger' }))
+  })
+  it('by a light sensor that is dead gives no water: a danger that says where to look, and not more emitters', () => {
+    const dark = { by: 'light', radiation: light.map(() => 0), threshold: 100 } as const
+    for (const plan of [day({ trigger: dark }), day({ trigger: clock() }), day({ maxPerDay: litres(0.1) })]) {
+      const [dry] = plan.findings.filter(({ code }) => code === 'below-refill-point')
+      expect([plan.shots.length, dry?.level]).toEqual([0, 'danger'])
+      expect(explainIrrigationFinding(dry!).message).toMatch(
+        /light sensor, threshold, set times.*limits of a shot and of the day/,
+      )
+    }
+  })
+  it('with a rest of five hours is dry between its shots, and says so', () => {
+    const plan = day({ minRest: hours(5) })
+    expect(Math.min(...plan.waterContent.slice(60, 108))).toBeLessThan(0.56)
+    expect(codes(plan)).toContain('below-refill-point')
   })
   it('carries its caution, whatever it plans', () => {
     for (const plan of [day(), day({ waterContent: waterContent(0.9) })]) expect(plan.caution).toMatch(/advice/)

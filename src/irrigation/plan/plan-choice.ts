@@ -13,7 +13,8 @@ export function byTrigger<State>(planning: Planning<State>, drain: number): Choo
     const asked = due.has(steps)
     if (steps < planning.firstStep || steps > lastStep)
       return asked ? dropped(steps > lastStep && time <= planning.lastShot ? 'dry-down' : 'hours') : NOTHING
-    if (closed !== undefined && time - closed < planning.minRest - DROP) return asked ? dropped('rest') : NOTHING
+    // Before the first opening the difference is no number, and below nothing.
+    if (time - (closed as number) < planning.minRest - DROP) return asked ? dropped('rest') : NOTHING
     const waterContent = flow.waterContent(progress.state)
     const reason = reasonNow(planning, progress, light, waterContent, asked)
     if (reason === undefined) return NOTHING

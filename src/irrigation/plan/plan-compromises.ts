@@ -20,29 +20,29 @@ export function compromisesOf<State>(
   return [
     ...planning.doubts,
     ...run.dropped.map(({ step, because }) => timeDropped(planning.due.get(step) as number, because)),
-    ...tooLarge(planning, plan.shots),
-    ...tooDry(planning, run),
+    ...tooLarge(planning, run),
+    ...tooDry(planning, run, plan.shots),
     ...drainMissed(planning, run, plan.drainFraction),
     ...nightMissed(planning, plan.shots, night),
     ...notGiven(planning, run),
   ]
 }
 
-function tooLarge<State>({ maxPerShot, substrateVolume }: Planning<State>, shots: DayPlan['shots']): PlanFinding[] {
+function tooLarge<State>({ maxPerShot, substrateVolume }: Planning<State>, { shots }: PlanRun<State>): PlanFinding[] {
   const wanted = maxPerShot ?? substrateVolume * LARGE_SHOT
-  const reached = maxOf(shots.map(({ volume, reason }) => (reason === 'given' ? 0 : volume)))
+  const reached = maxOf(shots.map(({ volume }) => volume))
   return reached > wanted + DROP ? [missed('large-shot', 'maxPerShot', reached, wanted, 'L')] : []
 }
 
 /** Falls below the refill point while watering is allowed. */
-function tooDry<State>(planning: Planning<State>, run: PlanRun<State>): PlanFinding[] {
-  const { refillPoint } = planning
+function tooDry<State>(planning: Planning<State>, run: PlanRun<State>, shots: DayPlan['shots']): PlanFinding[] {
+  const { refillPoint, lastStep } = planning
   // The first shots of the day come into a container that has dried overnight; that is the dry-down, not a fault.
   const settled = planning.firstStep + Math.ceil((2 * (planning.minRest + planning.maxRunTime)) / planning.step) + 1
   let min = Infinity
-  for (let i = settled; i <= planning.lastStep; i++) min = Math.min(min, run.waterContent[i]!)
+  for (let i = Math.min(settled, lastStep); i <= lastStep; i++) min = Math.min(min, run.waterContent[i]!)
   if (!(refillPoint - min > maxOf(planning.demand) / planning.substrateVolume + 1e-6)) return []
-  return [missed('below-refill-point', 'refillPoint', min, refillPoint, 'm³/m³')]
+  return [missed('below-refill-point', 'refillPoint', min, refillPoint, 'm³/m³', shots[0] ? 'caution' : 'danger')]
 }
 
 function drainMissed<State>(planning: Planning<State>, run: PlanRun<State>, reached: number): PlanFinding[] {

@@ -57,12 +57,12 @@ export function checkPlanRequest(request: DayPlanRequest, flow?: ContainerFlow<u
   const allDemand = checkNumbers(request)
   checkTrigger(request)
   const all = { ...request.container, ...request }
-  for (const [lower, upper, slack] of ORDER) inOrder(lower, all[lower], upper, all[upper] + slack)
+  for (const [lower, upper, slack] of ORDER) inOrder(lower, all[lower], upper, all[upper], slack)
   const volumeIn = (seconds: number) =>
     (Math.max(0, seconds - request.lineFill) / 3600) * request.emitters * request.emitterFlow
   const minVolume = volumeIn(request.minRunTime)
   const maxPerShot = request.maxPerShot ?? Infinity
-  inOrder('minRunTime', minVolume, 'maxPerShot', maxPerShot + DROP)
+  inOrder('minRunTime', minVolume, 'maxPerShot', maxPerShot, DROP)
   const nightEnd = endOfNight(request)
   const allowedStep = Math.min(request.demand.length - 1, stepOf(request, request.lastShot))
   const { due, dropped } = dueSteps(request)

@@ -44,7 +44,7 @@ export const PLAN_WORDS: WordsOf<PlanFinding> = {
   ],
   'below-refill-point': [
     (one) =>
-      `the water content falls to ${told(one.reached, one)} while the refill point is ${told(one.wanted, one)}: longer or larger shots, shorter pauses or more emitters are needed`,
+      `the water content falls to ${told(one.reached, one)} while the refill point is ${told(one.wanted, one)}: no more water is asked for, or allowed: look at the trigger (light sensor, threshold, set times), at run times, pauses and emitters, and at the limits of a shot and of the day`,
     PRACTICE,
   ],
   'more-drain-than-wanted': [
