@@ -1,5 +1,6 @@
+import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject, wholeNumberIn } from '../quantity/guard.js'
+import { numberIn, requireObject, requireRows, wholeNumberIn } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
 import type { Reducer } from '../quantity/reducer.js'
 import { ALARM_WINDOW, MAX_ALARMS } from './domains.js'
@@ -47,7 +48,7 @@ export interface Announcement {
  *
  * @procedure Sorts by priority, tells as many as the window has room for and all of high priority, and holds the rest back.
  * @returns A reducer that takes new alarms and gives what to tell.
- * @throws `DomainError` outside the ranges; its step throws `InputError` for a priority that is not one of the three words.
+ * @throws `DomainError` outside the ranges; its step throws `InputError` for a missing list, an alarm without a name, and a priority that is not one of the three words.
  * @source isa-18-2-2016, where more than ten alarms in ten minutes for one operator are a flood
  * @example
  * const reducer = announceAlarms({ maxAlarms: 2, window: minutes(10) })
@@ -61,7 +62,10 @@ export function announceAlarms(settings: AnnounceSettings): Reducer<AnnounceStat
   const window = numberIn(settings.window, ALARM_WINDOW, 'window')
   return {
     start: { last: null, idle: 0, recent: [], held: [] },
-    step: (state, { now, alarms }) => {
+    step: (state, input) => {
+      requireObject(input, 'input')
+      const { now, alarms } = input
+      requireRows(alarms, 'alarms')
       const kept = listOf<number>(state?.recent).filter(isMoment)
       // A moment that cannot be read passes no time.
       const moment = isMoment(now) ? now : (kept[kept.length - 1] ?? 0)
@@ -69,7 +73,7 @@ export function announceAlarms(settings: AnnounceSettings): Reducer<AnnounceStat
       const idle = isMoment(now) && now !== last ? 0 : idleOf(state?.idle) + (alarms.length > 0 ? 1 : 10)
       // Times that lie ahead belong to a clock that was set back; where it stands still no time of the window would ever pass.
       const recent = idle >= STILL ? [] : kept.filter((time) => moment - time < window && time <= moment)
-      for (const { priority } of alarms) oneOf(priority, PRIORITIES, 'priority')
+      for (const alarm of alarms) checkAlarm(alarm)
       const rank = { high: 0, medium: 1, low: 2 }
       const waiting = [...listOf<AnnounceState['held'][number]>(state?.held).filter(isHeld), ...alarms].sort(
         (a, b) => rank[a.priority] - rank[b.priority],
@@ -91,6 +95,11 @@ const STILL = 100
 
 function idleOf(stored: unknown): number {
   return typeof stored === 'number' && stored >= 0 && stored <= STILL ? stored : 0
+}
+
+function checkAlarm({ name, priority }: NewAlarms['alarms'][number]): void {
+  if (typeof name !== 'string') throw new InputError('name', `a ${typeof name} is no name`, 'name each alarm')
+  oneOf(priority, PRIORITIES, 'priority')
 }
 
 /** A list of a stored state, or none where it was lost. */

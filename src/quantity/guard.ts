@@ -36,8 +36,8 @@ export function convertedIn(value: number, canonical: number, unit: string, doma
 
 /** A whole number in the domain, whose hint asks for one. */
 export function wholeNumberIn(value: number, domain: Domain, argument?: string): number {
-  if (value % 1) throw new DomainError(value, domain, argument)
-  return numberIn(value, domain, argument)
+  if (numberIn(value, domain, argument) % 1) throw new DomainError(value, domain, argument)
+  return value
 }
 
 /**

@@ -382,6 +382,13 @@ describe('a flood of alarms', () => {
       ]),
     ).toEqual(['abc|d!', 'd|'])
   })
+  it('is refused by name where its message is torn, instead of dropping an alarm without a name', () => {
+    const step = (input: unknown) => () => reducer.step(reducer.start, input as Parameters<typeof reducer.step>[1])
+    for (const torn of [null, undefined]) expectInputError(step(torn), 'input')
+    for (const alarms of [null, undefined, 5]) expectInputError(step({ now: 0, alarms }), 'alarms')
+    expectInputError(step({ now: 0, alarms: [null] }), /alarms\[0\]/)
+    expectInputError(step({ now: 0, alarms: [{ priority: 'high' }] }), 'name')
+  })
   it('is not counted with limits that make no sense', () => {
     for (const most of [0, 101, 1.5])
       expectDomainError(() => announceAlarms({ maxAlarms: most, window: minutes(10) }), {
