@@ -9,8 +9,8 @@ import { judgeZone } from './check/zone.js'
  * where a number belongs is not known: null, text, NaN and a limit that was left out all speak against watering. It stands between
  * whatever plans water and whatever opens valves, and never opens one itself.
  *
- * @procedure Compares the request with itself (its volume must be what the flow gives in its run time, from a tenth less to a quarter more
- * for filling the line), with each limit and with each known fact. It never throws: a loop that waters must not fall over its own check.
+ * @procedure Compares the request with itself (its volume must be what the flow gives in its run time after `lineFill`, from a tenth less to a quarter
+ * more), with each limit and with each known fact. It never throws: a loop that waters must not fall over its own check.
  * @returns Whether it is allowed, and the reasons against it.
  * @source common practice, no source
  * @example

@@ -8,7 +8,7 @@ import { CONTENT_AFTER_OUTAGE, FULL_POINT, MAX_SHOT, SHOT_INTERVAL, VOLUME_LEFT 
 
 /** A container after an outage, and how it may be watered. */
 export interface RecoveryInput {
-  /** Water content now. Unit: m³/m³. Range: [0, 1]. */
+  /** Water content now; zero, as a dead probe sends it, is none. Unit: m³/m³. Range: (0, 1]. */
   readonly waterContent: WaterContent
   /** Water content to come back to. Unit: m³/m³. Range: [0, 1]. */
   readonly fullPoint: WaterContent

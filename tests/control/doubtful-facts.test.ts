@@ -1,4 +1,14 @@
-import { type AlarmInput, alarmLifeCycle, checkWatering, hours, minutes, runReducer, waterContent } from 'porewater'
+import {
+  type AlarmInput,
+  alarmLifeCycle,
+  checkWatering,
+  hours,
+  litres,
+  minutes,
+  runReducer,
+  seconds,
+  waterContent,
+} from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { expectInputError } from '../support/refusals.js'
 import { safeWatering as safe } from '../support/safe-watering.js'
@@ -78,6 +88,15 @@ describe('numbers in another unit', () => {
     // Five minutes ago, in milliseconds: more than three days by the number, although two litres came in the last one.
     expect(refusedFor({}, { sinceLastShot: 300_000 })).toEqual(['last-shot-unknown'])
     expect(refusedFor({}, { sinceLastShot: 300_000, givenInDay: 0 })).toEqual([])
+  })
+  it('of the time in which the line fills are no limit; in seconds a shot of a long line passes', () => {
+    const request = { volume: litres(0.2), runTime: seconds(240) }
+    const codes = (limits: object) =>
+      checkWatering({ ...safe, request, limits: { ...safe.limits, ...limits } }).refusals.map(({ code }) => code)
+    expect(codes({ lineFill: seconds(60) })).toEqual([])
+    expect(codes({})).toEqual(['volume-not-run-time'])
+    expect(codes({ lineFill: seconds(240) })).toEqual(['volume-not-run-time'])
+    for (const lineFill of [60_000, null, '60', Number.NaN, -1]) expect(codes({ lineFill })).toEqual(['limit-missing'])
   })
   it('of a reading: zero is believed by nobody, also where belief begins at zero', () => {
     for (const waterContent of [0, -0, -1e-320])

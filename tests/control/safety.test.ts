@@ -463,6 +463,10 @@ describe('recovery after a power cut', () => {
       duration: 0,
     })
   })
+  it('is not made from the zero of a probe that died with the power', () => {
+    for (const dead of [0, -0])
+      expectDomainError(() => planRecovery({ ...input, waterContent: dead as never }), { argument: 'waterContent' })
+  })
   it('needs no shot of its own for what rounding left over', () => {
     // 0.7 - 0.4 and its like differ from 0.3 in the last bits: 3 L are wanted, or a hair more or less, in shots of 1 L.
     for (const [content, full] of [

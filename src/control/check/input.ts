@@ -29,6 +29,8 @@ export interface SafeLimits {
   readonly fullPoint: WaterContent
   /** Least time from the later of the last shot and the last good reading to a back-up shot; the age above by default. Unit: s. Range: any. */
   readonly backUpAfter?: Duration
+  /** Time from opening the valve until all emitters run, in which nothing counts as given; none by default, at most ten minutes. Unit: s. Range: any. */
+  readonly lineFill?: Duration
 }
 
 /** What is known at the moment of the request. What is not known is left out and speaks against watering. */

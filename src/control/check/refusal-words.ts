@@ -7,7 +7,7 @@ export const REFUSAL_WORDS: { readonly [Code in RefusalCode]: string } = {
   'limit-missing': 'this limit is missing, or no number that it can be: without it no shot is safe',
   'limits-contradict': 'the full point does not lie inside the believable water contents',
   'volume-not-run-time':
-    'the flow gives another volume in the run time than the one that is asked for: check the units',
+    'the flow gives another volume in the run time than the one that is asked for: check the units, and lineFill',
   'shot-too-large': 'the shot is above the limit',
   'run-too-long': 'the run time is above the limit',
   'given-unknown': 'it is not known how much was given in the last 24 hours',

@@ -19,9 +19,10 @@ export function judgeRequest(
   ] as const)
     if (value === undefined) refusals.push({ code: 'request-unclear', level: 'danger', about })
   const flow = limitOf(limits, 'flow', 'L/h', refusals)
-  if (volume !== undefined && runTime !== undefined && flow !== undefined) {
-    const gives = Math.min((flow / 3600) * runTime, Number.MAX_VALUE)
-    // The line must be filled, and emitters differ; a slip of a unit is a factor.
+  const fill = limits.lineFill === undefined ? 0 : limitOf(limits, 'lineFill', 's', refusals, 600)
+  if (volume !== undefined && runTime !== undefined && flow !== undefined && fill !== undefined) {
+    const gives = Math.min((flow / 3600) * Math.max(0, runTime - fill), Number.MAX_VALUE)
+    // Lines and emitters differ; a slip of a unit is a factor.
     if (gives < 0.9 * volume || gives > 1.25 * volume)
       refusals.push({ code: 'volume-not-run-time', level: 'danger', value: gives, limit: volume, unit: 'L' })
   }
