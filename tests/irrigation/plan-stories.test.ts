@@ -198,6 +198,14 @@ describe('a plan made again', () => {
     )
     expect(again.applied).toBeLessThanOrEqual(bagDay.maxPerDay + 1e-9)
   })
+  it('tells a shot of which the message came twice, for it counts twice', () => {
+    const given = plan.shots.filter(({ time }) => time < at(12))
+    const again = replan({ now: at(12), given: [...given, given[1]!] })
+    const twice = again.findings.filter(({ code }) => code === 'given-twice')
+    expect(twice).toMatchObject([{ time: given[1]!.time, reached: given[1]!.volume }])
+    expect(explainIrrigationFinding(twice[0]!).message).toMatch(/both count: leave one out/)
+    expect(codes(replan({ now: at(12), given }))).not.toContain('given-twice')
+  })
   it('doubts a measured 5 % at noon: no six large shots, and no advice of longer ones', () => {
     const given = plan.shots.filter(({ time }) => time < at(12))
     const again = replan({ now: at(12), given, waterContent: waterContent(0.05) })

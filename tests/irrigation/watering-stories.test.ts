@@ -54,6 +54,14 @@ describe('zones on one pump', () => {
       if (before !== undefined) expect(one.time).toBeGreaterThanOrEqual(before.time + before.runTime + 30)
     })
   })
+  it('are told of when the same one comes twice, and not when the pump alone puts them off', () => {
+    const told = (list: ZoneShot[]) => staggerZones(list, pump).findings.filter(({ code }) => code === 'wanted-twice')
+    const [again] = told([shot('a', 8), shot('b', 8), shot('a', 8)])
+    expect(again).toMatchObject({ zone: 'a', value: shot('a', 8).runTime, unit: 's' })
+    expect(explainIrrigationFinding(again!).message).toMatch(/zone a wants a shot while .* sent twice$/)
+    expect(told(Array.from({ length: 20 }, (_, i) => shot(`z${i}`, 8)))).toEqual([])
+    expect(told([shot('a', 8), shot('a', 8 + shot('a', 8).runTime / 3600)])).toEqual([])
+  })
   it('are told when they are pushed to 02:51', () => {
     const list = Array.from({ length: 60 }, (_, i) => shot(`z${i}`, 17))
     const { findings, caution } = staggerZones(list, { ...pump, lastEnd: instant(midnight + 20 * 3600) })

@@ -10,6 +10,11 @@ export const STAGGER_WORDS: WordsOf<StaggerFinding> = {
       `zone ${zone} begins ${digits(value / 60)} min later than wanted: begin the day earlier, water fewer zones at once, or find a larger pump`,
     PRACTICE,
   ],
+  'wanted-twice': [
+    ({ zone, value }) =>
+      `zone ${zone} wants a shot while one of its own has ${digits(value / 60)} min to run, and gets both: see whether the same shot was sent twice`,
+    PRACTICE,
+  ],
   'ends-too-late': [
     ({ zone, value }) =>
       `zone ${zone} ends ${digits(value / 60)} min after the last allowed moment: leave it out, or begin the day earlier; a wet night harms roots`,

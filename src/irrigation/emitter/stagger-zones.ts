@@ -54,7 +54,8 @@ interface Placed extends StaggeredShot {
 /**
  * The shots of several zones, moved so far apart that a shared pump can serve all that run at one time.
  *
- * No zone overlaps itself: its next shot begins a rest after its last one has ended. A shot that is put off for long may come when
+ * No zone overlaps itself: its next shot begins a rest after its last one has ended. A shot that is wanted while the last one should still
+ * run is told, for a message may have come twice. A shot that is put off for long may come when
  * nobody wants it, in the night or after the plant has wilted; it is told and not dropped, because only you know which is worse.
  *
  * @procedure Takes the shots in the order in which they are wanted and begins each at the first moment from then on at which the
@@ -74,7 +75,8 @@ export function staggerZones(shots: readonly ZoneShot[], pump: SharedPump): Stag
   const rest = numberIn(pump.minRest, VALVE_TIME, 'minRest')
   const profile = idlePump()
   const free = new Map<string, number>()
-  const placed = wantedOrder(shots, max).map((shot): Placed => {
+  const wanted = wantedOrder(shots, max)
+  const placed = wanted.map((shot): Placed => {
     const own = Math.max(shot.time, free.get(shot.zone) ?? Number.NEGATIVE_INFINITY)
     const one = place(profile, shot, own, rest, max)
     free.set(shot.zone, one.end + rest)
@@ -83,7 +85,7 @@ export function staggerZones(shots: readonly ZoneShot[], pump: SharedPump): Stag
   placed.sort((a, b) => a.time - b.time)
   return {
     shots: placed.map(({ end, ...shot }) => shot),
-    findings: findingsOf(placed, pump),
+    findings: [...wantedTwice(wanted), ...findingsOf(placed, pump)],
     caution: ADVICE,
   }
 }
@@ -105,6 +107,18 @@ function wantedOrder(shots: readonly ZoneShot[], max: number): ZoneShot[] {
       )
   }
   return [...shots].sort((a, b) => a.time - b.time || (a.zone < b.zone ? -1 : a.zone > b.zone ? 1 : 0))
+}
+
+/** Shots that are wanted while one of the same zone should still run. */
+function wantedTwice(wanted: readonly ZoneShot[]): StaggerFinding[] {
+  const ends = new Map<string, number>()
+  const findings: StaggerFinding[] = []
+  for (const { zone, time, runTime } of wanted) {
+    const end = ends.get(zone) ?? time
+    if (end > time) findings.push({ code: 'wanted-twice', level: 'caution', zone, time, value: end - time, unit: 's' })
+    ends.set(zone, Math.max(end, time + runTime))
+  }
+  return findings
 }
 
 function place(profile: PumpProfile, shot: ZoneShot, own: number, rest: number, max: number): Placed {

@@ -9,6 +9,7 @@ export const PLAN_FINDING_CODES = [
   'unusual-demand',
   'large-shot',
   'given-more-than-allowed',
+  'given-twice',
   'set-time-dropped',
   'no-time-to-water',
   'night-not-planned',

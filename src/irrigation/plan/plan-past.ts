@@ -47,7 +47,7 @@ export function pastOf<State>(
     waterContent: before.waterContent,
     drain: before.drain,
     end: given.length > 0 ? { ...run.end, closed } : run.end,
-    planning: { ...run.planning, doubts: [...run.planning.doubts, ...tooMuch(planning, given)] },
+    planning: { ...run.planning, doubts: [...run.planning.doubts, ...tooMuch(planning, given), ...twice(given)] },
   }
 }
 
@@ -111,6 +111,13 @@ function shotsOf(request: DayPlanRequest, given: readonly GivenShot[], waterCont
 
 function openFor(request: DayPlanRequest, { volume, runTime }: GivenShot): number {
   return runTime ?? (volume > 0 ? answerOf(runTimeOf(request, volume), 'emitters') : 0)
+}
+
+/** Shots that begin with the one before them, which one valve cannot do: the same message came twice, or somebody watered by hand. */
+function twice(given: readonly GivenShot[]): PlanFinding[] {
+  return given
+    .filter(({ time }, i) => time === given[i - 1]?.time)
+    .map(({ time, volume }) => ({ ...missed('given-twice', 'soFar.given', volume, volume, 'L'), time }))
 }
 
 /** Shots larger than the valve gives in its longest time: a wrong unit, a leak, or a valve that stuck open. */

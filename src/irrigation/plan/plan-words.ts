@@ -36,6 +36,11 @@ export const PLAN_WORDS: WordsOf<PlanFinding> = {
       `a shot of ${told(one.reached, one)} was given where the valve gives ${told(one.wanted, one)} at most: check the unit, the meter, and whether the valve closes`,
     PRACTICE,
   ],
+  'given-twice': [
+    (one) =>
+      `a shot of ${told(one.reached, one)} was given at the moment of another one, and both count: leave one out if the same message came twice`,
+    PRACTICE,
+  ],
   'set-time-dropped': [(one) => `a shot at a set time is not planned: ${because(one)}`, PRACTICE],
   'no-time-to-water': [(one) => `there is no time for a shot: ${because(one)}`, PRACTICE],
   'night-not-planned': [
