@@ -2,6 +2,7 @@ import { RAW_READING, WATER_CONTENT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { Porosity } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
+import { SENTINELS } from '../quantity/missing.js'
 import type { CalibrationForm, CalibrationSample, ProbeReading } from './calibration.js'
 import { CALIBRATION_EXPONENT, POROSITY, POSITIVE_READING } from './domains.js'
 
@@ -20,6 +21,12 @@ export function checkSample(
   requireObject(sample, name)
   const { reading, waterContent } = sample
   const r = checkReading(reading, exponent)
+  if (SENTINELS.includes(r))
+    throw new InputError(
+      `${name}.reading`,
+      `${r} is what loggers write where there is no reading`,
+      'look at the probe and read the sample again',
+    )
   const water = numberIn(waterContent, WATER_CONTENT, 'waterContent')
   if (porosity !== undefined && water > porosity) {
     throw new InputError(

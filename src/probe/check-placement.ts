@@ -9,6 +9,7 @@ import {
   gapFromAbove,
   type PlaceInMedium,
   type PlacementContainer,
+  type Point,
   pointOf,
   type StraightBody,
   type Walls,
@@ -53,6 +54,8 @@ export interface PlacementConflict {
     | 'near-wall'
     | 'near-bottom'
     | 'near-surface'
+    | 'medium-too-low'
+    | 'medium-too-narrow'
     | 'near-object'
     | 'near-probe'
     | 'temperature-depth'
@@ -66,7 +69,7 @@ export interface PlacementConflict {
   readonly distance: Length
   /** Distance that is needed. Unit: cm. Range: any. */
   readonly needed: Length
-  /** By how much it must be moved, or rods are too long. Unit: cm. Range: any. */
+  /** By how much it must be moved, or rods are too long, or the medium too small. Unit: cm. Range: any. */
   readonly by: Length
 }
 
@@ -144,7 +147,9 @@ function lengths<Name extends string>(numbers: Readonly<Record<Name, number>>): 
   return numbers as Readonly<Record<Name, Length>>
 }
 
-function againstWalls(name: string, { ends, radius }: Body, { height, toSide }: Walls, needed: number, add: Add): void {
+function againstWalls(name: string, body: Body, walls: Walls, needed: number, add: Add): void {
+  const { ends, radius } = body
+  const { height, toSide } = walls
   // The distance to a wall of a convex container is smallest at an end of a straight body.
   const side = Math.min(...ends.map(toSide)) - radius
   const bottom = Math.min(...ends.map(([, , depth]) => height - depth)) - radius
@@ -160,10 +165,23 @@ function againstWalls(name: string, { ends, radius }: Body, { height, toSide }: 
     add('outside-medium', name, side <= bottom ? 'wall' : 'bottom', Math.min(side, bottom))
     return
   }
-  if (side < needed) add('near-wall', name, 'wall', side)
-  if (bottom < needed) add('near-bottom', name, 'bottom', bottom)
+  // What no move can mend is told as such, and not by moves that contradict each other.
+  const narrow = needed - sideInTheMiddle(body, walls)
+  if (side < needed && narrow > 1e-9) add('medium-too-narrow', name, 'wall', side, narrow)
+  else if (side < needed) add('near-wall', name, 'wall', side)
+  const low = 2 * needed + radius - height
   // Rods pushed in from above start at the surface; only rods that stay near it feel the air.
-  if (deepest < needed) add('near-surface', name, 'surface', deepest)
+  if (low > 1e-9 && Math.min(bottom, deepest) < needed)
+    add('medium-too-low', name, bottom < deepest ? 'bottom' : 'surface', Math.min(bottom, deepest), low)
+  else if (bottom < needed) add('near-bottom', name, 'bottom', bottom)
+  else if (deepest < needed) add('near-surface', name, 'surface', deepest)
+}
+
+/** The distance to the wall where the body is moved, not turned, until its middle is that of the container. */
+function sideInTheMiddle({ ends: [a, b], radius }: Body, { middle: [x, y], toSide }: Walls): number {
+  const [east, north] = [x - (a[0] + b[0]) / 2, y - (a[1] + b[1]) / 2]
+  const moved = (end: Point) => toSide([end[0] + east, end[1] + north, end[2]])
+  return Math.min(moved(a), moved(b)) - radius
 }
 
 const KINDS: readonly PlacedObject['kind'][] = ['metal', 'dripper', 'drain-hole', 'other']

@@ -51,9 +51,10 @@ export function pointOf(place: PlaceInMedium, argument: string): Point {
   return [numberIn(x, COORDINATE, 'x'), numberIn(y, COORDINATE, 'y'), numberIn(depth, COORDINATE, 'depth')]
 }
 
-/** Height of the medium, and the distance of a point to the nearest side wall; negative outside. */
+/** Height of the medium, its middle seen from above, and the distance of a point to the nearest side wall; negative outside. */
 export interface Walls {
   readonly height: number
+  readonly middle: readonly [x: number, y: number]
   readonly toSide: (point: Point) => number
 }
 
@@ -63,7 +64,7 @@ export function wallsOf(container: PlacementContainer): Walls {
   const height = numberIn(container.height, EXTENT, 'height')
   if (container.shape === 'box') {
     const [length, width] = [numberIn(container.length, EXTENT, 'length'), numberIn(container.width, EXTENT, 'width')]
-    return { height, toSide: ([x, y]) => Math.min(x, length - x, y, width - y) }
+    return { height, middle: [length / 2, width / 2], toSide: ([x, y]) => Math.min(x, length - x, y, width - y) }
   }
   const [top, bottom] =
     container.shape === 'cylinder'
@@ -73,6 +74,7 @@ export function wallsOf(container: PlacementContainer): Walls {
   const slant = height / Math.hypot(height, top - bottom)
   return {
     height,
+    middle: [top, top],
     toSide: ([x, y, depth]) => (top + ((bottom - top) * depth) / height - Math.hypot(x - top, y - top)) * slant,
   }
 }

@@ -13,6 +13,14 @@ export const PLACEMENT_WORDS: WordsOf<PlacementConflict> = {
   'near-wall': [(found) => `move ${found.probe} ${by(found)} towards the middle`],
   'near-bottom': [(found) => `raise ${found.probe} by ${by(found)}`],
   'near-surface': [(found) => `put ${found.probe} ${by(found)} deeper`],
+  'medium-too-low': [
+    (found) =>
+      `the medium is ${by(found)} too low to keep this distance above and below ${found.probe}: put it half way down, and mind that it feels the air or the gutter`,
+  ],
+  'medium-too-narrow': [
+    (found) =>
+      `in the middle ${found.probe} would still be ${by(found)} too near to a wall: turn it, or take one with shorter rods`,
+  ],
   'near-object': [(found) => `move ${found.probe} or ${found.to} apart by ${by(found)}`],
   'near-probe': [(found) => `move ${found.probe} or ${found.to} apart by ${by(found)}`],
   'temperature-depth': [

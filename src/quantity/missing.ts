@@ -1,6 +1,9 @@
 import { InputError } from './errors.js'
 import { requireList } from './guard.js'
 
+/** Numbers that loggers write where they have no reading. Common practice, no source. */
+export const SENTINELS: readonly number[] = [-999, -9999, -99999, 65535]
+
 /**
  * Whether a time or a reading is not there: NaN, null from JSON, or infinite. Text and other things that are no number are refused,
  * lest a record of text passes as one of gaps.

@@ -53,7 +53,7 @@ describe('the placement of probes', () => {
             probes: [{ name: 'A', from: rod }],
             clearance: cm(50),
           })
-          const wall = conflicts.find(({ code }) => code === 'near-wall')?.distance ?? 0
+          const wall = conflicts.find(({ to }) => to === 'wall')?.distance ?? 0
           // The nearest place of the wall lies on the same radius.
           let nearest = Number.POSITIVE_INFINITY
           for (let i = 0; i <= 20000; i++) {

@@ -3,6 +3,7 @@ import {
   centimetres,
   checkPlacement,
   explainProbeFinding,
+  fitCalibration,
   type Length,
   type PlacementContainer,
   rawReading,
@@ -35,6 +36,17 @@ describe('readings of two samples', () => {
   })
 })
 
+describe('a sample that was not read', () => {
+  it('is refused by the number that a logger writes for it, whichever sample and form', () => {
+    for (const none of [-999, -9999, -99_999, 65_535]) {
+      expectInputError(() => calibrateTwoPoint({ dry: sample(438, 0.04), saturated: sample(none, 0.865) }), 'saturated')
+      expectInputError(() => calibrateTwoPoint({ dry: sample(none, 0.04), saturated: sample(1185, 0.865) }), 'dry')
+      const samples = [300, 500, none, 900, 1100].map((reading, i) => sample(reading, 0.1 + 0.15 * i))
+      expectInputError(() => fitCalibration({ samples, form: 'line' }), /^samples\[2\]/)
+    }
+  })
+})
+
 describe('rods longer than the cube', () => {
   const cube: PlacementContainer = {
     shape: 'box',
@@ -61,6 +73,26 @@ describe('rods longer than the cube', () => {
       expect(move).toMatch(/in air: insert them level/)
       expect(move).not.toMatch(/^raise/)
     }
+  })
+  it('are not to be raised and put deeper at once in a medium that is too low, nor moved to the middle where they stand', () => {
+    const told = (container: PlacementContainer, x: number, y: number, depth: number) => {
+      const at = (to: number) => ({ x: to as Length, y: y as Length, depth: depth as Length })
+      const probes = [{ name: 'A', from: at(x), to: at(x + 5), radius: centimetres(0.3) }]
+      return checkPlacement({ container, probes })
+        .conflicts.map(explainProbeFinding)
+        .map(({ message }) => message)
+    }
+    const slab = (width: number, height: number) =>
+      ({ shape: 'box', length: centimetres(100), width: centimetres(width), height: centimetres(height) }) as const
+    expect(told(slab(20, 3), 50, 10, 1.5)).toEqual([
+      expect.stringMatching(/^the medium is 1.3 cm too low .* half way down/),
+    ])
+    expect(told(slab(4, 10), 50, 2, 5)).toEqual([
+      expect.stringMatching(/^in the middle A would still be 0.3 cm too near/),
+    ])
+    // A row of rods across the slab is turned; one that is only too near to an end is moved.
+    expect(told(slab(20, 10), 94, 10, 5)).toEqual(['move A 1.3 cm towards the middle'])
+    expect(told(slab(20, 4.4), 50, 10, 2.2)).toEqual(['raise A by 0.1 cm'])
   })
   it('that can be raised still are', () => {
     expect(upright(2, 5)).toMatchObject([{ code: 'near-bottom' }])

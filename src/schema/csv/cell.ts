@@ -15,9 +15,6 @@ export const MISSING_WORDS: readonly string[] = [
   '#value!',
 ]
 
-/** Numbers that loggers write where they have no reading, and that no reading reaches. */
-export const SENTINELS: readonly number[] = [-999, -9999, -99999, 65535]
-
 /** How the numbers of a table are written. */
 export interface NumberForm {
   readonly decimalMark: '.' | ','

@@ -1,17 +1,10 @@
 import { medianInPlace } from '../../numerics/select.js'
+import { SENTINELS } from '../../quantity/missing.js'
 import type { KindName } from '../../text/generated/kind-types.js'
 import { shownValue } from '../document-error.js'
 import { quantityFrom, unitOfNumbers } from '../field/field.js'
 import { refusal } from '../hostile-input.js'
-import {
-  decimalMarkOf,
-  MISSING_WORDS,
-  maybeThousands,
-  type NumberForm,
-  numberOfCell,
-  remedyForCell,
-  SENTINELS,
-} from './cell.js'
+import { decimalMarkOf, MISSING_WORDS, maybeThousands, type NumberForm, numberOfCell, remedyForCell } from './cell.js'
 import type { CsvRecord } from './csv-lines.js'
 import type { Places } from './csv-places.js'
 import type { CsvSeriesOptions } from './csv-series-options.js'
