@@ -8,8 +8,6 @@ const root = fileURLToPath(new URL('../../', import.meta.url))
 const entries = ['porewater', 'porewater/text', 'porewater/chart', 'porewater/schema', 'porewater/catalogue']
 const options: ts.CompilerOptions = {
   strict: true,
-  // A reader's own small functions may leave their arguments without types.
-  noImplicitAny: false,
   noEmit: true,
   target: ts.ScriptTarget.ES2022,
   module: ts.ModuleKind.ESNext,
