@@ -8,14 +8,56 @@ export interface EqualChange {
   readonly why: string
 }
 
+/** Loops over lists of fixed length that do the same where they go on to one place more. */
+const PAST_THE_END = [
+  ['src/record/quality/wmo-step-test.ts', 'for (let i = 0; i < value.length; i++) {'],
+  ['src/flow/salt/solute.ts', 'for (let i = 0; i < nodes; i++) third[i]! += SECOND * dt * rates[i]!'],
+  ['src/flow/salt/solute.ts', 'for (let i = 0; i < nodes; i++) salt[i] = third[i]! + STAGE * dt * rates[i]!'],
+  ['src/flow/column/step/moved.ts', 'for (let i = 0; i < into.length; i++) {'],
+  [
+    'src/flow/column/table/curved.ts',
+    'for (let k = 0; k < 3; k++) table.readWaterContent(from + (k * span) / 2, waterContent, capacity, k)',
+  ],
+  ['src/flow/column/step/step-correction.ts', 'for (let i = 0; i < all.length; i++) all[i]! += again[i]!'],
+  ['src/flow/column/step/mean-rates.ts', 'for (let i = 0; i < nodes; i++) {'],
+  [
+    'src/flow/column/step/mean-rates.ts',
+    'for (let e = 0; e < flows.up.length; e++) flows.up[e] = REST * early.up[e]! + STAGE * terms.up[e]!',
+  ],
+  [
+    'src/flow/column/step/mean-rates.ts',
+    'for (let i = 0; i < flows.taken.length; i++) flows.taken[i] = REST * early.taken[i]! + STAGE * terms.taken[i]!',
+  ],
+  [
+    'src/flow/column/step/step-correction.ts',
+    'for (let i = 0; i < all.length; i++) all[i] = move[i]! + ANSWERED * answer[i]!',
+  ],
+  ['src/flow/column/step/step.ts', 'for (let i = 0; i < first.length; i++) {'],
+  [
+    'src/flow/column/step/step.ts',
+    'for (let p = 0; p < later.length; p++) later[p] = contents[p]! + on * (waterContent[p]! - contents[p]!)',
+  ],
+  ['src/flow/column/step/step.ts', 'for (let i = 0; i < trend.length; i++) {'],
+  ['src/flow/column/step/step.ts', 'for (let i = 0; i < move.length; i++) move[i] = dt * trend[i]!'],
+  [
+    'src/flow/column/step/step-ends.ts',
+    'for (let e = 0; e < middles.length; e++) flows.middle[e] = (middles[e]! + middleWaterContent[e]!) / 2',
+  ],
+  ['src/flow/column/step/newton.ts', 'for (let i = 0; i < nodes; i++) s[i]! += right[i]!'],
+  ['src/flow/column/equations/carry-on.ts', 'for (let i = 0; i < nodes; i++) {'],
+  ['src/flow/column/equations/filling.ts', 'for (let e = 0; e < share.length; e++) {'],
+  ['src/flow/column/equations/bent-conduction.ts', 'for (let e = 0; e < up.length; e++) {'],
+] as const
+
 /** Read and decided; a survivor that stands here does not count, and one that a test notices after all is told. */
 export const EQUAL_CHANGES: readonly EqualChange[] = [
+  ...PAST_THE_END.map(([path, line]) => pastTheEnd(path, line)),
   {
-    path: 'src/record/quality/wmo-step-test.ts',
-    line: 'for (let i = 0; i < value.length; i++) {',
-    was: 'i < value.length',
-    becomes: 'i <= value.length',
-    why: 'a list of flags has no place behind its end: what is written there vanishes',
+    path: 'src/flow/column/table/table-rows.ts',
+    line: 'for (let i = 0; i < edges.length - 1; i++) {',
+    was: 'i < edges.length - 1',
+    becomes: 'i <= edges.length - 1',
+    why: 'what is written behind a stretch is written over by the next, or vanishes behind the end of the list',
   },
   {
     path: 'src/medium/curves/fredlund-xing-uncorrected.ts',
@@ -44,20 +86,6 @@ export const EQUAL_CHANGES: readonly EqualChange[] = [
     was: 's < dry',
     becomes: 's <= dry',
     why: 'where it turned both curves hold the same',
-  },
-  {
-    path: 'src/flow/salt/solute.ts',
-    line: 'for (let i = 0; i < nodes; i++) third[i]! += SECOND * dt * rates[i]!',
-    was: 'i < nodes',
-    becomes: 'i <= nodes',
-    why: 'a typed array has no place behind its end: what is written there vanishes',
-  },
-  {
-    path: 'src/flow/salt/solute.ts',
-    line: 'for (let i = 0; i < nodes; i++) salt[i] = third[i]! + STAGE * dt * rates[i]!',
-    was: 'i < nodes',
-    becomes: 'i <= nodes',
-    why: 'a typed array has no place behind its end: what is written there vanishes',
   },
   {
     path: 'src/schema/csv/table-times.ts',
@@ -200,13 +228,6 @@ export const EQUAL_CHANGES: readonly EqualChange[] = [
     why: 'behind the last layer there is no node to go to',
   },
   {
-    path: 'src/flow/column/table/table-rows.ts',
-    line: 'for (let i = 0; i < edges.length - 1; i++) {',
-    was: 'i < edges.length - 1',
-    becomes: 'i <= edges.length - 1',
-    why: 'what is written behind a stretch is written over by the next, or vanishes behind the end of the list',
-  },
-  {
     path: 'src/flow/column/table/table-by-content.ts',
     line: 'else if (rows[r + ROW + CONTENT]! >= content) r += ROW',
     was: 'rows[r + ROW + CONTENT]! >= content',
@@ -226,13 +247,6 @@ export const EQUAL_CHANGES: readonly EqualChange[] = [
     was: 'near >= WETTEST && near < DRIEST',
     becomes: 'false',
     why: 'without a place to begin the row is found by halves',
-  },
-  {
-    path: 'src/flow/column/step/moved.ts',
-    line: 'for (let i = 0; i < into.length; i++) {',
-    was: 'i < into.length',
-    becomes: 'i <= into.length',
-    why: 'a typed array has no place behind its end: what is written there vanishes',
   },
   {
     path: 'src/flow/column/table/cubic.ts',
@@ -333,20 +347,6 @@ export const EQUAL_CHANGES: readonly EqualChange[] = [
     why: 'a curve of no share is refused before',
   },
   {
-    path: 'src/flow/column/table/curved.ts',
-    line: 'for (let k = 0; k < 3; k++) table.readWaterContent(from + (k * span) / 2, waterContent, capacity, k)',
-    was: 'k < 3',
-    becomes: 'k <= 3',
-    why: 'a list of three has no fourth place: what is written there vanishes',
-  },
-  {
-    path: 'src/flow/column/step/step-correction.ts',
-    line: 'for (let i = 0; i < all.length; i++) all[i]! += again[i]!',
-    was: 'i < all.length',
-    becomes: 'i <= all.length',
-    why: 'a typed array has no place behind its end: what is written there vanishes',
-  },
-  {
     path: 'src/record/quality/estimate-noise.ts',
     line: 'for (let i = 1; i + 1 < value.length; i++) {',
     was: 'i + 1 < value.length',
@@ -387,97 +387,6 @@ export const EQUAL_CHANGES: readonly EqualChange[] = [
     was: 'slopeAfter > slopeBefore',
     becomes: 'slopeAfter >= slopeBefore',
     why: 'without a bend there is no change to be told',
-  },
-  {
-    path: 'src/flow/column/step/mean-rates.ts',
-    line: 'for (let i = 0; i < nodes; i++) {',
-    was: 'i < nodes',
-    becomes: 'i <= nodes',
-    why: 'a typed array has no place behind its end: what is written there vanishes',
-  },
-  {
-    path: 'src/flow/column/step/mean-rates.ts',
-    line: 'for (let e = 0; e < flows.up.length; e++) flows.up[e] = REST * early.up[e]! + STAGE * terms.up[e]!',
-    was: 'e < flows.up.length',
-    becomes: 'e <= flows.up.length',
-    why: 'a typed array has no place behind its end: what is written there vanishes',
-  },
-  {
-    path: 'src/flow/column/step/mean-rates.ts',
-    line: 'for (let i = 0; i < flows.taken.length; i++) flows.taken[i] = REST * early.taken[i]! + STAGE * terms.taken[i]!',
-    was: 'i < flows.taken.length',
-    becomes: 'i <= flows.taken.length',
-    why: 'a typed array has no place behind its end: what is written there vanishes',
-  },
-  {
-    path: 'src/flow/column/step/step-correction.ts',
-    line: 'for (let i = 0; i < all.length; i++) all[i] = move[i]! + ANSWERED * answer[i]!',
-    was: 'i < all.length',
-    becomes: 'i <= all.length',
-    why: 'a typed array has no place behind its end: what is written there vanishes',
-  },
-  {
-    path: 'src/flow/column/step/step-correction.ts',
-    line: 'for (let i = 0; i < all.length; i++) all[i]! += again[i]!',
-    was: 'i < all.length',
-    becomes: 'i <= all.length',
-    why: 'a typed array has no place behind its end: what is written there vanishes',
-  },
-  {
-    path: 'src/flow/column/step/step.ts',
-    line: 'for (let i = 0; i < first.length; i++) {',
-    was: 'i < first.length',
-    becomes: 'i <= first.length',
-    why: 'a typed array has no place behind its end: what is written there vanishes',
-  },
-  {
-    path: 'src/flow/column/step/step.ts',
-    line: 'for (let p = 0; p < later.length; p++) later[p] = contents[p]! + on * (waterContent[p]! - contents[p]!)',
-    was: 'p < later.length',
-    becomes: 'p <= later.length',
-    why: 'a typed array has no place behind its end: what is written there vanishes',
-  },
-  {
-    path: 'src/flow/column/step/step.ts',
-    line: 'for (let i = 0; i < trend.length; i++) {',
-    was: 'i < trend.length',
-    becomes: 'i <= trend.length',
-    why: 'a typed array has no place behind its end: what is written there vanishes',
-  },
-  {
-    path: 'src/flow/column/step/step.ts',
-    line: 'for (let i = 0; i < move.length; i++) move[i] = dt * trend[i]!',
-    was: 'i < move.length',
-    becomes: 'i <= move.length',
-    why: 'a typed array has no place behind its end: what is written there vanishes',
-  },
-  {
-    path: 'src/flow/column/step/step-ends.ts',
-    line: 'for (let e = 0; e < middles.length; e++) flows.middle[e] = (middles[e]! + middleWaterContent[e]!) / 2',
-    was: 'e < middles.length',
-    becomes: 'e <= middles.length',
-    why: 'a typed array has no place behind its end: what is written there vanishes',
-  },
-  {
-    path: 'src/flow/column/step/newton.ts',
-    line: 'for (let i = 0; i < nodes; i++) s[i]! += right[i]!',
-    was: 'i < nodes',
-    becomes: 'i <= nodes',
-    why: 'a typed array has no place behind its end: what is written there vanishes',
-  },
-  {
-    path: 'src/flow/column/equations/carry-on.ts',
-    line: 'for (let i = 0; i < nodes; i++) {',
-    was: 'i < nodes',
-    becomes: 'i <= nodes',
-    why: 'a typed array has no place behind its end: what is written there vanishes',
-  },
-  {
-    path: 'src/flow/column/equations/filling.ts',
-    line: 'for (let e = 0; e < share.length; e++) {',
-    was: 'e < share.length',
-    becomes: 'e <= share.length',
-    why: 'a typed array has no place behind its end: what is written there vanishes',
   },
   {
     path: 'src/flow/column/equations/points.ts',
@@ -522,31 +431,10 @@ export const EQUAL_CHANGES: readonly EqualChange[] = [
     why: 'half of the way in either',
   },
   {
-    path: 'src/flow/column/table/cubic.ts',
-    line: 'const newton = slope < 0 ? x - over / slope : -1',
-    was: 'slope < 0',
-    becomes: 'slope <= 0',
-    why: 'a division by nothing leads out of the cell, from where the search halves as well',
-  },
-  {
-    path: 'src/flow/column/equations/bent-conduction.ts',
-    line: 'for (let e = 0; e < up.length; e++) {',
-    was: 'e < up.length',
-    becomes: 'e <= up.length',
-    why: 'a typed array has no place behind its end: what is written there vanishes',
-  },
-  {
     path: 'src/flow/column/equations/carry-on.ts',
     line: 'if (i < top) up[i]! += upByBelow[i]! * own + upByAbove[i]! * after',
     was: 'i < top',
     becomes: 'true',
-    why: 'a typed array has no place behind its end: what is written there vanishes',
-  },
-  {
-    path: 'src/flow/column/equations/carry-on.ts',
-    line: 'if (i < top) up[i]! += upByBelow[i]! * own + upByAbove[i]! * after',
-    was: 'i < top',
-    becomes: 'i <= top',
     why: 'a typed array has no place behind its end: what is written there vanishes',
   },
   {
@@ -557,3 +445,14 @@ export const EQUAL_CHANGES: readonly EqualChange[] = [
     why: 'behind the last layer no node lies up to a boundary that is not there',
   },
 ]
+
+function pastTheEnd(path: string, line: string): EqualChange {
+  const was = line.split('; ')[1]!
+  return {
+    path,
+    line,
+    was,
+    becomes: was.replace('<', '<='),
+    why: 'a list of fixed length has no place behind its end: what is written there vanishes',
+  }
+}
