@@ -2,7 +2,11 @@ import { describe, expect, it } from 'vitest'
 import { columnNewton } from '../../src/flow/column/step/newton.js'
 
 /** Cells that do not know of each other, each with its water and its slope at a suction; the suctions that are tried are kept. */
-function cells(water: (s: number, i: number) => number, slope: (s: number, i: number) => number, nodes = 1) {
+function cells(
+  water: (s: number, i: number) => number,
+  slope: (s: number, i: number) => number,
+  { nodes = 1, heldBase = false, heldTop = false } = {},
+) {
   const room = () => new Float64Array(nodes)
   const terms = { water: room(), waterByOwn: room() }
   const [lower, diagonal, upper, net] = [room(), room(), room(), room()]
@@ -16,8 +20,8 @@ function cells(water: (s: number, i: number) => number, slope: (s: number, i: nu
     lower,
     diagonal,
     upper,
-    heldBase: false,
-    heldTop: false,
+    heldBase,
+    heldTop,
     evaluate: (s: Float64Array) => {
       tried.push(s[0]!)
       for (let i = 0; i < nodes; i++) {
@@ -33,10 +37,10 @@ function cells(water: (s: number, i: number) => number, slope: (s: number, i: nu
     carryOn: () => {},
     closeHeldEnds: () => {},
   }
-  const solve = (start: readonly number[], target: number, bold = true, small = 1e-9) => {
+  const solve = (start: readonly number[], target: number, bold = true, small = 1e-9, sink?: object) => {
     const s = Float64Array.from(start)
     const { solve: solved } = columnNewton(equations as never, { small, bold })
-    const done = solved(s, room().fill(target), { applied: 0, evaporation: 0, sink: undefined }, 1)
+    const done = solved(s, room().fill(target), { applied: 0, evaporation: 0, sink } as never, 1)
     return { done, s: [...s] }
   }
   return { solve, tried }
@@ -53,6 +57,30 @@ describe('the balance of a stage', () => {
       expect(solve([-10], 20, bold)).toEqual({ done: true, s: [-20] })
       expect(tried).toEqual([-10, -20])
     }
+  })
+  it('is that of all cells but those whose suction is held, which stay', () => {
+    const solved = (held: object) =>
+      cells(
+        // The middle one is to hold nothing at 20 cm, and the others never do.
+        (s, i) => (i === 1 ? 20 - s : 7),
+        () => -1,
+        { nodes: 3, ...held },
+      ).solve([30, 19.5, 30], 0)
+    expect(solved({ heldBase: true, heldTop: true })).toEqual({ done: true, s: [30, 20, 30] })
+    for (const held of [{ heldBase: true }, { heldTop: true }, {}]) expect(solved(held).done).toBe(false)
+  })
+  it('is sought on this side of the suction at which roots stop, nine tenths of the way to it', () => {
+    const second = (sink?: object) => {
+      const { solve, tried } = cells(
+        (s) => 300 - s,
+        () => -1,
+      )
+      solve([100], 0, true, 1e-9, sink)
+      return tried[1]
+    }
+    expect(second({ h4: 200 })).toBeCloseTo(190, 10)
+    // Without roots as far as a move goes, to the fourfold.
+    expect(second()).toBeCloseTo(100 * Math.exp(1.4), 10)
   })
   it('is found by a small move along its slopes, which is not looked at again', () => {
     const { solve, tried } = cells(
@@ -94,16 +122,18 @@ describe('the balance of a stage', () => {
     expect(careful.tried.slice(0, 5)).toEqual([0.1, -0.2, 0.01, -0.02, 0.001].map((u) => expect.closeTo(u - 50, 9)))
   })
   it('counts as found where it is off by less than 1e-10, however far the move would be', () => {
-    const off = (by: number) => {
+    const off = (by: number, slope: number, start: number, small = 1e-9) => {
       const { solve, tried } = cells(
         () => by,
-        () => by,
+        () => slope,
       )
-      return { ...solve([1e-3], 0, false), tried: tried.length }
+      return { ...solve([start], 0, false, small), tried: tried.length }
     }
     // The whole move is to -0.999 cm, over saturation.
-    expect(off(0.99e-10)).toEqual({ done: true, s: [1e-3], tried: 1 })
-    expect(off(1.01e-10).tried).toBeGreaterThan(1)
+    expect(off(0.99e-10, 0.99e-10, 1e-3)).toEqual({ done: true, s: [1e-3], tried: 1 })
+    expect(off(0.999e-10, -1, 30, 1e-12).tried).toBe(1)
+    // All four shares of six moves, until 1e-7 is enough.
+    expect(off(1e-10, -1, 30, 1e-12).tried).toBe(1 + 6 * 4)
   })
   it('counts as found where it hovers about saturation by less than 1e-7, from the seventh iteration on', () => {
     const hovering = (by: number, bold: boolean) => {
@@ -125,7 +155,7 @@ describe('the balance of a stage', () => {
       const { solve, tried } = cells(
         () => by,
         (_, i) => by / (i === 0 ? 1e-14 : dry),
-        2,
+        { nodes: 2 },
       )
       return [solve([5e-15, 1000], 0).done, tried.length]
     }

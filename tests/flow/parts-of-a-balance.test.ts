@@ -10,8 +10,6 @@ import { fillStorage } from '../../src/flow/column/equations/storage.js'
 import { columnTerms } from '../../src/flow/column/equations/terms.js'
 import { averageUptake, fillUptake, type Sink } from '../../src/flow/column/equations/uptake.js'
 import type { ColumnGrid } from '../../src/flow/column/grid/grid.js'
-import { isSmallMove } from '../../src/flow/column/step/small-move.js'
-import { curvedElements } from '../../src/flow/column/table/curved.js'
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 const two = { nodes: 2, layers: Uint16Array.of(0), lengths: Float64Array.of(2) } as unknown as ColumnGrid
@@ -121,76 +119,6 @@ describe('what roots take from two cells', () => {
   })
 })
 
-describe('an element is short enough for parabolas', () => {
-  /** Of a curve that is level up to a suction, and goes up and down from there on. */
-  const curved = (length: number, from: number): number => {
-    const table = {
-      readWaterContent: (s: number, into: Float64Array, _: Float64Array, k: number) => {
-        into[k] = s < from ? 0.9 : 0.5 + 0.4 * Math.cos(1.7 * (s - from))
-      },
-    }
-    const grid = { lengths: Float64Array.of(length), layers: Uint16Array.of(0), boundaries: [0, 1] }
-    return curvedElements(grid as unknown as ColumnGrid, [{ table }] as never)[0]!
-  }
-  it('unless the curve turns within it, as far as it is looked at: to a hundred lengths', () => {
-    expect(curved(2, 5)).toBe(0)
-    expect(curved(2, 100)).toBe(0)
-    expect(curved(2, 300)).toBe(1)
-    expect(curved(5, 300)).toBe(0)
-  })
-})
-
-describe('a move is small', () => {
-  const small = (
-    s: readonly number[],
-    move: readonly number[],
-    { waterByOwn = [1, 1, 1], bend = 0, trusts = 0 } = {},
-  ) => {
-    const equations = {
-      nodes: 3,
-      grid: { volumes: Float64Array.of(100, 100, 100), layers: Uint16Array.of(0, 0) },
-      terms: {
-        waterByOwn: Float64Array.from(waterByOwn),
-        trustByBelow: Float64Array.of(0, trusts),
-        trustByAbove: Float64Array.of(0, 2 * trusts),
-      },
-      points: { at: { conductivity: Float64Array.of(1, 1, 1), conductivitySlope: Float64Array.of(bend, bend, bend) } },
-    }
-    // A hundredth of each cell: 1 cm³.
-    return isSmallMove(equations as never, Float64Array.from(s), Float64Array.from(move), 0.01)
-  }
-  it('where no cell takes or gives more water than told, and no suction goes far', () => {
-    expect(small([20, 20, 20], [0.9, -0.9, 0.9])).toBe(true)
-    expect(small([20, 20, 20], [0, 1.1, 0])).toBe(false)
-    expect(small([20, 20, 20], [0, 0, 1.1])).toBe(false)
-    expect(small([20, 20, 20], [3.1, 0, 0], { waterByOwn: [0, 0, 0] })).toBe(false)
-    expect(small([20, 20, 20], [2.9, 0, 0], { waterByOwn: [0, 0, 0] })).toBe(true)
-  })
-  it('where neither end crosses saturation, however little it brings', () => {
-    expect(small([1e-6, 20, 20], [-2e-6, 0, 0])).toBe(false)
-    expect(small([20, 20, -1e-6], [0, 0, 2e-6])).toBe(false)
-    expect(small([1e-6, 20, -1e-6], [-0.5e-6, 0, 0.5e-6])).toBe(true)
-  })
-  it('where an element is trusted by no more than a hundredth more or less', () => {
-    // By 0.1 for the lower node and twice that for the upper.
-    const trusts = 0.1
-    expect(small([20, 20, 20], [0, 0.03, 0.03], { trusts })).toBe(true)
-    expect(small([20, 20, 20], [0, 0.04, 0.04], { trusts })).toBe(false)
-    expect(small([20, 20, 20], [0, -0.04, -0.04], { trusts })).toBe(false)
-    expect(small([20, 20, 20], [0, 0.4, -0.2], { trusts })).toBe(true)
-  })
-  it('where no end crosses saturation, and no cell between them with water', () => {
-    expect(small([0.01, 20, 20], [-0.02, 0, 0])).toBe(false)
-    expect(small([20, 20, 0.01], [0, 0, -0.02])).toBe(false)
-    expect(small([20, 0.01, 20], [0, -0.02, 0])).toBe(false)
-    expect(small([20, 0.01, 20], [0, -0.011, 0], { waterByOwn: [1, 0.5, 1] })).toBe(true)
-  })
-  it('where the conductivity changes by less than its 0.15', () => {
-    expect(small([20, 20, 20], [0.5, 0, 0], { bend: -0.29 })).toBe(true)
-    expect(small([20, 20, 20], [0.5, 0, 0], { bend: -0.31 })).toBe(false)
-  })
-})
-
 describe('what roots take where two rules meet', () => {
   const sink: Sink = {
     fromLower: Float64Array.of(0.7, 1.1),
@@ -218,6 +146,16 @@ describe('what roots take where two rules meet', () => {
       expect([...taken]).toEqual([...sink.max])
       for (const slopes of [takenByOwn, takenByBelow, takenByAbove]) expect([...slopes]).toEqual([0, 0, 0])
     }
+  })
+  it('goes at each limit on with the slope of what lies behind it', () => {
+    const terms = columnTerms({ nodes: 5 } as never)
+    const sink = { max: new Float64Array(5).fill(8), h1: 2, h2: 10, h3: 40, h4: 80 }
+    fillUptake(Float64Array.of(1.999, 2, 10, 40, 80), sink as never, terms)
+    expect([...terms.taken]).toEqual([0, 0, 8, 8, 0])
+    expect([...terms.takenByOwn]).toEqual([0, 1, 0, 0, 0])
+    fillUptake(Float64Array.of(6, 9.999, 40.001, 60, 79.999), sink as never, terms)
+    for (const [i, wanted] of [4, 7.999, 7.9998, 4, 0.0002].entries()) expect(terms.taken[i]).toBeCloseTo(wanted, 10)
+    for (const [i, wanted] of [1, 1, -0.2, -0.2, -0.2].entries()) expect(terms.takenByOwn[i]).toBeCloseTo(wanted, 12)
   })
   it('is nothing below h1 and from h4 on', () => {
     for (const s of [0.99, -5, 200, 1e6]) expect([...at(s, s, s).taken]).toEqual([0, 0, 0])

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type ColumnEquations, columnEquations } from '../../src/flow/column/equations/equations.js'
+import { columnEquations } from '../../src/flow/column/equations/equations.js'
 import { REST, STAGE } from '../../src/flow/column/equations/flow-rates.js'
 import { trustElements } from '../../src/flow/column/equations/storage.js'
 import { columnTerms } from '../../src/flow/column/equations/terms.js'
@@ -16,10 +16,8 @@ import { countOfScanning, recall, remembered } from '../../src/flow/column/scann
 import { comeCloser, countApart, MENDED } from '../../src/flow/column/step/come-closer.js'
 import { pastOnset, shareToEnd, shareToOnset } from '../../src/flow/column/step/onset.js'
 import { reconcile } from '../../src/flow/column/step/reconcile.js'
-import { isSmallMove } from '../../src/flow/column/step/small-move.js'
 import { DRAIN, stepControl, weightOfPassing } from '../../src/flow/column/step/step-control.js'
 import type { StepWork } from '../../src/flow/column/step/step-work.js'
-import { curvedElements } from '../../src/flow/column/table/curved.js'
 import { type MediumTable, mediumTable } from '../../src/flow/column/table/medium-table.js'
 import { boxContainer } from '../../src/medium/container/box-container.js'
 import { vanGenuchten1980 } from '../../src/medium/curves/van-genuchten-1980.js'
@@ -376,77 +374,6 @@ describe('how far suction is a straight line within an element', () => {
     expect(trustAt(150 * length, 150 * length)).toBeCloseTo(0.5, 12)
     expect(trustAt(200 * length, 200 * length)).toBe(0)
     expect(terms.trustByAbove[0]).toBe(0)
-  })
-  it('is short enough for a parabola where the medium bends little, and not where it bends much', () => {
-    const fine = columnGrid([box(10)], 201)
-    const coarse = columnGrid([box(40)], 5)
-    const steep = { ...layer(0.1), table: mediumTable(curve(0.3, 9)) }
-    expect(curvedElements(fine, [layer(0.02)]).every((one) => one === 1)).toBe(true)
-    expect(curvedElements(coarse, [steep]).every((one) => one === 0)).toBe(true)
-    // The wetting curve counts as well, and each layer for itself.
-    expect(curvedElements(coarse, [{ ...layer(0.02), wetting: steep.table }]).every((one) => one === 0)).toBe(true)
-    const two = columnGrid([box(4), box(4)], 9)
-    const both = curvedElements(two, [layer(0.005), steep])
-    expect([...both.subarray(0, two.boundaries[1])].every((one) => one === 1)).toBe(true)
-    expect([...both.subarray(two.boundaries[1])].every((one) => one === 0)).toBe(true)
-  })
-  it('is short enough up to one length in a layer: shorter ones are, longer ones are not', () => {
-    for (const [alpha, nodes] of [
-      [0.03, 9],
-      [0.05, 15],
-      [0.2, 61],
-    ] as const) {
-      const cut = columnGrid([box(20)], nodes)
-      const flags = curvedElements(cut, [{ ...layer(0.1), table: mediumTable(curve(alpha, 3)) }])
-      const lengths = (flag: number) => [...cut.lengths].filter((_, e) => flags[e] === flag)
-      // Some are, and some are not.
-      const [longest, shortest] = [Math.max(...lengths(1)), Math.min(...lengths(0))]
-      expect(longest).toBeGreaterThan(0)
-      expect(shortest).toBeLessThan(Number.POSITIVE_INFINITY)
-      expect(longest).toBeLessThanOrEqual(shortest)
-    }
-  })
-})
-
-describe('a small move', () => {
-  const grid = columnGrid([box(10)], 11)
-  const small = 0.01
-  const made = (s: Float64Array): ColumnEquations => {
-    const equations = columnEquations(grid, [layer(0.1)], ends, 'averaged', undefined)
-    equations.evaluate(s, { applied: 0, evaporation: 0, sink: undefined })
-    return equations
-  }
-  const isSmall = (s: number, at: number, move: number, others = s) => {
-    const suctions = all(11, others)
-    suctions[at] = s
-    return isSmallMove(
-      made(suctions),
-      suctions,
-      Float64Array.from({ length: 11 }, (_, i) => (i === at ? move : 0)),
-      small,
-    )
-  }
-  it('is none, and one that changes little water', () => {
-    expect(isSmall(20, 5, 0)).toBe(true)
-    expect(isSmall(20, 5, 0.1)).toBe(true)
-    // Of 20 cm a capacity of 0.015 a cm takes a hundredth at some 0.7 cm.
-    expect(isSmall(20, 5, 0.3)).toBe(true)
-    expect(isSmall(20, 5, 1.5)).toBe(false)
-    expect(isSmall(20, 5, -1.5)).toBe(false)
-  })
-  it('is none across saturation at either end, and hardly any within', () => {
-    for (const at of [0, 10]) {
-      expect(isSmall(0.05, at, -0.1, 0.05)).toBe(false)
-      expect(isSmall(-0.05, at, 0.1, -0.05)).toBe(false)
-    }
-    expect(isSmall(-1, 5, 2, -1)).toBe(false)
-    expect(isSmall(-1, 5, 0.5, -1)).toBe(true)
-  })
-  it('is none that changes the conductivity of a dry cell by a seventh', () => {
-    expect(isSmall(2000, 5, 40)).toBe(true)
-    expect(isSmall(2000, 5, 200)).toBe(false)
-    expect(isSmall(2000, 5, 320)).toBe(false)
-    expect(isSmall(2000, 5, -320)).toBe(false)
   })
 })
 
