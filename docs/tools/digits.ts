@@ -2,11 +2,12 @@
  * Changes the last digit and the sign of published constants and table cells, one at a time, and wants a failing test for each:
  * `npm run digits -- dielectric --sample 40 --seed 7`. A word chooses the files whose path holds it; without `--sample` all are taken,
  * `--from 100` without the first hundred. What no test can notice (`digits/unnoticeable.ts`) is not tried.
- * Only tables and files that cite a work, or are named after one, are read, for numbers of other files are judgement; `--judged` takes
- * those too. What it did is told on the error output. Exits with 1 and a list when a change goes unnoticed.
+ * Only tables, factors of units, numerics, and files that cite a work or are named after one are read, for numbers of other files are
+ * judgement; `--judged` takes those too. `--within 1` asks no test that takes more seconds than that. What it did is told on the error
+ * output. Exits with 1 and a list when a change goes unnoticed.
  */
 
-import { mkdirSync } from 'node:fs'
+import { mkdirSync, rmSync } from 'node:fs'
 import { build } from 'esbuild'
 import { WORKS } from '../../src/catalogue/works.table.js'
 import { randomNumbers } from '../../src/numerics/random.js'
@@ -17,7 +18,9 @@ import { root as folder, folderOf, sourceFiles } from './house/source-files.js'
 import { type Status, tried } from './mutants/run.js'
 
 const ROOMS =
-  'quantity numerics water air dielectric medium flow probe demand irrigation record control uncertainty'.split(' ')
+  'quantity numerics water air dielectric medium flow probe demand irrigation record control uncertainty schema'.split(
+    ' ',
+  )
 /** Tests that need a build, a browser or minutes are not asked, nor those that call every public function and know none of their numbers. */
 const ASKED = [...ROOMS, 'scenarios', 'main-job', 'validity']
 /** No test needs so much of the processor; a slip that makes it does not end. */
@@ -30,8 +33,9 @@ const numberAfter = (name: string): number | undefined =>
 const sample = numberAfter('--sample')
 const seed = numberAfter('--seed') ?? 1
 const from = numberAfter('--from') ?? 0
+const within = numberAfter('--within') ?? 3
 const words = options.filter(
-  (word, i) => !word.startsWith('--') && !/^--(sample|seed|from)$/.test(options[i - 1] ?? ''),
+  (word, i) => !word.startsWith('--') && !/^--(sample|seed|from|within)$/.test(options[i - 1] ?? ''),
 )
 
 const files = [
@@ -39,11 +43,14 @@ const files = [
   ...sourceFiles('tests').filter(({ path }) => path.endsWith('.test.ts') && ASKED.includes(folderOf(path))),
 ]
 const tree = new Tree(files)
-const cites = new RegExp(`-table\\.ts\\n|\\b(?:${Object.keys(WORKS).join('|')})\\b`)
+/** By the key of a work, by its year or number, or by where the file stands. */
+const cites = new RegExp(
+  `-table\\.ts\\n|^src/(?:numerics|quantity/generated)/|\\b(?:${Object.keys(WORKS).join('|')}|(?:ISO|RFC) \\d)|[a-z] \\((?:18|19|20)\\d\\d[a-z]?\\)`,
+)
 const slips = drawn(
   files
     .map(({ path }) => path)
-    .filter((path) => path.startsWith('src/') && !/index\.ts$|domains\.ts$|generated/.test(path))
+    .filter((path) => path.startsWith('src/') && !/index\.ts$|domains\.ts$/.test(path))
     .filter((path) => words.length === 0 || words.some((word) => path.includes(word)))
     .filter((path) => options.includes('--judged') || cites.test(`${path}\n${tree.code(path)}`))
     .sort()
@@ -66,6 +73,8 @@ process.exit(unnoticed.length > 0 ? 1 : 0)
 async function tryAll(): Promise<void> {
   const out = `${folder}out/digits`
   mkdirSync(out, { recursive: true })
+  const times = `${out}/times.json`
+  rmSync(times, { force: true })
   await build({
     entryPoints: [`${folder}docs/tools/digits/worker.ts`],
     outfile: `${out}/worker.mjs`,
@@ -99,7 +108,7 @@ async function tryAll(): Promise<void> {
   }
   await tried(
     `${out}/worker.mjs`,
-    { root: folder, code, files: tests, tries },
+    { root: folder, code, files: tests, tries, within, times },
     note,
     Number.POSITIVE_INFINITY,
     TEST_SECONDS,

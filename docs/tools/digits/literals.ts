@@ -18,8 +18,11 @@ export interface Slip {
 /** What everybody knows: whole numbers up to ten, halves and powers of ten need no publication. */
 const PLAIN = /^(?:\d|10|0\.5|1e-?\d+|10+|0\.0*1)$/
 
-/** Ends of a range and settings of an algorithm are judgement, not publication. */
-const JUDGED = new Set(['min', 'max', 'tolerance', 'maxSteps', 'iterations'])
+/** Settings of an algorithm are judgement, not publication. */
+const SETTINGS = new Set(['tolerance', 'maxSteps', 'iterations'])
+/** So are ends of what an argument may be, or of where a fit seeks; those of a span that was measured are not. */
+const ENDS = new Set(['min', 'max'])
+const JUDGED_BESIDE = new Set(['ends', 'role'])
 
 /** The numbers of a file that stand for a published constant or a cell of a table. */
 export function literalsIn(path: string, code: string): Literal[] {
@@ -42,8 +45,14 @@ function isJudged(node: ts.NumericLiteral): boolean {
   const inner = ts.isPrefixUnaryExpression(node.parent) ? node.parent : node
   const { parent } = inner
   if (ts.isElementAccessExpression(parent) || ts.isTypeNode(parent) || isKey(inner)) return true
-  return ts.isPropertyAssignment(parent) && ts.isIdentifier(parent.name) && JUDGED.has(parent.name.text)
+  if (!ts.isPropertyAssignment(parent)) return false
+  const name = nameOf(parent)
+  return (
+    SETTINGS.has(name) || (ENDS.has(name) && parent.parent.properties.some((one) => JUDGED_BESIDE.has(nameOf(one))))
+  )
 }
+
+const nameOf = ({ name }: ts.ObjectLiteralElementLike): string => (name && ts.isIdentifier(name) ? name.text : '')
 
 const isKey = (node: ts.Node): boolean => 'name' in node.parent && node.parent.name === node
 
