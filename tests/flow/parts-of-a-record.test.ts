@@ -129,6 +129,11 @@ describe('a rise without end', () => {
     expect(dry.relativeConductivity(1 as never)).toBe(0)
     expect(riseWithoutEnd(dry, 0.5)).toBe(riseTo(dry, 0.5, 1))
   })
+  it('goes on over decades that bring next to nothing, where each brings more than the last', () => {
+    // Conducts all up to a centimetre, 1e-20 of it up to 1e30 cm, and nothing beyond: 1 / (1 + e) and nearly 1e30 / (1 + e / 1e-20).
+    const thin = { relativeConductivity: (s: number) => (s <= 1 ? 1 : s <= 1e30 ? 1e-20 : 0), breakpoints: [1, 1e30] }
+    expect(riseWithoutEnd(thin as never, 0.5) / (1 / 1.5 + 1e30 / (1 + 0.5e20))).toBeCloseTo(1, 10)
+  })
   it('is the shorter the more flows', () => {
     const medium = vanGenuchten1980({ residual: 0.1, saturated: 0.9, alpha: 0.1, n: 2.2 } as never)
     expect(riseWithoutEnd(medium, 0.02)).toBeLessThan(riseWithoutEnd(medium, 0.01))
