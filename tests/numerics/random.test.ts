@@ -15,6 +15,24 @@ describe('random numbers', () => {
     expect(draw(7)).toEqual(draw(7))
     expect(draw(0)).not.toEqual(draw(1))
   })
+  it('begin with steps of the golden ratio from the seed, scrambled as at the end of MurmurHash3', () => {
+    // Written anew with whole numbers without end; the constants as in the public-domain original, fmix32 of MurmurHash3_x86_32.
+    const word = (x: bigint) => BigInt.asUintN(32, x)
+    const scrambled = (x: bigint) => {
+      const first = word((x ^ (x >> 16n)) * 2246822507n)
+      const second = word((first ^ (first >> 13n)) * 3266489909n)
+      return second ^ (second >> 16n)
+    }
+    const GOLDEN = BigInt(Math.floor((Math.sqrt(5) - 1) * 2 ** 31))
+    for (const seed of [0, 7, 4294967295]) {
+      const words = [1n, 2n, 3n, 4n].map((step) => Number(scrambled(word(BigInt(seed) + step * GOLDEN))))
+      const next = xoshiro128(words as [number, number, number, number])
+      const { uniform } = randomNumbers(seed)
+      // The upper 27 bits of one and the upper 26 of the next.
+      for (let i = 0; i < 3; i++)
+        expect(uniform()).toBe(Math.floor(next() / 2 ** 5) / 2 ** 27 + Math.floor(next() / 2 ** 6) / 2 ** 53)
+    }
+  })
   it('spread evenly over [0, 1)', () => {
     const { uniform } = randomNumbers(1)
     const bins = new Array<number>(100).fill(0)
