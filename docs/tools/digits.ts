@@ -2,7 +2,7 @@
  * Changes the last digit and the sign of published constants and table cells, one at a time, and wants a failing test for each:
  * `npm run digits -- dielectric --sample 40 --seed 7`. A word chooses the files whose path holds it; without `--sample` all are taken,
  * `--from 100` without the first hundred. What no test can notice (`digits/unnoticeable.ts`) is not tried.
- * Only tables, factors of units, numerics, and files that cite a work or are named after one are read, for numbers of other files are
+ * Only tables, factors of units, and files that cite a work or are named after one are read, for numbers of other files are
  * judgement; `--judged` takes those too. `--within 1` asks no test that takes more seconds than that. What it did is told on the error
  * output. Exits with 1 and a list when a change goes unnoticed.
  */
@@ -21,8 +21,8 @@ const ROOMS =
   'quantity numerics water air dielectric medium flow probe demand irrigation record control uncertainty schema'.split(
     ' ',
   )
-/** Tests that need a build, a browser or minutes are not asked, nor those that call every public function and know none of their numbers. */
-const ASKED = [...ROOMS, 'scenarios', 'main-job', 'validity']
+/** Tests that need a build, a browser, files or minutes are not asked, nor those that call every public function and know none of their numbers. */
+const ASKED = [...ROOMS, 'scenarios', 'validity']
 /** No test needs so much of the processor; a slip that makes it does not end. */
 const TEST_SECONDS = 12
 process.env.POREWATER_PROPERTY_MS ??= '200'
@@ -43,9 +43,9 @@ const files = [
   ...sourceFiles('tests').filter(({ path }) => path.endsWith('.test.ts') && ASKED.includes(folderOf(path))),
 ]
 const tree = new Tree(files)
-/** By the key of a work, by its year or number, or by where the file stands. */
+/** By the key of a work, by its year or number, or by a name that needs none. */
 const cites = new RegExp(
-  `-table\\.ts\\n|^src/(?:numerics|quantity/generated)/|\\b(?:${Object.keys(WORKS).join('|')}|(?:ISO|RFC) \\d)|[a-z] \\((?:18|19|20)\\d\\d[a-z]?\\)`,
+  `-table\\.ts\\n|^src/quantity/generated/|\\b(?:${Object.keys(WORKS).join('|')}|(?:ISO|RFC) \\d|Gregorian|Kronrod|Abramowitz)|[a-z] \\((?:18|19|20)\\d\\d[a-z]?\\)`,
 )
 const slips = drawn(
   files

@@ -59,12 +59,13 @@ const isKey = (node: ts.Node): boolean => 'name' in node.parent && node.parent.n
 /** Numbers that differ by less, as a share, are one: of a quotient written out in full the last digit is rounding. */
 const ROUNDING = 1e-14
 
-/** The number with its last digit one more (nine becomes eight), and with the other sign; what is no other number is left out. */
+/** The number with its last digit one more (nine becomes eight, f in base 16 e), and with the other sign; what is no other number is left out. */
 export function slipsOf(text: string): readonly Slip[] {
-  const mantissa = /^[\d._]+/.exec(text)![0]
-  const at = mantissa.search(/\d\D*$/)
-  const digit = Number(mantissa[at])
-  const slipped = `${text.slice(0, at)}${digit === 9 ? 8 : digit + 1}${text.slice(at + 1)}`
+  const mantissa = /^(?:0x[\da-f_]+|[\d._]+)/.exec(text)![0]
+  const at = mantissa.search(/[\da-f][^\da-f]*$/)
+  const digit = mantissa[at]!
+  const other = digit === '9' ? '8' : digit === 'f' ? 'e' : String.fromCharCode(digit.charCodeAt(0) + 1)
+  const slipped = `${text.slice(0, at)}${other}${text.slice(at + 1)}`
   const value = numberOf(text)
   const slips: Slip[] = []
   if (Math.abs(numberOf(slipped) - value) > ROUNDING * value) slips.push({ kind: 'digit', text: slipped })
