@@ -3,8 +3,8 @@
  * `npm run digits -- dielectric --sample 40 --seed 7`. A word chooses the files whose path holds it; without `--sample` all are taken,
  * `--from 100` without the first hundred. What no test can notice (`digits/unnoticeable.ts`) is not tried.
  * Only tables, factors of units, and files that cite a work or are named after one are read, for numbers of other files are
- * judgement; `--judged` takes those too. `--within 1` asks no test that takes more seconds than that. What it did is told on the error
- * output. Exits with 1 and a list when a change goes unnoticed.
+ * judgement; `--judged` takes those too. `--within 1` asks no test that takes more seconds than that, `--each 20` no further file after so
+ * many: both can only find more. What it did is told on the error output. Exits with 1 and a list when a change goes unnoticed.
  */
 
 import { mkdirSync, rmSync } from 'node:fs'
@@ -34,8 +34,9 @@ const sample = numberAfter('--sample')
 const seed = numberAfter('--seed') ?? 1
 const from = numberAfter('--from') ?? 0
 const within = numberAfter('--within') ?? 3
+const each = numberAfter('--each') ?? 1e6
 const words = options.filter(
-  (word, i) => !word.startsWith('--') && !/^--(sample|seed|from|within)$/.test(options[i - 1] ?? ''),
+  (word, i) => !word.startsWith('--') && !/^--(sample|seed|from|within|each)$/.test(options[i - 1] ?? ''),
 )
 
 const files = [
@@ -108,7 +109,7 @@ async function tryAll(): Promise<void> {
   }
   await tried(
     `${out}/worker.mjs`,
-    { root: folder, code, files: tests, tries, within, times },
+    { root: folder, code, files: tests, tries, within, each, times },
     note,
     Number.POSITIVE_INFINITY,
     TEST_SECONDS,

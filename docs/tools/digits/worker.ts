@@ -19,6 +19,8 @@ interface DigitsWork {
   readonly tries: readonly { readonly id: string; readonly tests: readonly number[] }[]
   /** A test that takes more seconds of the processor is not asked about every slip. */
   readonly within: number
+  /** Seconds of the processor after which no further file is asked about a slip. */
+  readonly each: number
   /** Where it stands how long tests took, for a process that goes on. */
   readonly times: string
 }
@@ -50,7 +52,9 @@ for (const { id, tests } of work.tries) await told({ id, noticedBy: await notice
 process.disconnect?.()
 
 async function noticedBy(id: string, files: readonly number[]): Promise<string | null> {
+  const end = process.cpuUsage().user + 1e6 * work.each
   for (const file of latestFirst(files, latest.file)) {
+    if (process.cpuUsage().user > end) return null
     const { program, passing } = ready.get(file) ?? (await prepared(id, file))
     let asked = -1
     try {
