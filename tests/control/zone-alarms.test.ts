@@ -60,6 +60,41 @@ describe('the alarms of a zone', () => {
       ['refill-point-ahead returned-unacknowledged'],
     ])
   })
+  it('go by what is told where nothing is set, to the second and to the weight', () => {
+    const phases = (inputs: readonly ZoneAlarmsInput[], settings = {}) =>
+      runReducer({ reducer: zoneAlarms(settings), inputs }).outputs.map((all) => all[0]?.phase ?? 'normal')
+    const at = (now: number, weight: number | null) => ({ now, diagnosis: diagnosis(weight) })
+    const gone = 'returned-unacknowledged'
+    // Half an hour gone.
+    expect(phases([at(0, 0.9), at(60, null), at(1859, null)])[2]).toBe('unacknowledged')
+    expect(phases([at(0, 0.9), at(60, null), at(1860, null)])[2]).toBe(gone)
+    // A weight of 0.6, and 0.1 less to stay.
+    const none = { offDelay: minutes(0) }
+    expect(phases([at(0, 0.599), at(60, 0.6), at(120, 0.5), at(180, 0.499)], none)).toEqual([
+      'normal',
+      'unacknowledged',
+      'unacknowledged',
+      gone,
+    ])
+    // Two hours ahead, and half an hour more to stay.
+    const ahead = (earliest: number, k: number) => ({
+      ...at(60 * k, null),
+      untilRefill: { known: true, from: 0.6, time: 20000, band50: { earliest }, band90: { earliest } } as never,
+    })
+    expect(phases([7201, 7200, 9000, 9001].map(ahead), none)).toEqual([
+      'normal',
+      'unacknowledged',
+      'unacknowledged',
+      gone,
+    ])
+    // Put away for eight hours at most.
+    const shelve = { ...at(60, 0.9), action: { name: 'no-water', action: 'shelve', shelveFor: 1e6 } as never }
+    expect(phases([at(0, 0.9), shelve, at(28859, 0.9), at(28860, 0.9)]).slice(1)).toEqual([
+      'shelved',
+      'shelved',
+      'unacknowledged',
+    ])
+  })
   it('are acknowledged by name, and go on from JSON', () => {
     const inputs: ZoneAlarmsInput[] = [
       ...course([0.9, 0.9]),
