@@ -247,7 +247,17 @@ describe('the step test of meteorological services', () => {
     )
   })
   it('has limits for what a climate box measures, and none for what is not listed', () => {
-    expect(wmoLimits({ of: 'relative-humidity' })).toMatchObject({ min: 0, max: 100, maxChange: 15 })
+    // As a public program has them that cites Zahumenský (2004), from which the guide took them; read there.
+    const limits = [
+      ['air-temperature', -80, 60, 3, 0.1],
+      ['soil-temperature', -50, 50],
+      ['relative-humidity', 0, 100, 15, 1],
+      ['global-radiation', 0, 1600, 1000],
+    ] as const
+    for (const [of, min, max, maxChange, minChange] of limits) {
+      const found = wmoLimits({ of })
+      expect([found.min, found.max, found.maxChange, found.minChange]).toEqual([min, max, maxChange, minChange])
+    }
     expectInputError(() => wmoLimits({ of: 'toString' as never }), 'of')
   })
 })

@@ -136,6 +136,18 @@ export const UNNOTICEABLE: readonly Unnoticeable[] = [
     kinds: ['digit'],
     why: 'into how many cells the column is cut: one more moves the times by less than they are off',
   },
+  {
+    path: 'src/flow/sorptivity.ts',
+    line: 'let [low, high] = [near * 0.98, near * Math.SQRT2]',
+    kinds: ['digit', 'sign'],
+    why: 'where halving begins: a lower end goes down until it is one',
+  },
+  {
+    path: 'src/flow/sorptivity.ts',
+    line: 'while (isTooMuch(medium, from, to, low)) low *= 0.9',
+    kinds: ['digit', 'sign'],
+    why: 'how far the lower end of a halving goes down in one step; below zero it is one as well',
+  },
 ]
 
 /** Whether a slip is one of those. */
