@@ -82,6 +82,21 @@ describe('air and water classes', () => {
       ),
     )
   })
+  it('have an ideal range: pores from 85 %, air and easily available water 20 to 30 %, a buffer of 4 to 10 %', () => {
+    // De Boodt and Verdonck (1972), as textbooks on growing media quote them; from memory.
+    const ideal = { totalPoreSpace: 0.9, airCapacity: 0.25, easilyAvailableWater: 0.25, waterBufferingCapacity: 0.07 }
+    const outside = (one: object) => outsideIdealSubstrate({ ...ideal, ...one } as never).map(({ about }) => about)
+    for (const [about, min, max] of [
+      ['totalPoreSpace', 0.85, 1],
+      ['airCapacity', 0.2, 0.3],
+      ['easilyAvailableWater', 0.2, 0.3],
+      ['waterBufferingCapacity', 0.04, 0.1],
+    ] as const) {
+      expect([outside({ [about]: min }), outside({ [about]: max })]).toEqual([[], []])
+      expect(outside({ [about]: min - 1e-4 })).toEqual([about])
+      if (max < 1) expect(outside({ [about]: max + 1e-4 })).toEqual([about])
+    }
+  })
   it('are compared with an ideal substrate, ends included', () => {
     expect(outsideIdealSubstrate(waterClassesDeBoodt1972(sampleOf(85, 0.65, 0.35, 0.31)))).toEqual([])
     expect(outsideIdealSubstrate(waterClassesDeBoodt1972(sampleOf(60, 0.55, 0.45, 0.3)))).toMatchObject([
