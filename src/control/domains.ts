@@ -16,7 +16,6 @@ export const MIN_WEIGHT: Domain = { quantity: 'least weight of a cause', unit: '
 export const PAUSE: Domain = { quantity: 'pause', unit: 's', min: 0, max: 86400, ends: '[]', hint: 'give zero to a day' }
 export const PROBE_OFFSET: Domain = { quantity: 'offset of a probe', unit: 'm³/m³', min: -1, max: 1, ends: '[]', hint: 'give by how much it reads above the zone as a whole' }
 export const READING_AGE: Domain = { quantity: 'age of a reading', unit: 's', min: 0, max: 86400, ends: '(]', hint: 'give a few times the interval of the readings, at most a day' }
-export const DRAIN_SHARE: Domain = { quantity: 'share of the water that drains', unit: '1', min: 0, max: 0.5, ends: '[]', hint: 'give a share such as 0.15, not percent; what drains beyond a half tells of another fault' }
 export const REFILL_INTERVAL: Domain = { quantity: 'time between refills', unit: 's', min: 86400, max: 2592000, ends: '[]', hint: 'give one to thirty days, or never' }
 export const SHELF_TIME: Domain = { quantity: 'longest time on the shelf', unit: 's', min: 0, max: 604800, ends: '(]', hint: 'give a time of at most a week: a shelved alarm must come back by itself' }
 export const SHOTS_WITHOUT_RISE: Domain = { quantity: 'shots without a rise', unit: '1', min: 1, max: 48, ends: '[]', hint: 'give a small whole number: somebody should come and look' }

@@ -1,4 +1,4 @@
-import { BELIEVABLE, MAX_RUN_TIME, SUBSTRATE_VOLUME } from '../../../quantity/domains.js'
+import { BELIEVABLE, DRAIN_FRACTION, MAX_RUN_TIME, SUBSTRATE_VOLUME } from '../../../quantity/domains.js'
 import { InputError } from '../../../quantity/errors.js'
 import { numberIn, requireRows, wholeNumberIn } from '../../../quantity/guard.js'
 import { oneOf } from '../../../quantity/one-of.js'
@@ -7,7 +7,6 @@ import { checkedBand } from '../../dead-band.js'
 import {
   DECISION_INTERVAL,
   DISAGREEMENT,
-  DRAIN_SHARE,
   PAUSE,
   PROBE_OFFSET,
   READING_AGE,
@@ -101,14 +100,18 @@ export function checkedSettings(settings: WateringSettings): Limits {
 }
 
 function checkedIntervals({ decideEvery, refillEvery, drainFraction }: WateringSettings) {
-  const drain = numberIn(drainFraction ?? 0, DRAIN_SHARE, 'drainFraction')
+  const drain = numberIn(drainFraction ?? 0, DRAIN_FRACTION, 'drainFraction')
   if (refillEvery === 'never' && drain > 0)
     throw new InputError('drainFraction', 'drains in refills, and there are none', 'leave refillEvery out')
   const usually = drain > 0 ? DAILY : 604800
   return {
     decideEvery: decideEvery === undefined ? null : numberIn(decideEvery, DECISION_INTERVAL, 'decideEvery'),
     refillEvery:
-      refillEvery === 'never' ? null : refillEvery === undefined ? usually : numberIn(refillEvery, REFILL_INTERVAL),
+      refillEvery === 'never'
+        ? null
+        : refillEvery === undefined
+          ? usually
+          : numberIn(refillEvery, REFILL_INTERVAL, 'refillEvery'),
     drain,
   }
 }

@@ -76,7 +76,7 @@ export interface WateringSettings extends DeadBandLimits {
   readonly refillEvery?: Duration | 'never'
   /**
    * Share of the water given that should drain, as salts ask for: none by default. Each refill goes on until it has drained since the one before, and
-   * refills come daily where `refillEvery` is left out. Like them it needs a counter of drain, and keeps every limit. Unit: 1. Range: [0, 0.5].
+   * refills come daily where `refillEvery` is left out. Like them it needs a counter of drain, and keeps every limit. Unit: 1. Range: [0, 1).
    */
   readonly drainFraction?: DrainFraction
   /**
