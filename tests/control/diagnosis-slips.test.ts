@@ -29,6 +29,28 @@ const otherB = (script: Script, what: (level: number, minute: number) => number)
     ),
   }))
 
+describe('a name that is another one in the messages', () => {
+  const renamed = (name: (probe: string) => string) =>
+    watched(
+      scripted({ ...base, minutes: 240 }).map((input) => ({
+        ...input,
+        readings: input.readings.map((one) => ({ ...one, probe: name(one.probe) })),
+      })),
+    )
+  const at = (outputs: readonly Diagnosis[], code: string) =>
+    outputs.findIndex((one) => codesOf(one).includes(code as never))
+  it('of all probes is told within half an hour as readings that do not come', () => {
+    const outputs = renamed((probe) => probe.toLowerCase())
+    expect(told(outputs)).toEqual(['no-readings'])
+    expect(at(outputs, 'no-readings')).toBeLessThan(30)
+  })
+  it('of one probe is told as that probe', () => {
+    const outputs = renamed((probe) => (probe === 'B' ? 'b' : probe))
+    expect(at(outputs, 'probe-dead')).toBeLessThan(30)
+    expect(outputs.at(-1)!.causes.find(({ code }) => code === 'probe-dead')?.about).toEqual(['B'])
+  })
+})
+
 describe('a place that is full', () => {
   it('is a witness of water: the dripper beside it that gives half is told, and neither a leak nor channels', () => {
     const script: Script = {

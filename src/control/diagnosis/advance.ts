@@ -47,7 +47,9 @@ export function advanced(
     ...rested,
     clock: tick.clock,
     light,
-    probes: paced(withReadings(rested, input.readings, now, zone), rested, tick.passed),
+    probes: paced(withReadings(rested, input.readings, now, zone), rested, tick.passed).map((probe) =>
+      awaited(probe, now),
+    ),
   }
   const watered = withWater(heard, input, now, tick.passed, zone)
   const { balance, timing, valve } = heard
@@ -59,6 +61,11 @@ export function advanced(
   }
   const steady = withSteady(balanced, input, now, zone)
   return told(withNight(steady, now, input, zone), now, zone)
+}
+
+/** One that never sent anything is awaited from now on: its name may be another one in the messages. */
+function awaited(probe: ProbeWatch, now: number): ProbeWatch {
+  return probe.heard === null && probe.count === 0 ? { ...probe, heard: now } : probe
 }
 
 /** Across a leap of the clock nothing can be compared; what is usual stays. */

@@ -6,8 +6,8 @@ import type { Watched } from '../watch/watched.js'
 
 const DAY = 86400
 
-export function isSilent({ heard, count }: ProbeWatch, now: number, zone: Watched): boolean {
-  return count > 0 && heard !== null && now - heard > zone.maxAge
+export function isSilent({ heard }: ProbeWatch, now: number, zone: Watched): boolean {
+  return heard !== null && now - heard > zone.maxAge
 }
 
 /** Whether its level can be believed too: it did not jump in the last day. */

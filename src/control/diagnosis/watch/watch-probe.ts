@@ -10,7 +10,7 @@ export interface ProbeWatch {
   readonly levels: readonly number[]
   /** Readings that cannot be believed, since the last that could. */
   readonly bad: BadReadings | null
-  /** When anything came last. Unit: s. */
+  /** When anything came last, or since when a first reading is awaited. Unit: s. */
   readonly heard: number | null
   /** Readings in all. Unit: 1. */
   readonly count: number
