@@ -11,7 +11,7 @@ export const SENTINELS: readonly number[] = [-999, -9999, -99999, 65535]
 export function isMissing(value: number, argument: string): boolean {
   if (typeof value === 'number') return !(value > -Infinity && value < Infinity)
   if (value === null || value === undefined) return true
-  throw new InputError(argument, `is a ${typeof value}`, 'give numbers, NaN for none')
+  throw new InputError(argument, `is a ${typeof value}`, 'give NaN for none')
 }
 
 /** The list with NaN where a number is missing: null counts as zero in sums and comparisons. One without such gaps comes back as it is. */
