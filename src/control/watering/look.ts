@@ -1,8 +1,8 @@
 import { acknowledged, canAcknowledge } from './acknowledge.js'
 import { askedFor } from './asked-for.js'
 import { readingMoment } from './clock/clock.js'
-import { heardPlants } from './clock/clock-dispute.js'
-import { passBalance } from './delivery/balance.js'
+import { heardPlants, heardSilence } from './clock/clock-dispute.js'
+import { passBalance, withoutSilence } from './delivery/balance.js'
 import { passBehind } from './delivery/fall-behind.js'
 import { takeOverride } from './delivery/override.js'
 import { passTally } from './delivery/tally.js'
@@ -11,6 +11,7 @@ import type { Seen } from './findings.js'
 import { levelTold } from './level-told.js'
 import { lookAtProbes } from './probes/look-at-probes.js'
 import type { ProbeView } from './probes/probes.js'
+import { fellInSilence } from './probes/silence.js'
 import type { ZoneLevel } from './probes/zone-level.js'
 import { owed } from './refill/owed.js'
 import { passRefill } from './refill/refill.js'
@@ -52,11 +53,13 @@ export function look(limits: Limits, before: WateringState, input: Partial<Water
   const { probes, views, unknown, shown } = lookAtProbes(limits, ran, input.readings, moment)
   const came = waterCame(ran, state.counters, shown, input.byHand, limits)
   const { measured, told, fell, calm } = levelTold(state, ran, views, limits)
-  const clock = heardPlants(ran.clock, calm, limits)
+  const silence = fellInSilence(state.probes, probes)
+  const clock = silence === null ? heardPlants(ran.clock, calm, limits) : heardSilence(ran.clock, silence, limits)
   const usual = usualUse(clock, lasted, limits)
   const drains = ran.counters.drainedSince > 0.2 * limits.shot
   const leaks = came.late > FLOODS * limits.use * lasted
-  const balance = passBalance(ran.zone, usual, { level: measured.level ?? measured.mean, drains, leaks }, limits)
+  const known = silence === null ? ran.zone : withoutSilence(ran.zone, told)
+  const balance = passBalance(known, usual, { level: measured.level ?? measured.mean, drains, leaks }, limits)
   const zone = believed(measured, ran.counters.delivery.partial ? 'flow-too-small' : balance.verdict)
   const order = takeOverride(state.override, input.override, input.now, clock.elapsed)
   const next: WateringState = {

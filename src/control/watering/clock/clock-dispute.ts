@@ -26,9 +26,20 @@ export function heardPlants(clock: WateringClock, fell: number | null, limits: L
   const byClock = clock.byClock + (isDay ? 0 : fell)
   const enough = ENOUGH * limits.use
   if (byCount >= enough && byCount > 3 * byClock) return { ...clock, byCount: 0, byClock: 0, refused: apart }
-  if (byClock >= enough && byClock > 3 * byCount) {
-    const { raw, elapsed } = clock
-    return { ...clock, base: (raw as number) - elapsed, agreed: elapsed, doubt: 0, vouched: 0, byCount: 0, byClock: 0 }
-  }
-  return { ...clock, byCount, byClock }
+  return byClock >= enough && byClock > 3 * byCount ? right(clock) : { ...clock, byCount, byClock }
+}
+
+/**
+ * The same where nothing was decided for long, as in a power cut by day: what probes fell over a silence that was not counted tells that it was as
+ * long as the clock says. By night nothing falls, and nothing is told.
+ */
+export function heardSilence(clock: WateringClock, fell: number, { use, substrate }: Limits): WateringClock {
+  const isAhead = clockAdvance(clock) > NEAR && clock.base !== null && !isRefused(clock)
+  return isAhead && fell * substrate >= ENOUGH * use ? right(clock) : clock
+}
+
+/** The clock was right, and the count of decisions was not. */
+function right(clock: WateringClock): WateringClock {
+  const { raw, elapsed } = clock
+  return { ...clock, base: (raw as number) - elapsed, agreed: elapsed, doubt: 0, vouched: 0, byCount: 0, byClock: 0 }
 }

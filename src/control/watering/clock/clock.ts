@@ -3,7 +3,7 @@ import { type Hours, sharesEnough } from '../settings/hours.js'
 import type { WateringClock } from '../state/state.js'
 import { clockAdvance, isRefused } from './clock-advance.js'
 import { isCaughtUp, maxSame, passRun } from './equal-moments.js'
-import { knowsPace, maxStep } from './known-pace.js'
+import { knowsPace, maxStep, STEPS_ALIKE } from './known-pace.js'
 import { atNewPace, LONGS, learntFrom, passLonger, passStep } from './rarer-decisions.js'
 import { owedAfter, paidBack } from './trembling-clock.js'
 
@@ -148,7 +148,7 @@ function repeated(clock: WateringClock): WateringClock {
 function failed(clock: WateringClock, raw: number | null): WateringClock {
   const { base, elapsed } = clock
   // Gaps that follow each other are power cuts: the clock that ran steadily in between is taken, and only the last gap is in doubt.
-  const isGap = raw !== null && clock.raw !== null && raw > clock.raw && clock.steady >= 50
+  const isGap = raw !== null && clock.raw !== null && raw > clock.raw && clock.steady >= STEPS_ALIKE
   const isBack = raw !== null && base !== null && Math.abs(raw - base - elapsed) <= MENDED
   const taken = isGap && !isBack ? (clock.raw as number) + clock.lent - elapsed : base
   const owed = raw === null || clock.raw === null ? 0 : owedAfter(clock, raw - clock.raw)

@@ -35,6 +35,16 @@ export function passBalance(
   return { ...ended, verdict: judged(zone.verdict, (zone.given + fell) / next.use) }
 }
 
+/**
+ * The window goes on without what the level moved by in a silence that was not counted: it would be held against the use of no time at all. Where
+ * nothing tells by how much, it begins anew.
+ */
+export function withoutSilence(zone: WateringZone, told: number | null): WateringZone {
+  if (zone.level === null) return zone
+  if (zone.told === null || told === null) return { ...zone, use: 0, given: 0, level: null }
+  return { ...zone, level: zone.level + told - zone.told }
+}
+
 function judged(before: WateringZone['verdict'], share: number): WateringZone['verdict'] {
   if (share < 0.2) return 'use-too-small'
   if (share > 3) return 'use-too-large'

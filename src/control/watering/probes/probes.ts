@@ -12,6 +12,8 @@ const LEARNT = 86400
 const MIN_QUIET = 1800
 /** Readings of this time are looked at together: plants take less than the scatter of a probe in it, but at noon. Own judgement. Unit: s. */
 const TOGETHER = 600
+/** Plants are taken to drink in no longer silence of a probe by its own times: a clock that leaps must not excuse any fall. Own judgement. Unit: s. */
+const MAX_SILENT = 86400
 /** Each unbelievable reading asks for two more good ones, up to this number: a probe that trembles about the end of the band is not believed at every other one. Own judgement. */
 export const MAX_PROBATION = 6
 
@@ -57,10 +59,11 @@ export function takeReading(
   const changed = isSame ? probe.changed : measured
   const quiet = isSame || probe.values.length === 0 ? probe.quiet : Math.max(probe.quiet, measured - probe.changed)
   const before = medianOf(probe, offset, closed + limits.lag)
-  const values = withNewest(value, probe.values)
-  const times = withNewest(measured, probe.times)
-  // While decisions become rarer, trusted time lags behind the time of readings.
-  const passed = Math.max(0, measured - probe.measured, Math.min(3600, time - (probe.time ?? time)))
+  // Trusted time lags behind the time of readings where decisions become rarer, and after a power cut, in which plants drank on.
+  const since = Math.min(MAX_SILENT, time - (probe.time ?? time))
+  const values = withNewest(value, since > TOGETHER ? [] : probe.values)
+  const times = withNewest(measured, since > TOGETHER ? [] : probe.times)
+  const passed = Math.max(0, measured - probe.measured, since)
   const plausible = before === null ? 0 : FALL + (3 * limits.use * passed) / limits.substrate
   let fellFrom = probe.fellFrom
   if (fellFrom === null && before !== null && level < before - plausible) fellFrom = before
