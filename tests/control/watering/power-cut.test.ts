@@ -67,3 +67,14 @@ it('a clock that was set ahead is not believed because plants drank in the minut
   expect(openings.length).toBeGreaterThan(5)
   expect(openings.every((time) => hourOf(time) >= 7 && hourOf(time) < 18)).toBe(true)
 })
+
+it('a dry zone whose readings come by the hour is not given one shot in an hour', () => {
+  // Each shot waited for a reading that could show it, however far below the lower limit the zone stood: 42 h of stress a week in one simulation.
+  const course = { days: 2, poll: 120, from: 0.4, runs: () => true }
+  const inMorning = (time: number) => time >= clock(24 + 8) && time < clock(24 + 12)
+  const often = watered(course).filter(inMorning).length
+  const seldom = watered({ ...course, every: 3600 }).filter(inMorning).length
+  expect(often).toBeGreaterThan(8)
+  expect(seldom).toBeGreaterThanOrEqual(8)
+  expect(seldom).toBeLessThanOrEqual(often)
+})

@@ -5,7 +5,7 @@ import type { ZoneLevel } from '../probes/zone-level.js'
 import { isStillFull } from '../refill/full-zone.js'
 import { isProven } from '../refill/refill.js'
 import type { Limits } from '../settings/checked-settings.js'
-import { givenInDay, givenInLongDay, SLOT } from '../state/given-water.js'
+import { givenInDay, givenInLongDay, givenSince, SLOT } from '../state/given-water.js'
 import type { WateringClock, WateringOrder, WateringState } from '../state/state.js'
 import { allowanceShare, arrivingShare, isAgreed } from './delivery.js'
 import { roomAtPace } from './pace.js'
@@ -122,8 +122,15 @@ function wishFor(state: WateringState, zone: ZoneLevel, limits: Limits): Choice 
   if (isUnknown && !limits.timed) return no('no-reading')
   if (isRefill) return since < limits.lag ? no('resting') : { open: true, reason: 'refill', run }
   if (isUnknown) return backUp(state, zone, since, run, limits)
-  if (zone.measured < valve.closed + limits.lag) return no('waiting-for-probe')
+  const isShown = zone.measured >= valve.closed + limits.lag
+  if (!isShown && (since < limits.lag || !staysDry(state, zone, run, limits))) return no('waiting-for-probe')
   return { open: true, reason: 'dry', run }
+}
+
+/** Whether the zone is dry with all that came since its level was told, and with one shot more: where readings come seldom, none has to be waited for. */
+function staysDry({ water }: WateringState, { level, measured }: ZoneLevel, run: number, limits: Limits): boolean {
+  const came = givenSince(water, measured - limits.lag) + run * limits.litresPerSecond
+  return level !== null && level + came / limits.substrate <= limits.lower
 }
 
 /** A shot by time: the usual use spread over the allowed hours, from the later of the last shot and the last good wet reading. */

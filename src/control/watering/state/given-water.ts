@@ -47,6 +47,13 @@ export function givenInDay({ slot, litres }: WateringVolumes): number {
   return sum
 }
 
+/** Volume since a moment, rather too much: its quarter counts in full. */
+export function givenSince({ slot, litres }: WateringVolumes, moment: number): number {
+  let sum = 0
+  for (let i = Math.max(0, slot - SLOTS + 1, Math.floor(moment / SLOT)); i <= slot; i++) sum += litres[i % SLOTS]!
+  return sum
+}
+
 /** Volume of all that is kept: never less than that of the last 24 hours by a clock that is a little slower. */
 export function givenInLongDay({ litres }: WateringVolumes): number {
   let sum = 0
