@@ -136,6 +136,8 @@ describe('Mein and Larson 1973', () => {
     const at = (factor: number) => infiltrationMeinLarson1973({ ...rain, time: (ponding.time * factor) as never })
     expect(at(1 + 1e-9).infiltrated).toBeCloseTo(ponding.infiltrated, 6)
     expect(at(1 + 1e-9).rate).toBeCloseTo(15, 6)
+    // Until then the medium takes all that falls.
+    expect(at(0.5).infiltrated).toBeCloseTo(15 * 0.5 * inHours(ponding.time), 9)
     for (const factor of [1.1, 2, 10]) {
       const slope =
         (at(factor * 1.0001).infiltrated - at(factor * 0.9999).infiltrated) / (2e-4 * factor * inHours(ponding.time))
