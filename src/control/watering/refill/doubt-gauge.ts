@@ -6,6 +6,9 @@ import { sinceLeap } from './set-by-full-zone.js'
 import { isInVain } from './spell.js'
 import { spentRefill } from './spent-refill.js'
 
+/** So long after it told of a full zone a drain gauge is known to work: four days. Own judgement. Unit: s. */
+const PROVEN = 345600
+
 /**
  * The state once it was looked whether the gauge of drain can be believed. One that counts a day's use more than came counts in another unit, or rain;
  * it is not read any more. One that counts none of a refill, though believed probes stand above the upper limit and shots have ceased to raise them,
@@ -21,4 +24,9 @@ export function doubtGauge(state: WateringState, level: ZoneLevel, limits: Limit
   const isFull = level.level !== null && level.level >= limits.upper && isInVain(zone.spell, limits)
   if (fill.under === null || !isFull || counters.drainedSince > 0) return state
   return { ...state, counters: latch(counters, 'no-drain'), fill: spentRefill(fill, clock.elapsed) }
+}
+
+/** Whether the drain gauge told of a full zone not long ago, and no refill was in vain since. */
+export function isProven({ fill, clock, counters }: WateringState): boolean {
+  return counters.drained !== null && fill.full !== null && fill.fails === 0 && clock.elapsed - fill.full < PROVEN
 }

@@ -1,48 +1,19 @@
-import { clockMode } from '../clock/clock.js'
 import type { ProbeView } from '../probes/probes.js'
 import type { ZoneLevel } from '../probes/zone-level.js'
 import type { Limits } from '../settings/checked-settings.js'
-import { shareOfHours } from '../settings/hours.js'
-import { givenInDay } from '../state/given-water.js'
 import type { WateringFill, WateringState } from '../state/state.js'
-import { canEnd } from './can-end.js'
+import { begun, isHour, SOONEST } from './begin-refill.js'
 import { doubtGauge } from './doubt-gauge.js'
 import { isFull } from './full-zone.js'
 import { missing } from './lacking.js'
-import { foretoldFor, PARTS, setFull } from './set-by-full-zone.js'
+import { hasRoomYet } from './parted.js'
+import { setFull } from './set-by-full-zone.js'
 import { spentRefill } from './spent-refill.js'
 
-/** The most that a zone holds above its upper limit: twice what bands commonly leave up to the container capacity. Own judgement, no source. Unit: m³/m³. */
-const ABOVE = 0.06
-/** Where more of a shot runs past, the medium has become too dry to take it, or has channels. Own judgement, no source. */
-const PASSES = 0.35
-/** Doubts may begin a refill in these shares of the allowed hours; without one it waits until plants drink most. Own judgement, no source. */
-const IN_DOUBT = [0.1, 0.7] as const
-const AS_USUAL = [0.4, 0.6] as const
-const EARLY = [0.35, 0.65] as const
-const SOON = [0.3, 0.65] as const
-/** What should drain takes hours. */
-const TO_DRAIN = [0.2, 0.6] as const
-/** A container has room where its probe shows this share of a shot: plants drink meanwhile, and a full one shows none. Own judgement. */
-const HALF = 0.5
-/** No two refills in less than this: one a day, and the next may come somewhat earlier in the day; much earlier where one takes hours. Unit: s. */
-const SOONEST = 72000
-const SOONEST_TO_DRAIN = 50400
-/**
- * Use that water given does not account for, as a share of the usual use of a day, of which probes are suspected: more than one and a half
- * standard deviations where days differ by 15 %. Own judgement, no source.
- */
-const MISSING = 0.25
-/** The same, up to which use may be less than usual: one of them. */
+/** By this share of a day's use plants may use less than usual: one standard deviation where days differ by 15 %. Own judgement, no source. */
 const TOLERATED = 0.15
-/** The same, up to which what ran off is a doubt: two of them. */
-const DOUBTED = 0.3
 /** By no more is a zone kept wetter because its balance lacks water: it fits between usual bands and full. Own judgement, no source. Unit: m³/m³. */
 const MAX_HEDGE = 0.02
-/** The same, so much that the first hours are taken that plants leave time for it. */
-const MUCH = 0.29
-/** So long after it told of a full zone a drain gauge is known to work: four days. Own judgement. Unit: s. */
-const PROVEN = 345600
 
 /** The state once it was looked whether the zone is full, and whether a refill begins or ends. */
 export function passRefill(
@@ -67,86 +38,6 @@ export function passRefill(
 }
 
 /**
- * Whether a zone that drains is not full yet: its probes are far apart, and the last shot has raised one of them as where its
- * container has room; or, in a refill, less has drained than should. It goes on as far as it may.
- */
-function hasRoomYet(
-  { fill, counters }: WateringState,
-  views: readonly ProbeView[],
-  { spread }: ZoneLevel,
-  limits: Limits,
-): boolean {
-  if (fill.under !== null) {
-    if (fill.under + limits.shot > fill.max + fill.due) return false
-    if (fill.owed > 0) return true
-  }
-  const rise = (HALF * counters.ordered * (1 - fill.passing)) / limits.substrate
-  return (
-    spread > nearDispute(limits) &&
-    views.some(({ seen }, i) => seen !== null && fill.before[i] !== null && seen - fill.before[i]! > rise)
-  )
-}
-
-function begun(state: WateringState, level: ZoneLevel, limits: Limits): WateringState {
-  const why = refillFor(state, level, limits)
-  if (why === null) return state
-  // In doubt, a gauge that is known to work ends it, and the limit of the day.
-  const max = why === 'doubt' && isProven(state) ? limits.perDay : maxRefill(state, level, limits)
-  return {
-    ...state,
-    // Whether shots still raise it is looked at from here on: it may have been higher a day ago.
-    zone: { ...state.zone, best: level.level ?? state.zone.best, spell: 0 },
-    fill: {
-      ...state.fill,
-      under: 0,
-      max: max - state.fill.due,
-      foretold: foretoldFor(state.fill, level, limits),
-    },
-  }
-}
-
-function isHour({ clock }: WateringState, [from, to]: readonly [number, number], limits: Limits): boolean {
-  if (clock.base === null) return false
-  const share = shareOfHours(limits.hours, clock.base + clock.elapsed + limits.ahead)
-  return share !== null && share >= from && share <= to
-}
-
-/** Whether the drain gauge told of a full zone not long ago, and no refill was in vain since. */
-export function isProven({ fill, clock, counters }: WateringState): boolean {
-  return counters.drained !== null && fill.full !== null && fill.fails === 0 && clock.elapsed - fill.full < PROVEN
-}
-
-/** Why a refill to drain should begin now, or null. */
-function refillFor(state: WateringState, level: ZoneLevel, limits: Limits): 'doubt' | 'balance' | 'time' | null {
-  const { clock, counters, water, fill, zone } = state
-  if (level.level === null && !limits.timed) return null
-  if (counters.drained === null || limits.refillEvery === null || clockMode(clock) !== 'runs') return null
-  const soonest = limits.drain > 0 ? SOONEST_TO_DRAIN : SOONEST
-  if (clock.elapsed - Math.max(fill.tried, fill.full ?? 0) < soonest) return null
-  if (!canEnd(state, limits)) return null
-  if (givenInDay(water) + 3 * limits.shot > limits.perDay) return null
-  const isDoubted =
-    level.level === null ||
-    level.believed < limits.probes.length ||
-    zone.verdict !== 'plausible' ||
-    fill.passing > PASSES ||
-    Math.min(fill.excess, missing(fill, level, limits) + DOUBTED * limits.usual) > 1.25 * limits.shot ||
-    fill.cut
-  if (isDoubted) return isHour(state, IN_DOUBT, limits) ? 'doubt' : null
-  // Containers that part are made alike before their probes are in dispute.
-  if (level.spread > nearDispute(limits)) return isHour(state, EARLY, limits) ? 'balance' : null
-  const lacks = missing(fill, level, limits) / limits.usual
-  if (lacks > MISSING) return isHour(state, lacks > MUCH ? SOON : EARLY, limits) ? 'balance' : null
-  const isLong = fill.tried === 0 || clock.elapsed - fill.tried >= limits.refillEvery
-  return isLong && isHour(state, limits.drain > 0 ? TO_DRAIN : AS_USUAL, limits) ? 'time' : null
-}
-
-/** What probes differ by where a day more may well bring them into dispute, as two containers part. Unit: m³/m³. */
-export function nearDispute({ disagreement, usual, substrate }: Limits): number {
-  return Math.max(disagreement / 2, disagreement - (1.5 * PARTS * usual) / substrate)
-}
-
-/**
  * What ran off beyond the usual and is missing: for containers that have no probe. Where as much water stayed as plants use, what ran off came
  * from containers that are full. Unit: L.
  */
@@ -158,19 +49,4 @@ export function toGiveAgain(fill: WateringFill, level: ZoneLevel, limits: Limits
 /** Water that the zone is kept wetter by while its balance lacks some: it may be as dry as that tells, and there is room for it. Unit: L. */
 export function hedged(fill: WateringFill, level: ZoneLevel, limits: Limits): number {
   return Math.max(0, Math.min(MAX_HEDGE * limits.substrate, missing(fill, level, limits) / 2))
-}
-
-/** Most water of one refill: what may be missing by probes or by balance, and two shots. Unit: L. */
-function maxRefill({ fill }: WateringState, level: ZoneLevel, limits: Limits): number {
-  const { upper, lower, substrate, shot } = limits
-  // The container capacity is not told: a little above the upper limit, so that a gauge that is dead floods nothing.
-  const above = Math.min(2 * (upper - lower), ABOVE)
-  const byLevel = (upper + above - (level.level ?? lower)) * substrate
-  const lacks = Math.max(above * substrate, byLevel + Math.max(missing(fill, level, limits), fill.excess))
-  // The driest container stands half of what they differ by below the level.
-  const uneven = level.spread > nearDispute(limits) ? (level.spread / 2) * substrate : 0
-  const room = (lacks + uneven) / (1 - Math.min(0.5, fill.passing))
-  // Of what fills it a share drains as well.
-  const drains = (Math.max(0, fill.owed) + limits.drain * lacks) / (1 - limits.drain)
-  return Math.min(limits.perDay, room + drains + 2 * shot)
 }
