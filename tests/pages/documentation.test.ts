@@ -81,7 +81,7 @@ describe.skipIf(CHROMIUM === undefined)(
         const found = await page.locator('#find-found a strong').allTextContents()
         expect(found.slice(0, 3)).toContain('steadyDrainFraction')
         expect(found.some((title) => title.startsWith('Drain and salts'))).toBe(true)
-        await page.keyboard.press('ArrowDown')
+        for (let i = 0; i <= found.indexOf('steadyDrainFraction'); i++) await page.keyboard.press('ArrowDown')
         await page.keyboard.press('Enter')
         await page.waitForURL(/functions\/irrigation\.steadyDrainFraction\.html/)
         expect(await page.locator('h1').textContent()).toContain('steadyDrainFraction')
