@@ -16,6 +16,7 @@ import {
   saturationVapourPressureWmo2008,
   type Temperature,
   type VapourPressure,
+  validityBuck1981,
   vapourPressureDeficitBand,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
@@ -52,6 +53,9 @@ describe('vapour pressures, transcribed a second time', () => {
       return 22.064 * Math.exp((647.096 / k) * a.reduce((sum, one, i) => sum + one * theta ** powers[i]!, 0))
     }
     same(0, 373.9, saturationVapourPressureWagnerPruss2002, (t) => 1000 * pressure(t + 273.15))
+  })
+  it('Buck (1981), curve ew1, from -20 to 50 °C [span from memory]', () => {
+    expect(validityBuck1981.inputs.temperature).toMatchObject({ min: -20, max: 50 })
   })
   it('Buck (1981), curve ew1, and the World Meteorological Organization (2008), in hPa', () => {
     same(-60, 100, saturationVapourPressureBuck1981, (t) => 0.61121 * Math.exp((17.502 * t) / (240.97 + t)))

@@ -89,6 +89,12 @@ describe('the mean of a zone', () => {
     expect(zone.median).toBe(0.55)
     expect(zone.robustSpread).toBeCloseTo(1.4826 * 0.01, 10)
     expect(zoneMean({ probes: steady })).toMatchObject({ coverage: 1, apart: [], findings: [] })
+    // Where all others say the same, five hundredths are apart.
+    const alike = [0.55, 0.55, 0.55, 0.55].map((theta, i) => probe(`p${i}`, theta))
+    for (const off of [-1, 1]) {
+      expect(zoneMean({ probes: [...alike, probe('off', 0.55 + off * 0.049)] }).apart).toEqual([])
+      expect(zoneMean({ probes: [...alike, probe('off', 0.55 + off * 0.051)] }).apart).toEqual(['off'])
+    }
     const half = zoneMean({ probes: [probe('a', 0.5), probe('b', undefined, 3)] })
     expect(half.coverage).toBe(0.25)
     expect(half.findings).toMatchObject([{ code: 'probes-missing', level: 'danger' }])

@@ -1,12 +1,8 @@
-import { readFileSync } from 'node:fs'
 import type { Validity } from 'porewater'
 import * as porewater from 'porewater'
 import { describe, expect, it } from 'vitest'
-import type { CatalogueEntry } from '../../src/catalogue/entry.js'
+import entries from '../../src/catalogue/entries.json' with { type: 'json' }
 
-const entries = JSON.parse(
-  readFileSync(new URL('../../src/catalogue/entries.json', import.meta.url), 'utf8'),
-) as readonly CatalogueEntry[]
 const records = Object.entries(porewater).filter(
   ([name]) => name.startsWith('validity') && name !== 'validityOf',
 ) as unknown as [string, Validity][]

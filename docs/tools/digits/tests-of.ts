@@ -33,8 +33,9 @@ export class Tree {
     // Some tests put names together from pieces.
     for (const test of this.testsIn(room)) tests.add(test)
     const nearest = [...tests].sort((a, b) => Number(b.includes(`/${room}/`)) - Number(a.includes(`/${room}/`)))
-    // Defaults that are told are held there.
-    return [...nearest, `tests/catalogue/defaults.test.ts#${room}`]
+    // Spans and defaults that are told are held there.
+    const spans = /\bvalidity[A-Z]\w*: Validity\b/.test(this.code(path)) ? ['tests/validity/spans.test.ts'] : []
+    return [...spans, ...nearest, `tests/catalogue/defaults.test.ts#${room}`]
   }
 
   private testsIn(room: string | undefined): string[] {
