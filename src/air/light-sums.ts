@@ -100,9 +100,9 @@ function integrate(
   maxGap: number,
   name: string,
 ): LightCoverage & { readonly total: number } {
-  seriesOf(times, 'times')
+  const moments = seriesOf(times, 'times')
   const values = seriesOf(readings, name)
-  const n = times.length
+  const n = moments.length
   if (values.length !== n)
     throw new InputError(name, `has ${values.length} readings for ${n} times`, 'give one reading for each time')
   let total = 0
@@ -112,10 +112,10 @@ function integrate(
   let refused = 0
   let belowZero = 0
   let before = Number.NaN
-  let beforeAt = times[0]!
+  let beforeAt = moments[0]!
   for (let i = 0; i < n; i++) {
-    const at = times[i]!
-    if (at - at !== 0 || (i > 0 && at <= times[i - 1]!))
+    const at = moments[i]!
+    if (at - at !== 0 || (i > 0 && at <= moments[i - 1]!))
       throw new InputError('times', `time ${i} is ${at}, not later than the one before`, 'sort the readings by time')
     let value = values[i]!
     if (Number.isNaN(value)) {
@@ -139,6 +139,6 @@ function integrate(
     before = value
     beforeAt = at
   }
-  if (n > 0) uncovered += times[n - 1]! - beforeAt
+  if (n > 0) uncovered += moments[n - 1]! - beforeAt
   return { total, covered: covered as Duration, uncovered: uncovered as Duration, missing, refused, belowZero }
 }

@@ -176,6 +176,7 @@ describe('sums of light', () => {
   it('refuse readings out of order, lists that differ and more than a day of a daily integral', () => {
     expectInputError(() => radiationSum({ times: [0, 0], irradiance: [1, 1] }), 'times')
     expectInputError(() => radiationSum({ times: [0, Number.NaN], irradiance: [1, 1] }), 'times')
+    expectInputError(() => radiationSum({ times: [null as never, 60], irradiance: [1, 1] }), 'times')
     expectInputError(() => radiationSum({ times: [0], irradiance: [1, 1] }), 'irradiance')
     expectInputError(() => dailyLightIntegralOfSeries({ times: [0, 90000], photonFlux: [1, 1] }), 'times')
     expectDomainError(() => radiationSum({ times: [0], irradiance: [1], maxGap: seconds(0) }), { unit: 's' })

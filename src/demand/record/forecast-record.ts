@@ -21,21 +21,17 @@ export interface ForecastRows {
 export function forecastRows(use: Float64Array, causes: readonly UseCause[]): ForecastRows {
   requireList(use, 'use')
   requireRows(causes, 'causes')
-  for (const [i, cause] of causes.entries()) {
-    seriesOf(cause.values, `causes[${i}].values`)
-    if (cause.values.length !== use.length) {
-      throw new InputError(
-        'causes',
-        `${cause.name} has another length than use`,
-        'give one number a day, NaN if missing',
-      )
-    }
-  }
+  const columns = causes.map(({ name, values }, i) => {
+    const column = seriesOf(values, `causes[${i}].values`)
+    if (column.length !== use.length)
+      throw new InputError('causes', `${name} has another length than use`, 'give one number a day, NaN if missing')
+    return column
+  })
   const known = Float64Array.from(seriesOf(use, 'use'), (value) =>
     value >= 0 && value < Infinity ? value : Number.NaN,
   )
   const rows = [...use.keys()].map((day) =>
-    causes.map((cause) => (Number.isFinite(cause.values[day]) ? cause.values[day]! : Number.NaN)),
+    columns.map((column) => (Number.isFinite(column[day]) ? column[day]! : Number.NaN)),
   )
   const complete = [...use.keys()].filter((day) => ![known[day]!, ...rows[day]!].some(Number.isNaN))
   return { rows, use: known, complete }

@@ -5,17 +5,17 @@ import { medianOf } from './probes.js'
 const UNCOUNTED = 1200
 
 /**
- * What probes fell by that speak again after a silence in which no time was counted, as after a power cut; of several the least, and nothing where one of
+ * What probes fell by that speak again after a silence in which no time was counted, as after a power cut; of several the smallest fall, and nothing where one of
  * them fell faster than plants drink. Null where none was silent. Unit: m³/m³.
  */
 export function fellInSilence(before: readonly WateringProbe[], now: readonly WateringProbe[]): number | null {
-  let least: number | null = null
+  let min: number | null = null
   for (let i = 0; i < now.length; i++) {
     const [old, { time, measured, values, fellFrom }] = [before[i]!, now[i]!]
     if (time === null || old.time === null || time - old.time - (measured - old.measured) <= UNCOUNTED) continue
     const level = medianOf(old, 0, 0)
     const fell = level === null || values.length === 0 || fellFrom !== null ? 0 : level - values[0]!
-    least = Math.min(fell, least ?? fell)
+    min = Math.min(fell, min ?? fell)
   }
-  return least
+  return min
 }

@@ -2,6 +2,7 @@ import type { ProbeView } from '../probes/probes.js'
 import type { ZoneLevel } from '../probes/zone-level.js'
 import type { Limits } from '../settings/checked-settings.js'
 import type { WateringState } from '../state/state.js'
+import { liftedBy } from './lifted-by.js'
 import { PARTS } from './set-by-full-zone.js'
 
 /** A container has room where its probe shows this share of a shot: plants drink meanwhile, and a full one shows none. Own judgement. */
@@ -26,9 +27,6 @@ export function hasRoomYet(
     if (fill.under + limits.shot > fill.max + fill.due) return false
     if (fill.owed > 0) return true
   }
-  const rise = (HALF * counters.ordered * (1 - fill.passing)) / limits.substrate
-  return (
-    spread > nearDispute(limits) &&
-    views.some(({ seen }, i) => seen !== null && fill.before[i] !== null && seen - fill.before[i]! > rise)
-  )
+  const half = HALF * counters.ordered * (1 - fill.passing)
+  return spread > nearDispute(limits) && liftedBy(half, fill, views, limits.substrate).includes(true)
 }

@@ -3,6 +3,7 @@ import type { ZoneLevel } from '../probes/zone-level.js'
 import type { Limits } from '../settings/checked-settings.js'
 import type { WateringFill, WateringState, WateringZone } from '../state/state.js'
 import { isShortOfFull, LIKE, learntSlip, learntUse } from './between-full-times.js'
+import { liftedBy } from './lifted-by.js'
 
 /**
  * Two containers with a probe part from the mean of a zone by this share of the water that plants used: drippers and plants that each differ by
@@ -39,7 +40,7 @@ export function setFull(
 ): WateringState {
   const { fill, zone, clock } = state
   if (how === 'just') return justFull(state, views, limits)
-  const rises = stillRising(fill, views, limits)
+  const rises = liftedBy(RISE * limits.shot, fill, views, limits.substrate)
   // Nor is one full that stands far below the wettest.
   const wettest = views.reduce((max, { level }) => Math.max(max, level ?? max), -Infinity)
   const isFull = (level: number | null, i: number) => !rises[i] && level !== null && level >= wettest - LIKE
@@ -106,12 +107,6 @@ export function unbiased(views: readonly ProbeView[], fill: WateringFill, elapse
 export function foundTooHigh({ bias, drift, full }: WateringFill, probe: number, elapsed: number): number | null {
   const error = bias[probe]! + drift[probe]! * (elapsed - (full ?? elapsed))
   return error >= TOO_HIGH ? error : null
-}
-
-/** A probe that the last shot has lifted stands in a container that is not full yet. */
-function stillRising(fill: WateringFill, views: readonly ProbeView[], { shot, substrate }: Limits): boolean[] {
-  const minRise = (RISE * shot) / substrate
-  return views.map(({ seen }, i) => seen !== null && seen - (fill.before[i] ?? seen) > minRise)
 }
 
 /** A zone that has just become full while probes still rise: together they say too little by what they are short of full. */

@@ -20,9 +20,6 @@ import { fingerprintOf } from './fingerprint.js'
 import { allowedSeconds, checkedHours, type Hours } from './hours.js'
 import type { WateringSettings } from './settings.js'
 
-/** From the end of one refill to the next on the day after, at about the same hour. Unit: s. */
-const DAILY = 50400
-
 /** The settings as plain numbers, once they were found to make sense. */
 export interface Limits {
   readonly lower: number
@@ -103,7 +100,8 @@ function checkedIntervals({ decideEvery, refillEvery, drainFraction }: WateringS
   const drain = numberIn(drainFraction ?? 0, DRAIN_FRACTION, 'drainFraction')
   if (refillEvery === 'never' && drain > 0)
     throw new InputError('drainFraction', 'drains in refills, and there are none', 'leave refillEvery out')
-  const usually = drain > 0 ? DAILY : 604800
+  // For drain they come as soon as one may after the other.
+  const usually = drain > 0 ? 0 : 604800
   return {
     decideEvery: decideEvery === undefined ? null : numberIn(decideEvery, DECISION_INTERVAL, 'decideEvery'),
     refillEvery:
