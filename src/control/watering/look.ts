@@ -59,7 +59,8 @@ export function look(limits: Limits, before: WateringState, input: Partial<Water
   const drains = ran.counters.drainedSince > 0.2 * limits.shot
   const leaks = came.late > FLOODS * limits.use * lasted
   const known = silence === null ? ran.zone : withoutSilence(ran.zone, told)
-  const balance = passBalance(known, usual, { level: measured.level ?? measured.mean, drains, leaks }, limits)
+  const witness = { level: measured.level ?? measured.mean, drains, leaks, share: ran.fill.usual }
+  const balance = passBalance(known, usual, witness, limits)
   const zone = believed(measured, ran.counters.delivery.partial ? 'flow-too-small' : balance.verdict)
   const order = takeOverride(state.override, input.override, input.now, clock.elapsed)
   const next: WateringState = {

@@ -5,6 +5,15 @@ import type { WateringZone } from '../state/state.js'
 /** A level stands still that moves by less than this share of what plants use. Own judgement, no source. */
 const STILL = 0.1
 
+/** What else is known of the window. */
+interface Witness {
+  readonly level: number | null
+  readonly drains: boolean
+  readonly leaks: boolean
+  /** What plants were found to take of the usual use. Unit: 1. */
+  readonly share: number
+}
+
 /**
  * Compares what went, by level and by water given, with the usual use over half a day of allowed hours. A probe that says "wet" while
  * plants must have drunk, or that swallows several times what plants can drink, is not believed until a later window is plausible.
@@ -12,7 +21,7 @@ const STILL = 0.1
 export function passBalance(
   zone: WateringZone,
   use: number,
-  { level, drains, leaks }: { readonly level: number | null; readonly drains: boolean; readonly leaks: boolean },
+  { level, drains, leaks, share }: Witness,
   limits: Limits,
 ): WateringZone {
   // What ran through an open valve hides what plants drank: the window begins behind it.
@@ -24,7 +33,7 @@ export function passBalance(
   // morning is not held against the use of the whole day; and what is said to be full is doubted later.
   const fell = level === null || start === null ? 0 : (start - level) * limits.substrate
   // A zone that drains stands still because it is full.
-  const isStill = !drains && Math.abs(fell) < STILL * next.use
+  const isStill = !drains && Math.abs(fell) < STILL * share * next.use
   const isLong =
     limits.allowed > 50400 || limits.allowed < MIN_HOURS_OF_USE || (level !== null && level >= limits.upper)
   if (next.use < (isLong ? limits.usual : limits.usual / 2)) return next
@@ -32,7 +41,7 @@ export function passBalance(
   if (level === null || start === null) return ended
   // A level that stands still in a zone that is watered by time agrees with the balance by chance: it has to move before it is believed again.
   if (zone.verdict === 'use-too-small' && isStill) return ended
-  return { ...ended, verdict: judged(zone.verdict, (zone.given + fell) / next.use) }
+  return { ...ended, verdict: judged(zone.verdict, (zone.given + fell) / next.use, share) }
 }
 
 /**
@@ -45,9 +54,10 @@ export function withoutSilence(zone: WateringZone, told: number | null): Waterin
   return { ...zone, level: zone.level + told - zone.told }
 }
 
-function judged(before: WateringZone['verdict'], share: number): WateringZone['verdict'] {
-  if (share < 0.2) return 'use-too-small'
-  if (share > 3) return 'use-too-large'
-  if (before === 'use-too-small' && share < 0.35) return before
-  return before === 'use-too-large' && share > 2.5 ? before : 'plausible'
+/** Young plants take little, and no less than they were found to; how much plants may take is held against the usual use. */
+function judged(before: WateringZone['verdict'], took: number, share: number): WateringZone['verdict'] {
+  if (took < 0.2 * share) return 'use-too-small'
+  if (took > 3) return 'use-too-large'
+  if (before === 'use-too-small' && took < 0.35 * share) return before
+  return before === 'use-too-large' && took > 2.5 ? before : 'plausible'
 }

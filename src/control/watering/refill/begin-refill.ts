@@ -8,7 +8,7 @@ import { canEnd } from './can-end.js'
 import { isProven } from './doubt-gauge.js'
 import { missing } from './lacking.js'
 import { nearDispute } from './parted.js'
-import { foretoldFor } from './set-by-full-zone.js'
+import { foretoldFor, PARTS } from './set-by-full-zone.js'
 
 /** The most that a zone holds above its upper limit: twice what bands commonly leave up to the container capacity. Own judgement, no source. Unit: m³/m³. */
 const ABOVE = 0.06
@@ -74,7 +74,9 @@ function refillFor(state: WateringState, level: ZoneLevel, limits: Limits): 'dou
   if (level.spread > nearDispute(limits)) return isHour(state, EARLY, limits) ? 'balance' : null
   const lacks = missing(fill, level, limits) / limits.usual
   if (lacks > MISSING) return isHour(state, lacks > MUCH ? SOON : EARLY, limits) ? 'balance' : null
-  const isLong = fill.tried === 0 || clock.elapsed - fill.tried >= limits.refillEvery
+  // Containers part by what plants drink: where that is more than usual the time comes sooner.
+  const drunk = (fill.net / limits.usual) * 86400
+  const isLong = fill.tried === 0 || Math.max(clock.elapsed - fill.tried, drunk) >= limits.refillEvery
   return isLong && isHour(state, limits.drain > 0 ? TO_DRAIN : AS_USUAL, limits) ? 'time' : null
 }
 
@@ -87,7 +89,9 @@ function maxRefill({ fill }: WateringState, level: ZoneLevel, limits: Limits): n
   const lacks = Math.max(above * substrate, byLevel + Math.max(missing(fill, level, limits), fill.excess))
   // The driest container stands half of what they differ by below the level.
   const uneven = level.spread > nearDispute(limits) ? (level.spread / 2) * substrate : 0
-  const room = (lacks + uneven) / (1 - Math.min(0.5, fill.passing))
+  // Those without a probe may have dried more than the probes show: twice the standard deviation.
+  const apart = (2 * Math.SQRT2 * PARTS * fill.due) / Math.sqrt(Math.max(1, level.believed))
+  const room = (lacks + uneven + apart) / (1 - Math.min(0.5, fill.passing))
   // Of what fills it a share drains as well.
   const drains = (Math.max(0, fill.owed) + limits.drain * lacks) / (1 - limits.drain)
   return Math.min(limits.perDay, room + drains + 2 * shot)

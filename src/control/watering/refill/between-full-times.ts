@@ -9,7 +9,7 @@ const SURE = 0.75
 /** No zone dries faster or slower than its probes show by more than this share of its use: two and a half times `PARTS`. */
 const MAX_SLIP = 0.1
 /** Plants are not taken to use less than this share of what is usual. Own judgement, no source. */
-const MIN_USE = 0.6
+const MIN_USE = 0.1
 
 /**
  * By how much a zone dries more than its probes show, as a share of its use: their containers drip and drink a little differently from the mean.

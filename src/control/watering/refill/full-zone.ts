@@ -3,12 +3,15 @@ import type { ZoneLevel } from '../probes/zone-level.js'
 import type { Limits } from '../settings/checked-settings.js'
 import { givenInDay } from '../state/given-water.js'
 import type { WateringFill, WateringState } from '../state/state.js'
+import { knownError } from './known-error.js'
 
 /**
  * Share of a shot that drains beyond the usual where the zone is full: plants drink meanwhile, and a part is still on its way out. A shot is a
  * fifteenth of a usual day or so, and at noon plants drink most of that in half an hour: a tenth is what is sure to be left. Own judgement, no source.
  */
 const DRAINS = 0.1
+/** Light of a day, of which the brightest has half of pi times the mean. Own judgement, no source. Unit: s. */
+const DAYLIGHT = 43200
 /** Media with channels aside, no more of a shot runs past: common practice, no source. */
 const USUAL = 0.2
 /**
@@ -45,11 +48,30 @@ export function isFull(state: WateringState, level: ZoneLevel, limits: Limits): 
   if (share === null) return null
   if (share >= NEARLY_ALL) return 'wholly'
   const past = Math.max(state.fill.passing, state.fill.lately)
-  // The more runs past a medium, the less it tells.
-  const min = past + DRAINS + Math.max(0, past - USUAL)
-  if (state.valve.reason === 'refill' || (level.level === null && level.dry === null))
-    return share >= min ? 'wholly' : null
+  const min = minShare(past)
+  if (state.valve.reason === 'refill') return share >= Math.max(min, ofThird(state, past, limits)) ? 'wholly' : null
+  if (level.level === null && level.dry === null) return share >= min ? 'wholly' : null
   return share >= min + DRAINS && past < USUAL && foreseen(state, limits) >= share - past ? 'just' : null
+}
+
+/** Whether the last opening drained as where some containers are full: all that is known where a refill has come to its end. */
+export function isPartlyFull(state: WateringState, limits: Limits): boolean {
+  const share = clockMode(state.clock) === 'runs' ? drainedShare(state, limits) : null
+  return share !== null && share >= minShare(Math.max(state.fill.passing, state.fill.lately))
+}
+
+/** Share that drains beyond what runs past: the more runs past a medium, the less it tells. */
+function minShare(past: number): number {
+  return past + DRAINS + Math.max(0, past - USUAL)
+}
+
+/**
+ * Share that drains where a third of the containers are full, and their plants drink as at noon until it is looked at: the mean of the zone is short of full
+ * by less than half of what containers differ by. A sixth may be those of the probes alone, which are full first where they get most.
+ */
+function ofThird({ valve, counters }: WateringState, past: number, { usual, lag }: Limits): number {
+  const drunk = ((Math.PI / 2) * usual * (valve.duration + lag)) / DAYLIGHT
+  return past + (1 - past - drunk / counters.ordered) / 3
 }
 
 /** Share of the last opening that had no room any more, by what probes said before it and where the zone is full, rather too much. */
@@ -59,14 +81,13 @@ function foreseen(state: WateringState, limits: Limits): number {
 
 /** The same where the level of the zone is wrong by so much. */
 function overflowing({ fill, counters, clock }: WateringState, unsure: number, limits: Limits): number {
-  const since = clock.elapsed - (fill.full ?? clock.elapsed)
   // Where no probe stood in a full container they tell by what they said together.
   const none = fill.atFull.every((level) => level === null) ? fill.levelAtFull : null
   let [room, told] = [0, 0]
   for (let i = 0; i < fill.atFull.length; i++) {
     const [full, before] = [fill.atFull[i] ?? none, fill.before[i]!]
     if (full === null || before === null) continue
-    room += full + fill.bias[i]! + fill.drift[i]! * since - before
+    room += full + knownError(fill, i, clock.elapsed) - before
     told++
   }
   if (told === 0 || !(counters.ordered > 0)) return 0

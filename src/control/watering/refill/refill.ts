@@ -4,7 +4,7 @@ import type { Limits } from '../settings/checked-settings.js'
 import type { WateringFill, WateringState } from '../state/state.js'
 import { begun, isHour, SOONEST } from './begin-refill.js'
 import { doubtGauge } from './doubt-gauge.js'
-import { isFull } from './full-zone.js'
+import { isFull, isPartlyFull } from './full-zone.js'
 import { missing } from './lacking.js'
 import { hasRoomYet } from './parted.js'
 import { setFull } from './set-by-full-zone.js'
@@ -31,6 +31,7 @@ export function passRefill(
   const isSpent = valve.opened === null && fill.under + limits.shot > fill.max + fill.due
   const isLate = valve.opened === null && !isHour(state, [0, 0.9], limits)
   if (!(isSpent || isLate) || clock.elapsed < valve.closed + 2 * limits.lag) return state
+  if (isSpent && isPartlyFull(state, limits)) return setFull(state, views, 'wholly', limits)
   if (isSpent) return { ...state, fill: spentRefill(fill, clock.elapsed) }
   // Where the limits of the day ended it, the next morning may go on.
   const tried = Math.max(0, clock.elapsed - SOONEST / 2)

@@ -3,6 +3,7 @@ import type { ZoneLevel } from '../probes/zone-level.js'
 import type { Limits } from '../settings/checked-settings.js'
 import type { WateringFill, WateringState, WateringZone } from '../state/state.js'
 import { isShortOfFull, LIKE, learntSlip, learntUse } from './between-full-times.js'
+import { knownError } from './known-error.js'
 import { liftedBy } from './lifted-by.js'
 
 /**
@@ -22,6 +23,8 @@ const RISE = 0.25
 const FASTEST = 3.5e-7
 /** From this error on a probe is told to read too high: calibrations for one medium are good to 0.02 or 0.03. Common practice, no source. Unit: m³/m³. */
 const TOO_HIGH = 0.025
+/** What a probe says of a full zone differs by so much from time to time: water still drains then, and plants drink. Own judgement. Unit: m³/m³. */
+const SCATTER = 0.006
 /** A drift is not told over less than this: refills come at least twenty hours apart. Unit: s. */
 const MIN_SINCE = 72000
 
@@ -45,13 +48,16 @@ export function setFull(
   const wettest = views.reduce((max, { level }) => Math.max(max, level ?? max), -Infinity)
   const isFull = (level: number | null, i: number) => !rises[i] && level !== null && level >= wettest - LIKE
   const atFull = fill.atFull.map((first, i) => first ?? (isFull(views[i]!.level, i) ? views[i]!.level : null))
-  const bias = fill.bias.map((before, i) => {
-    const [seen, first] = [views[i]!.seen, atFull[i]!]
-    return seen === null || first === null || rises[i] ? before : Math.max(-MAX_UP, Math.min(1, seen - first))
-  })
   const since = clock.elapsed - (fill.full ?? clock.elapsed)
-  const faster = (i: number) => Math.max(0, Math.min(FASTEST, (bias[i]! - fill.bias[i]!) / since))
-  const drift = fill.drift.map((before, i) => (since < MIN_SINCE ? before : faster(i)))
+  // Who says nothing of this full zone drifts on as before.
+  const told = views.map(({ seen }, i) => (rises[i] || seen === null || atFull[i] === null ? null : seen - atFull[i]!))
+  const bias = told.map((error, i) => Math.max(-MAX_UP, Math.min(1, error ?? knownError(fill, i, clock.elapsed))))
+  const drift = fill.drift.map((before, i) => {
+    if (since < MIN_SINCE || told[i] === null) return before
+    const missed = bias[i]! - knownError(fill, i, clock.elapsed)
+    const more = Math.sign(missed) * Math.max(0, Math.abs(missed) - SCATTER)
+    return Math.max(0, Math.min(FASTEST, before + more / since))
+  })
   return {
     ...state,
     fill: {
@@ -91,21 +97,21 @@ function zoneWhenFull(
  * that nothing is filled before it would have left the day.
  */
 export function sinceLeap(fill: WateringFill, elapsed: number): WateringFill {
-  return { ...fill, ...ANEW, full: null, tried: elapsed, owed: 0 }
+  const bias = fill.bias.map((_, i) => knownError(fill, i, elapsed))
+  return { ...fill, ...ANEW, full: null, tried: elapsed, owed: 0, bias }
 }
 
 /** What probes say, without what they were found to say too much when the zone was full, and what they drift by since. */
 export function unbiased(views: readonly ProbeView[], fill: WateringFill, elapsed: number): readonly ProbeView[] {
-  const since = elapsed - (fill.full ?? elapsed)
-  const error = fill.bias.map((bias, i) => bias + fill.drift[i]! * since)
+  const error = views.map((_, i) => knownError(fill, i, elapsed))
   if (error.every((change) => change === 0)) return views
   const less = (level: number | null, i: number) => (level === null ? null : level - error[i]!)
   return views.map((view, i) => ({ ...view, seen: less(view.seen, i), level: less(view.level, i) }))
 }
 
 /** By how much a probe was found to say too much, where that is more than probes of a zone differ by; null else. Unit: m³/m³. */
-export function foundTooHigh({ bias, drift, full }: WateringFill, probe: number, elapsed: number): number | null {
-  const error = bias[probe]! + drift[probe]! * (elapsed - (full ?? elapsed))
+export function foundTooHigh(fill: WateringFill, probe: number, elapsed: number): number | null {
+  const error = knownError(fill, probe, elapsed)
   return error >= TOO_HIGH ? error : null
 }
 
@@ -117,11 +123,11 @@ function justFull(state: WateringState, views: readonly ProbeView[], limits: Lim
   for (let i = 0; i < views.length; i++) {
     const [seen, first] = [views[i]!.seen, fill.atFull[i]!]
     if (seen === null || first === null) continue
-    sum += seen - first - fill.bias[i]! - fill.drift[i]! * since
+    sum += seen - first - knownError(fill, i, clock.elapsed)
     told++
   }
   const error = told === 0 ? 0 : Math.max(-STEP, Math.min(0, sum / told))
-  const bias = fill.bias.map((before, i) => Math.max(-MAX_UP, before + fill.drift[i]! * since + error))
+  const bias = fill.bias.map((_, i) => Math.max(-MAX_UP, knownError(fill, i, clock.elapsed) + error))
   return {
     ...state,
     fill: {

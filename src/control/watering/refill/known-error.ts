@@ -1,0 +1,6 @@
+import type { WateringFill } from '../state/state.js'
+
+/** What a probe says too much by now: what a full zone showed of it last, and what it drifted by since. Unit: m³/m³. */
+export function knownError({ bias, drift, full }: WateringFill, probe: number, elapsed: number): number {
+  return bias[probe]! + drift[probe]! * (elapsed - (full ?? elapsed))
+}
