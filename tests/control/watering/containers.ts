@@ -15,6 +15,9 @@ export interface Containers {
   /** Share of a shot that runs past the medium. */
   readonly past?: number
   readonly changed?: Partial<WateringSettings>
+  /** What the gauge shows of all that drained, and the meter of all that came. Unit: L. */
+  readonly counts?: (drained: number, day: number) => number | undefined
+  readonly meters?: (came: number) => number
   /** Time from one decision to the next. Unit: s. */
   readonly poll?: number
 }
@@ -25,6 +28,7 @@ export interface Containers {
  */
 export function season(zone: Containers) {
   const { days, drips, drinks, probed, capacity = 0.62, use = 1.6, past = 0.05, changed = {}, poll = 120 } = zone
+  const { counts = (all: number) => all, meters = (all: number) => all } = zone
   const names = probed.map((at) => `probe ${at}`)
   const rules = { ...settings, probes: names.map((name) => ({ name })), ...changed }
   const reducer = controlWatering(rules)
@@ -40,7 +44,8 @@ export function season(zone: Containers) {
       waterContent: (levels[at]! + 0.0005 * ((now / poll + i) % 2)) as never,
       time: now,
     }))
-    const input = { now, readings, locked: false, metered: metered as never, drained: drained as never }
+    const counted = counts(drained, (now - MIDNIGHT) / 86400)
+    const input = { now, readings, locked: false, metered: meters(metered) as never, drained: counted as never }
     const [next, decision] = reducer.step(state, input)
     state = next
     told.push(decision)

@@ -1,6 +1,6 @@
 import { controlWatering, type DrainFraction, days, InputError, litres, percent } from 'porewater'
 import { describe, expect, it } from 'vitest'
-import { season } from './containers.js'
+import { type Containers, season } from './containers.js'
 import { settings } from './zone.js'
 
 const EVEN = Array.from({ length: 8 }, () => 1)
@@ -33,6 +33,33 @@ describe('a share that should drain', () => {
     for (const wanted of shares) expect(Math.abs(shareOf(wanted).share - wanted)).toBeLessThan(0.02)
     expect(season({ ...parted, days: 12, probed: [1, 3] }).driest[0]).toBeLessThan(0.42)
     expect(shareOf(percent(20)).driest).toBeGreaterThan(0.44)
+  })
+  // Without refills that container fell to 0.10 to 0.27.
+  const uncounted = (counts: NonNullable<Containers['counts']>) =>
+    season({ ...parted, days: 16, probed: [1, 3], counts, changed: { drainFraction: percent(20) } })
+  it.each<[string, NonNullable<Containers['counts']>]>([
+    ['there is no gauge', () => undefined],
+    ['the gauge is stuck', (all, day) => (day < 5 ? all : 3)],
+    ['it counts millilitres', (all, day) => (day < 5 ? all : 1000 * all)],
+  ])('drains by what probes show where %s', (_, counts) => {
+    const { driest, byDay, told } = uncounted(counts)
+    const last = byDay.slice(6)
+    const share = last.reduce((sum, day) => sum + day.drained, 0) / last.reduce((sum, day) => sum + day.given, 0)
+    expect(driest[0]).toBeGreaterThan(0.4)
+    expect(share).toBeGreaterThan(0.1)
+    expect(share).toBeLessThan(0.3)
+    for (const { givenInDay } of told) expect(givenInDay).toBeLessThanOrEqual(settings.maxPerDay * (1 + 1e-9))
+  })
+  it('drains where the meter counts twice what comes, though nobody acknowledges it', () => {
+    const { driest, told } = season({
+      ...parted,
+      days: 12,
+      probed: [1, 3],
+      meters: (all) => 2 * all,
+      changed: { drainFraction: percent(20) },
+    })
+    expect(told.at(-1)!.findings.map(({ code }) => code)).toContain('flow-too-large')
+    expect(driest[0]).toBeGreaterThan(0.4)
   })
   it('keeps the limit of a day, where that leaves no room for it', () => {
     const { byDay, told } = season({

@@ -1,8 +1,7 @@
 import type { Limits } from '../settings/checked-settings.js'
+import { countsTooMuch, HEARD } from '../state/counts-too-much.js'
 import type { WateringCounters, WateringDelivery, WateringState } from '../state/state.js'
 
-/** Openings after which a witness is heard: one may be chance, and a mean of four that each tell to `ALIKE` tells to half of it. */
-export const HEARD = 4
 /** Two shares within this distance say the same: a shot raises a probe by 0.02 m³/m³ or so, and the mean of three readings is good to a tenth of that before it and after. */
 const ALIKE = 0.2
 /** By more than this the means of some shots do not differ by chance: `ALIKE` over the root of two or three. */
@@ -76,9 +75,7 @@ export function countedVolume(ordered: number, metered: number, delivery: Wateri
     const min = Math.max(MIN_SHARE, Math.min(1, 1.15 * delivery.metered))
     return Math.max(Math.min(ordered, 1.15 * metered), min * ordered, metered)
   }
-  const isHigh = delivery.shots >= HEARD && delivery.seen >= HEARD && delivery.metered > 1.4
-  const isUsual = isHigh && delivery.shown > 0.75 && delivery.shown < 1.25
-  return Math.max(ordered, isUsual ? Math.min(metered, 1.25 * ordered) : metered)
+  return Math.max(ordered, countsTooMuch(delivery) ? Math.min(metered, 1.25 * ordered) : metered)
 }
 
 /** What the last opening counts for too much, once both witnesses have long agreed and say that less came. Unit: L. */

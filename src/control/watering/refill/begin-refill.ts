@@ -1,14 +1,15 @@
 import { clockMode } from '../clock/clock.js'
 import type { ZoneLevel } from '../probes/zone-level.js'
 import type { Limits } from '../settings/checked-settings.js'
-import { shareOfHours } from '../settings/hours.js'
 import { givenInDay } from '../state/given-water.js'
 import type { WateringState } from '../state/state.js'
 import { canEnd } from './can-end.js'
 import { isProven } from './doubt-gauge.js'
+import { isHour } from './is-hour.js'
 import { missing } from './lacking.js'
 import { nearDispute } from './parted.js'
 import { foretoldFor, PARTS } from './set-by-full-zone.js'
+import { isUncounted, owesShots } from './without-gauge.js'
 
 /** The most that a zone holds above its upper limit: twice what bands commonly leave up to the container capacity. Own judgement, no source. Unit: m³/m³. */
 const ABOVE = 0.06
@@ -57,11 +58,15 @@ export function begun(state: WateringState, level: ZoneLevel, limits: Limits): W
 function refillFor(state: WateringState, level: ZoneLevel, limits: Limits): 'doubt' | 'balance' | 'time' | null {
   const { clock, counters, water, fill, zone } = state
   if (level.level === null && !limits.timed) return null
-  if (counters.drained === null || limits.refillEvery === null || clockMode(clock) !== 'runs') return null
+  const uncounted = isUncounted(state, limits)
+  if (counters.drained === null && !uncounted) return null
+  if (limits.refillEvery === null || clockMode(clock) !== 'runs') return null
   const soonest = limits.drain > 0 ? SOONEST_TO_DRAIN : SOONEST
   if (clock.elapsed - Math.max(fill.tried, fill.full ?? 0) < soonest) return null
   if (!canEnd(state, limits)) return null
   if (givenInDay(water) + 3 * limits.shot > limits.perDay) return null
+  const isLong = fill.tried === 0 || sinceTried(state, limits) >= limits.refillEvery
+  if (uncounted) return isLong && owesShots(state, level, limits) && isHour(state, TO_DRAIN, limits) ? 'time' : null
   const isDoubted =
     level.level === null ||
     level.believed < limits.probes.length ||
@@ -74,10 +79,12 @@ function refillFor(state: WateringState, level: ZoneLevel, limits: Limits): 'dou
   if (level.spread > nearDispute(limits)) return isHour(state, EARLY, limits) ? 'balance' : null
   const lacks = missing(fill, level, limits) / limits.usual
   if (lacks > MISSING) return isHour(state, lacks > MUCH ? SOON : EARLY, limits) ? 'balance' : null
-  // Containers part by what plants drink: where that is more than usual the time comes sooner.
-  const drunk = (fill.net / limits.usual) * 86400
-  const isLong = fill.tried === 0 || Math.max(clock.elapsed - fill.tried, drunk) >= limits.refillEvery
   return isLong && isHour(state, limits.drain > 0 ? TO_DRAIN : AS_USUAL, limits) ? 'time' : null
+}
+
+/** Time since the last refill, longer where plants drank more than usual in it: containers part by that. Unit: s. */
+function sinceTried({ clock, fill }: WateringState, { usual }: Limits): number {
+  return Math.max(clock.elapsed - fill.tried, (fill.net / usual) * 86400)
 }
 
 /** Most water of one refill: what may be missing by probes or by balance, and two shots. Unit: L. */
@@ -95,11 +102,4 @@ function maxRefill({ fill }: WateringState, level: ZoneLevel, limits: Limits): n
   // Of what fills it a share drains as well.
   const drains = (Math.max(0, fill.owed) + limits.drain * lacks) / (1 - limits.drain)
   return Math.min(limits.perDay, room + drains + 2 * shot)
-}
-
-/** Whether a share of the allowed hours has gone by that lies between two. */
-export function isHour({ clock }: WateringState, [from, to]: readonly [number, number], limits: Limits): boolean {
-  if (clock.base === null) return false
-  const share = shareOfHours(limits.hours, clock.base + clock.elapsed + limits.ahead)
-  return share !== null && share >= from && share <= to
 }

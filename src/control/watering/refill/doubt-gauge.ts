@@ -23,7 +23,9 @@ export function doubtGauge(state: WateringState, level: ZoneLevel, limits: Limit
   }
   const isFull = level.level !== null && level.level >= limits.upper && isInVain(zone.spell, limits)
   if (fill.under === null || !isFull || counters.drainedSince > 0) return state
-  return { ...state, counters: latch(counters, 'no-drain'), fill: spentRefill(fill, clock.elapsed) }
+  // A balance without drain tells less from day to day; where refills go on without a gauge it would ask for ever more.
+  const ended = limits.drain > 0 ? { ...sinceLeap(fill, clock.elapsed), cut: false } : spentRefill(fill, clock.elapsed)
+  return { ...state, counters: latch(counters, 'no-drain'), fill: ended }
 }
 
 /** Whether the drain gauge told of a full zone not long ago, and no refill was in vain since. */

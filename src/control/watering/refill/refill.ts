@@ -2,13 +2,15 @@ import type { ProbeView } from '../probes/probes.js'
 import type { ZoneLevel } from '../probes/zone-level.js'
 import type { Limits } from '../settings/checked-settings.js'
 import type { WateringFill, WateringState } from '../state/state.js'
-import { begun, isHour, SOONEST } from './begin-refill.js'
+import { begun, SOONEST } from './begin-refill.js'
 import { doubtGauge } from './doubt-gauge.js'
 import { isFull, isPartlyFull } from './full-zone.js'
+import { isHour } from './is-hour.js'
 import { missing } from './lacking.js'
 import { hasRoomYet } from './parted.js'
 import { setFull } from './set-by-full-zone.js'
 import { spentRefill } from './spent-refill.js'
+import { isUncounted, passUncounted } from './without-gauge.js'
 
 /** By this share of a day's use plants may use less than usual: one standard deviation where days differ by 15 %. Own judgement, no source. */
 const TOLERATED = 0.15
@@ -28,6 +30,7 @@ export function passRefill(
   const how = isFull(state, level, limits)
   if (how !== null && !hasRoomYet(state, views, level, limits)) return setFull(state, views, how, limits)
   if (fill.under === null) return begun(state, level, limits)
+  if (isUncounted(state, limits)) return passUncounted(state, level, limits)
   const isSpent = valve.opened === null && fill.under + limits.shot > fill.max + fill.due
   const isLate = valve.opened === null && !isHour(state, [0, 0.9], limits)
   if (!(isSpent || isLate) || clock.elapsed < valve.closed + 2 * limits.lag) return state

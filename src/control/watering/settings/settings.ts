@@ -76,7 +76,8 @@ export interface WateringSettings extends DeadBandLimits {
   readonly refillEvery?: Duration | 'never'
   /**
    * Share of the water given that should drain, as salts ask for: none by default. Each refill goes on until it has drained since the one before, and
-   * refills come daily where `refillEvery` is left out. Like them it needs a counter of drain, and keeps every limit. Unit: 1. Range: [0, 1).
+   * refills come daily where `refillEvery` is left out. Where no counter of drain can be read, probes end them: what came after shots ceased to raise
+   * the level has drained. It keeps every limit. Unit: 1. Range: [0, 1).
    */
   readonly drainFraction?: DrainFraction
   /**
