@@ -69,12 +69,13 @@ function isTooMuch(medium: ConductiveModel, from: number, to: number, sorptivity
   const surface = sorptivity / 2
   const min = 1e-11 * surface
   const [, [, flux]] = followPair({
-    slopes: (s, [phi, g]) => [
-      medium.relativeConductivity(s as SuctionHead) / g,
-      (-phi / 2) * medium.capacity(s as SuctionHead),
-    ],
-    from,
-    to,
+    // From the surface on: of a small difference at a large suction steps become too short to be added to the suction.
+    slopes: (x, [phi, g]) => {
+      const s = (from + x) as SuctionHead
+      return [medium.relativeConductivity(s) / g, (-phi / 2) * medium.capacity(s)]
+    },
+    from: 0,
+    to: to - from,
     start: [0, surface],
     tolerance: 1e-10,
     scale: [1e-9, min],

@@ -28,6 +28,11 @@ describe.each([
     brooksCorey1964({ residual: 0.05, saturated: 0.6, airEntry: 16, lambda: 1.4 } as never),
   ],
   [
+    // 26 sixteenths of a sixteenth: a cell ends there however finely octaves are cut.
+    'with a kink where one of the first cells ends',
+    brooksCorey1964({ residual: 0.05, saturated: 0.6, airEntry: 0.1015625, lambda: 0.4 } as never),
+  ],
+  [
     'with a kink below its first row',
     brooksCorey1964({ residual: 0.05, saturated: 0.6, airEntry: 0.04, lambda: 0.4 } as never),
   ],

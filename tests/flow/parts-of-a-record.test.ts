@@ -78,6 +78,19 @@ describe('differences of a record', () => {
   })
 })
 
+describe('a probe that read nothing', () => {
+  it('is not looked at, wherever it hangs', () => {
+    const given = record({
+      drain: { volumes: [0.1, 0.1, 0.1] },
+      steps: [shot, night, night],
+      probe: { ...probe, height: 50 },
+    })
+    const out = new Float64Array(3)
+    mediumProblem(given as never).residuals([Math.log(0.1)], out)
+    expect([...out].every(Number.isFinite)).toBe(true)
+  })
+})
+
 describe('a rise without end', () => {
   it('of a curve with a kink is that of its pieces, wherever the kink lies', () => {
     // Also just inside a piece between powers of ten, where no node of a quadrature would see it.

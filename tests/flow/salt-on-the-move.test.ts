@@ -117,14 +117,20 @@ describe('salt that moves with the water', () => {
     for (const { poreWaterEC } of profile) expect(poreWaterEC).toBeCloseTo(exact, 3)
     expect(drainEC).toBeCloseTo(exact, 2)
   })
+  const pot = {
+    container: boxContainer({ length: centimetres(20), width: centimetres(20), height: centimetres(12) }),
+    medium,
+    saturatedConductivity: centimetresPerHour(KS),
+    roots: { limits },
+  }
   const planted = (salt: Partial<SaltInContainer>) =>
-    containerFlowRichards1931({
-      container: boxContainer({ length: centimetres(20), width: centimetres(20), height: centimetres(12) }),
-      medium,
-      saturatedConductivity: centimetresPerHour(KS),
-      roots: { limits },
-      salt: { startEC: ec(3), ...salt },
-    })
+    containerFlowRichards1931({ ...pot, salt: { startEC: ec(3), ...salt } })
+  it('is not told where none is followed', () => {
+    const flow = containerFlowRichards1931(pot)
+    const state = flow.startFrom(waterContent(0.6))
+    expectInputError(() => flow.meanEC(state), 'state')
+    for (const layer of flow.profile(state)) expect(layer).not.toHaveProperty('poreWaterEC')
+  })
   it('stays at one EC everywhere when water, feed and roots all have it', () => {
     const flow = planted({ uptakeShare: 1 })
     let state = flow.startAt((z) => centimetresOfSuction(z + 2))

@@ -140,6 +140,18 @@ describe('steps through a time', () => {
     expect(left).toBeGreaterThan(0)
     expect(passed.entered).toBeCloseTo(0.5 * (5000 - left), 8)
   })
+  it('are given up at the very look that finds them hopeless', () => {
+    const { equations } = made()
+    // Rain that comes and goes with every step keeps all of them short; the second thousand is the first that has another to compare with.
+    const during = { ...shot }
+    const comesAndGoes = () => {
+      during.applied = 0.5 - during.applied
+    }
+    const passed = none()
+    const { advance } = columnSolver(equations, limits)
+    expect(advance(atRest(equations, 12), 1e9, during, passed, comesAndGoes)).toBeGreaterThan(9e8)
+    expect(passed.steps).toBe(2000)
+  })
   it('leave nothing behind in a solver for the next time', () => {
     const { equations } = made()
     const go = (solver: ReturnType<typeof columnSolver>, duration: number, during: typeof still, bottom = 12) => {

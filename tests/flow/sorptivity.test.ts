@@ -95,6 +95,26 @@ describe('sorptivity', () => {
       { numRuns: 10 },
     )
   })
+  it('of a step so small that its diffusivity stays the same is that of this diffusivity', () => {
+    // Down to differences of content of some 1e-9.
+    for (const [initial, step] of [
+      [10, 1e-3],
+      [100, 1e-3],
+      [1000, 1e-2],
+      [15_000, 1e-2],
+    ] as const) {
+      const wetting = at(loam, initial, initial - step)
+      const middle = centimetresOfSuction(initial - step / 2)
+      const rise = waterContentDifference(
+        loam.waterContent(wetting.surfaceSuction),
+        loam.waterContent(wetting.initialSuction),
+      )
+      // D = K / C.
+      const diffusivity = squareCentimetresPerHour((1.04 * loam.relativeConductivity(middle)) / loam.capacity(middle))
+      const exact = sorptivityConstantDiffusivity({ diffusivity, rise })
+      expect(sorptivityPhilip1957(wetting) / exact, `${initial} ${step}`).toBeCloseTo(1, 4)
+    }
+  })
   it('of a sharp front is that of Green and Ampt: S² = 2 Δθ ∫K ds', () => {
     // A very uniform medium is full up to its air entry and empty above, where hardly any water moves.
     const sharp = brooksCorey1964({

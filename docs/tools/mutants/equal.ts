@@ -60,6 +60,20 @@ export const EQUAL_CHANGES: readonly EqualChange[] = [
     why: 'what is written behind a stretch is written over by the next, or vanishes behind the end of the list',
   },
   {
+    path: 'src/flow/column/table/table-rows.ts',
+    line: 'for (let i = 0; i < edges.length - 1; i++) {',
+    was: 'edges.length - 1',
+    becomes: 'edges.length + 1',
+    why: 'what is written behind a stretch is written over by the next, or vanishes behind the end of the list',
+  },
+  {
+    path: 'src/flow/sorptivity.ts',
+    line: 'let [low, high] = [near * 0.98, near * Math.SQRT2]',
+    was: 'near * 0.98',
+    becomes: 'near / 0.98',
+    why: 'where halving begins: a lower end goes down until it is one',
+  },
+  {
     path: 'src/medium/curves/fredlund-xing-uncorrected.ts',
     line: 'if (theta === saturated) return 0 as SuctionHead',
     was: 'theta === saturated',
