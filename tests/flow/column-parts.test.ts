@@ -29,6 +29,7 @@ import {
 } from '../../src/flow/column/table/cubic.js'
 import { mediumTable } from '../../src/flow/column/table/medium-table.js'
 import { octaveCells } from '../../src/flow/column/table/octave-cells.js'
+import { richardsColumn } from '../../src/flow/richards-column.js'
 import { boxContainer } from '../../src/medium/container/box-container.js'
 import { frustumContainer } from '../../src/medium/container/frustum-container.js'
 import { measuredContainer } from '../../src/medium/container/measured-container.js'
@@ -36,6 +37,7 @@ import { vanGenuchten1980 } from '../../src/medium/curves/van-genuchten-1980.js'
 import {
   centimetres,
   centimetresOfSuction,
+  centimetresPerHour,
   perCentimetre,
   squareCentimetres,
   waterContent,
@@ -207,6 +209,16 @@ describe('the grid of a column', () => {
       expect(grid.lengths[from]! / mean).toBeLessThan(0.9)
     })
   })
+  it('is closest at the bottom, at 0.8 of the mean distance, widest at two thirds of the height, and as the mean at the top', () => {
+    const { lengths } = columnGrid([stone], 1001)
+    const ofMean = Array.from(lengths, (length) => (length * 1000) / stone.height)
+    expect(ofMean[0]).toBeCloseTo(0.8, 2)
+    expect(ofMean.at(-1)).toBeCloseTo(1, 2)
+    const widest = Math.max(...ofMean)
+    // 0.8 + 0.8 x - 0.6 x².
+    expect(widest).toBeCloseTo(16 / 15, 4)
+    expect(ofMean.indexOf(widest) / 1000).toBeCloseTo(2 / 3, 2)
+  })
   it('shares its elements among layers by their heights, each of which has four', () => {
     // 30 elements over 18 cm: 16.7 and 13.3; over 50.5 cm a layer of half a centimetre would have 0.3.
     expect(columnGrid([stone, cone], 31).boundaries).toEqual([0, 17, 30])
@@ -243,6 +255,11 @@ describe('the ends of a column', () => {
     const { drained, drainedSlope, runOff, runOffSlope, evaporated, evaporatedSlope, entered } = terms
     return { drained, drainedSlope, runOff, runOffSlope, evaporated, evaporatedSlope, entered }
   }
+  it('let a surface dry from half of the suction on at which it is air-dry', () => {
+    const layer = { container: boxContainer(BOX), medium, saturatedConductivity: centimetresPerHour(60) }
+    const { ends: made } = richardsColumn([layer], { airDry: centimetresOfSuction(400) })
+    expect(made).toMatchObject({ dryFrom: 200, dryAt: 400 })
+  })
   it('let water out at the bottom only under pressure, ten thousand times as willingly as the full medium lets it through a centimetre', () => {
     expect(at(3, 20)).toMatchObject({ drained: 0, drainedSlope: 0, entered: 7 })
     // A film may begin at no suction.

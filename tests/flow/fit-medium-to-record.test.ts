@@ -206,6 +206,17 @@ describe('a medium fitted to what drained and what a probe read', () => {
     expect(by.interval.min).toBeCloseTo(mean - half, 5)
     expect(by.interval.max).toBeCloseTo(mean + half, 5)
   })
+  it('counts what is told of a start as one number measured', () => {
+    const [usual, wide] = [0.95, 0.99].map((confidence) => {
+      const { drain: _, ...record } = { ...noisy(7, 0.004, 0.004), guess: truth }
+      const fit = fitMediumToRecord({ ...record, fit: ['saturatedConductivity', 'start'], confidence })
+      const { told: by } = told(fit, 'saturatedConductivity')
+      if (!by.known) throw new Error(by.reason)
+      return Math.log(by.interval.max / by.interval.min)
+    })
+    // Twelve readings and the start for two numbers leave 11 degrees of freedom: Student's t is 2.201 and 3.106 in any table.
+    expect(wide! / usual!).toBeCloseTo(3.106 / 2.201, 3)
+  })
   it('has the share of the water that drains early as its bypass', () => {
     // A medium far below its capacity lets through nothing but what runs past.
     const dry = waterContent(0.4)

@@ -210,6 +210,10 @@ describe('salt that moves with the water', () => {
     expectInputError(() => column(21, { matEC: undefined as never }), 'salt.matEC')
     expectDomainError(() => column(21, { matEC: -1 as never }), { quantity: 'EC of the mat' })
     expectDomainError(() => column(21, { startEC: -1 as never }), { quantity: 'EC at the start' })
+    // A field so wide that no number holds its salt.
+    const wide = boxContainer({ length: centimetres(1.1e153), width: centimetres(1.1e153), height: centimetres(1) })
+    const { roots: _roots, ...bed } = { ...pot, container: wide }
+    expectInputError(() => containerFlowRichards1931({ ...bed, salt: { startEC: ec(200) } }), 'startEC')
   })
 })
 

@@ -53,6 +53,8 @@ describe('a small move', () => {
     // Zero is full.
     expect(small([1e-6, 30, 30], [-1e-6, 0, 0])).toBe(false)
     expect(small([-1e-6, 30, 30], [1e-6, 0, 0])).toBe(true)
+    expect(small([0, 30, 30], [-1e-6, 0, 0])).toBe(true)
+    expect(small([0, 30, 30], [1e-6, 0, 0])).toBe(false)
   })
   it('is at most fifteen hundredths of the suction and of two millimetres', () => {
     expect(small([30, 0.8, 30], [0, 0.15, 0])).toBe(true)

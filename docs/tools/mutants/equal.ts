@@ -20,6 +20,7 @@ const PAST_THE_END = [
   ],
   ['src/flow/column/step/step-correction.ts', 'for (let i = 0; i < all.length; i++) all[i]! += again[i]!'],
   ['src/flow/column/step/mean-rates.ts', 'for (let i = 0; i < nodes; i++) {'],
+  ['src/flow/column/step/mean-rates.ts', 'for (let e = 0; e < top; e++) {'],
   [
     'src/flow/column/step/mean-rates.ts',
     'for (let e = 0; e < flows.up.length; e++) flows.up[e] = REST * early.up[e]! + STAGE * terms.up[e]!',
@@ -233,6 +234,20 @@ export const EQUAL_CHANGES: readonly EqualChange[] = [
     was: 's < h2',
     becomes: 's <= h2',
     why: 'at h2 both are one',
+  },
+  {
+    path: 'src/flow/column/equations/uptake.ts',
+    line: 'for (let e = 0; e < trust.length; e++) if (s[e]! < h2 || s[e + 1]! < h2) average(s, e, sink, terms)',
+    was: 's[e]! < h2',
+    becomes: 's[e]! <= h2',
+    why: 'from h2 on the share is one, and so is its mean',
+  },
+  {
+    path: 'src/flow/column/step/small-move.ts',
+    line: 'for (let i = 0; i < nodes; i++) {',
+    was: 'i < nodes',
+    becomes: 'i <= nodes',
+    why: 'behind the last node nothing is a number, and no comparison holds',
   },
   {
     path: 'src/flow/column/equations/filling.ts',

@@ -104,7 +104,7 @@ function fillElement(
 }
 
 /**
- * Where a share of the nodes of a layer ends, as a share of its height: nodes stand twice as close at the bottom, where water gathers
+ * Where a share of the nodes of a layer ends, as a share of its height: nodes stand closest at the bottom, where water gathers
  * and curves bend most, and a little wider above the middle.
  */
 function placeOf(share: number): number {

@@ -76,8 +76,7 @@ export function columnNewton(equations: ColumnEquations, { small, bold }: Newton
       move.set(right)
       const allowed = bold && iteration < FREE ? Infinity : off
       let next = go(s, target, during, dt, 1)
-      for (let share = 0.3; share > 0.01 && !(next < allowed || next < ENOUGH); share *= 0.3)
-        next = go(s, target, during, dt, share)
+      for (let share = 0.3; share > 0.01 && !(next < allowed); share *= 0.3) next = go(s, target, during, dt, share)
       if (!(next < Infinity)) return false
       s.set(trial)
       off = next
