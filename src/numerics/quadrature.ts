@@ -30,7 +30,8 @@ export function integrate(f: (x: number) => number, ends: readonly number[], tol
   const pieces: Piece[] = []
   for (let i = 1; i < ends.length; i++) pieces.push(piece(f, ends[i - 1]!, ends[i]!))
   let error = 0
-  for (let halvings = 0; halvings < 2000; halvings++) {
+  let halvings = 0
+  for (; halvings < 2000; halvings++) {
     let value = 0
     let magnitude = 0
     let worst = 0
@@ -50,7 +51,7 @@ export function integrate(f: (x: number) => number, ends: readonly number[], tol
     pieces[worst] = piece(f, from, middle)
     pieces.push(piece(f, middle, to))
   }
-  throw new ConvergenceError('quadrature', 2000, error, 'split the integral where the function has kinks')
+  throw new ConvergenceError('quadrature', halvings, error, 'split the integral where the function has kinks')
 }
 
 function piece(f: (x: number) => number, from: number, to: number): Piece {

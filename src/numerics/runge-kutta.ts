@@ -23,7 +23,9 @@ export function followPair({ slopes, from, to, start, tolerance, scale, ended }:
   let y = start
   let step = (to - from) * 1e-9
   let k1 = slopes(x, y)
-  for (let count = 0; count < 20000; count++) {
+  let count = 0
+  while (count < 20000) {
+    count++
     const last = x + step >= to
     const h = last ? to - x : step
     const k2 = slopes(x + h / 5, along(y, h, [[1 / 5, k1]]))
@@ -88,7 +90,7 @@ export function followPair({ slopes, from, to, start, tolerance, scale, ended }:
     step = h * (factor > 0.2 ? Math.min(5, factor) : 0.2)
     if (x + step === x) break
   }
-  throw new ConvergenceError('Runge-Kutta steps', 20000, to - x, 'the equations are too steep there')
+  throw new ConvergenceError('Runge-Kutta steps', count, to - x, 'the equations are too steep there')
 }
 
 function along(y: Pair, h: number, terms: readonly (readonly [number, Pair])[]): Pair {

@@ -295,6 +295,10 @@ describe('a simplex', () => {
     })
     expect(five.looks).toBeLessThan(1800)
   })
+  it('gives up behind six hundred moves on what falls for ever', () => {
+    // Two looks a move, at the mirrored place and twice as far, from two corners; from there no size is left to begin again with.
+    expect(looked(([x]) => -x!, [0], [1]).looks).toBe(1 + 2 + 2 * 600 + 2)
+  })
   it('draws together where nothing around is lower, as in a narrow pit', () => {
     // All corners but the first lie on the plain: only shrinking helps.
     const pit = (x: readonly number[]) => Math.min(Math.hypot(x[0]! - 0.01, x[1]! + 0.02), 0.1)
@@ -360,6 +364,12 @@ describe('an integral', () => {
     expect(givenUp(() => integrate((x) => 1 / x, [0, 1])).method).toBe('quadrature')
     expect(givenUp(() => integrate(() => Number.POSITIVE_INFINITY, [0, 1])).iterations).toBe(0)
   })
+  it('that no halving makes better is given up behind two thousand', () => {
+    let looks = 0
+    const error = givenUp(() => integrate((x) => Math.sin(1e9 * x) + 0 * looks++, [0, 1]))
+    expect(error.iterations).toBe(2000)
+    expect(looks).toBe(15 * (1 + 2 * 2000))
+  })
 })
 
 describe('two differential equations', () => {
@@ -411,6 +421,20 @@ describe('two differential equations', () => {
     )
     expect(error.residual).toBeGreaterThan(0.99)
     expect(error.residual).toBeLessThan(1.01)
+  })
+  it('are given up behind twenty thousand steps or where none can go on, and say behind how many', () => {
+    const upTo = (to: number, slope: (x: number) => number) => {
+      let looks = 0
+      const slopes = (x: number): Pair => [slope(x) + 0 * looks++, 0]
+      const error = givenUp(() =>
+        followPair({ slopes, from: 0, to, start: [0, 0], tolerance: 1e-9, scale: [1, 1], ended: () => false }),
+      )
+      return { told: error.iterations, steps: (looks - 1) / 6 }
+    }
+    expect(upTo(1, (x) => 1e6 * Math.cos(1e6 * x))).toEqual({ told: 20_000, steps: 20_000 })
+    const stuck = upTo(2, (x) => 1 / (1 - x) ** 2)
+    expect(stuck.told).toBe(stuck.steps)
+    expect(stuck.told).toBeLessThan(20_000)
   })
 })
 

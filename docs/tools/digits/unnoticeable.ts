@@ -186,12 +186,21 @@ export const UNNOTICEABLE: readonly Unnoticeable[] = [
     kinds: ['digit', 'sign'],
     why: "the slope only steers Newton's steps",
   },
-  {
-    path: 'src/numerics/random.ts',
-    line: 'return (word << by) | (word >>> (32 - by))',
-    kinds: ['sign'],
-    why: 'the language shifts by what is left of a division by 32',
-  },
+  ...(
+    [
+      ['return (word << by) | (word >>> (32 - by))', '32'],
+      ['h = Math.imul(h ^ (h >>> 16), 0x85ebca6b)', '16'],
+      ['return h ^ (h >>> 16)', '16'],
+    ] as const
+  ).map(
+    ([line, number]): Unnoticeable => ({
+      path: 'src/numerics/random.ts',
+      line,
+      numbers: [number],
+      kinds: ['sign'],
+      why: 'the language shifts by what is left of a division by 32',
+    }),
+  ),
 ]
 
 /** Whether a slip is one of those. */
