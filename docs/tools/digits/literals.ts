@@ -18,8 +18,8 @@ export interface Slip {
 /** What everybody knows: whole numbers up to ten, halves and powers of ten need no publication. */
 const PLAIN = /^(?:\d|10|0\.5|1e-?\d+|10+|0\.0*1)$/
 
-/** Settings of an algorithm are judgement, not publication. */
-const SETTINGS = new Set(['tolerance', 'maxSteps', 'iterations'])
+/** Settings of an algorithm are judgement, not publication; so is where a fit starts, for from elsewhere it comes to the same (tests/medium/fit-starts). */
+const SETTINGS = new Set(['tolerance', 'maxSteps', 'iterations', 'trials'])
 /** So are ends of what an argument may be, or of where a fit seeks; those of a span that was measured are not. */
 const ENDS = new Set(['min', 'max'])
 const JUDGED_BESIDE = new Set(['ends', 'role'])
@@ -43,8 +43,8 @@ export function literalsIn(path: string, code: string): Literal[] {
 
 function isJudged(node: ts.NumericLiteral): boolean {
   const inner = ts.isPrefixUnaryExpression(node.parent) ? node.parent : node
-  const { parent } = inner
-  if (ts.isElementAccessExpression(parent) || ts.isTypeNode(parent) || isKey(inner)) return true
+  if (ts.isElementAccessExpression(inner.parent) || ts.isTypeNode(inner.parent) || isKey(inner)) return true
+  const parent = ts.isArrayLiteralExpression(inner.parent) ? inner.parent.parent : inner.parent
   if (!ts.isPropertyAssignment(parent)) return false
   const name = nameOf(parent)
   return (
