@@ -114,6 +114,13 @@ describe('a level that follows', () => {
     expect(coefficients[0]?.value).toBeCloseTo(line(60)[0], 6)
     expect(coefficients[1]?.value).toBeCloseTo(line(60)[1], 8)
   })
+  it('has the pace of 1000 where all that changes stays, and 0.0001 where nothing does', () => {
+    // A tide, in which each change is like the one before; and days that swing about one level.
+    const paceOf = (day: (i: number) => number) =>
+      forecastByFollowingLevel({ use: Float64Array.from({ length: 40 }, (_, i) => day(i)), causes: [] }).pace
+    expect(paceOf((i) => 5 + Math.sin(i / 5))).toBeCloseTo(1000, 9)
+    expect(paceOf((i) => 5 + (-1) ** i)).toBeCloseTo(0.0001, 16)
+  })
   it('does not depend on the unit of use or of a cause', () => {
     const next = normals(5)
     const sun = sunOf(70)

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { normalTailInverse } from '../../src/numerics/normal-tail.js'
 import { randomNumbers } from '../../src/numerics/random.js'
 import { bandsOf, newRing, realMisses, sizesOf, withScore } from '../../src/record/forecast/score-ring.js'
 
@@ -13,6 +14,12 @@ describe('a ring of misses', () => {
     expect(ninety[1]).toBeCloseTo(-ninety[0], 12)
     expect(realMisses(newRing(2, 'both'))).toBe(0)
   })
+  it('starts with the quantiles of that in the middles of twenty equal shares, to three digits', () => {
+    const quantiles = Array.from({ length: 10 }, (_, i) =>
+      Number(normalTailInverse(Math.log((9.5 - i) / 20)).toPrecision(3)),
+    )
+    expect(newRing(1, 'both').scores).toEqual([...quantiles.map((one) => -one).reverse(), ...quantiles])
+  })
   it('of sizes starts with those of half a normal distribution', () => {
     const ring = newRing(1, 'size')
     expect(Math.min(...ring.scores)).toBeGreaterThan(0)
@@ -20,6 +27,15 @@ describe('a ring of misses', () => {
     expect(Math.abs(sizesOf(ring).ninety - 1.645)).toBeLessThan(0.3)
     // Misses to one side only, as two-sided ones, would have both ends above zero.
     expect(bandsOf(newRing(1, 'both')).half[0]).toBeLessThan(0)
+  })
+  it('leaves out no more than 0.95 where nothing is missed, and no less than 0.002 where all is', () => {
+    const behindFifty = (miss: (i: number) => number) =>
+      Array.from({ length: 50 }).reduce<ReturnType<typeof newRing>>(
+        (ring, _, i) => withScore(ring, miss(i), 'both'),
+        newRing(1, 'both'),
+      )
+    expect(behindFifty(() => 0).miss50).toBe(0.95)
+    expect(behindFifty((i) => 10 ** (i + 1)).miss90).toBe(0.002)
   })
   it('keeps the newest forty, oldest first', () => {
     let ring = newRing(1, 'both')
