@@ -81,6 +81,25 @@ describe('noise of rounded readings', () => {
   })
 })
 
+describe('noise of a record', () => {
+  const zigzag = (count: number) => Array.from({ length: count }, (_, i) => i % 2)
+  it('is known from twenty readings on that have two neighbours', () => {
+    expect(estimateNoise({ value: zigzag(21) })).toEqual({ known: false, reason: 'few-readings', readings: 19 })
+    expect(estimateNoise({ value: zigzag(22) })).toMatchObject({ known: true, readings: 20 })
+  })
+  it('has a step that one in twenty is smaller than', () => {
+    // Steps of 1 to 40, up and down, and a last one that has no neighbour.
+    const value = [0]
+    for (let size = 1; size <= 41; size++) value.push(value.at(-1)! + (size % 2 === 0 ? -size : size))
+    expect(estimateNoise({ value })).toMatchObject({ step: 3 })
+  })
+  it('has a run of equal readings that one in twenty is longer than', () => {
+    // Runs of 1 to 26 readings: 0.95 of the way from the first to the last is 24.75.
+    const value = Array.from({ length: 26 }, (_, k) => new Array<number>(k + 1).fill(k % 2)).flat()
+    expect(estimateNoise({ value })).toMatchObject({ longRun: 24 })
+  })
+})
+
 describe('a probe that falls to a flat 0.0', () => {
   const normal = normalFrom(5)
   const value = Array.from({ length: 400 }, (_, i) =>
