@@ -59,6 +59,16 @@ describe('coefficients of daily use', () => {
     const alike = light.map((value, i) => value / 100 + 0.1 * (i % 2))
     const [finding] = fitOf({ deficitHours: alike }).findings.filter(({ code }) => code === 'causes-move-together')
     expect(finding).toMatchObject({ level: 'caution', about: 'correlation', limit: 0.95, unit: '1' })
+    // Two waves that have nothing in common over fourteen days, mixed: from 0.95 on they move together.
+    const mixed = (share: number) => {
+      const wave = (i: number, times: number) => Math.cos((Math.PI * times * (2 * i + 1)) / 28)
+      const causes = { radiationSum: light.map((_, i) => 1000 + 100 * wave(i, 2)) }
+      const other = Math.sqrt(1 - share ** 2)
+      const fit = fitOf({ ...causes, deficitHours: light.map((_, i) => 10 + share * wave(i, 2) + other * wave(i, 3)) })
+      expect(fit.correlation).toBeCloseTo(share, 9)
+      return fit.findings.some(({ code }) => code === 'causes-move-together')
+    }
+    expect([mixed(0.949), mixed(0.951), mixed(-0.951)]).toEqual([false, true, true])
     // Light that does nothing, among dryness that does all.
     const onlyDry = fitOf({ use: dry.map((value, i) => 0.3 * value + 0.1 * Math.sin(3 * i)) })
     expect(onlyDry.perJoule.low).toBeLessThanOrEqual(0)

@@ -121,6 +121,11 @@ describe('a level that follows', () => {
     expect(paceOf((i) => 5 + Math.sin(i / 5))).toBeCloseTo(1000, 9)
     expect(paceOf((i) => 5 + (-1) ** i)).toBeCloseTo(0.0001, 16)
   })
+  it('wants fourteen complete days', () => {
+    const of = (days: number) => forecastByFollowingLevel({ use: sunOf(days), causes: [] })
+    expect(of(14).trainedDays).toBe(10)
+    expectInputError(() => of(13), 'use')
+  })
   it('does not depend on the unit of use or of a cause', () => {
     const next = normals(5)
     const sun = sunOf(70)

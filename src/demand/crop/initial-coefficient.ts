@@ -139,7 +139,7 @@ function afterWetting(interval: number, reference: number, evaporable: number, r
   if (interval <= wetTime) return 1.15 as CropCoefficient
   const rest = evaporable - readily
   const decline = Math.exp((-(interval - wetTime) * potential * (1 + readily / rest)) / evaporable)
-  return Math.min((evaporable - rest * decline) / (interval * reference), 1.15) as CropCoefficient
+  return ((evaporable - rest * decline) / (interval * reference)) as CropCoefficient
 }
 
 /** Largest evaporable water, its rise with the root of ETo, and the readily evaporable water, all in mm. */
