@@ -207,7 +207,7 @@ describe('a medium fitted to what drained and what a probe read', () => {
     expect(by.interval.max).toBeCloseTo(mean + half, 5)
   })
   it('counts what is told of a start as one number measured', () => {
-    const [usual, wide] = [0.95, 0.99].map((confidence) => {
+    const [usual, wide] = [fraction<never>(0.95), fraction<never>(0.99)].map((confidence) => {
       const { drain: _, ...record } = { ...noisy(7, 0.004, 0.004), guess: truth }
       const fit = fitMediumToRecord({ ...record, fit: ['saturatedConductivity', 'start'], confidence })
       const { told: by } = told(fit, 'saturatedConductivity')
