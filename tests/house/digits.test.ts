@@ -25,6 +25,9 @@ describe('numbers that could have been copied wrongly', () => {
     expect(numbers("const TAKEN = { min: -20, max: 50, ends: '[]' }")).toEqual([])
     expect(numbers("const SOUGHT = { name: 'n', role: 'exponent', max: 30, trials: [1.5] }")).toEqual([])
   })
+  it('are not how much of a text is shown', () => {
+    expect(numbers('show(text.slice(0, 40), list.slice(12), text.slice(1, 33))')).toEqual(['12', '33'])
+  })
   it('are no settings of an algorithm, and nothing that everybody knows', () => {
     expect(numbers('solve({ maxSteps: 4000, tolerance: 1e-4, nodes: 121 }, [7, 10, 0.5, 1000, 0.001])')).toEqual([
       '121',

@@ -44,12 +44,19 @@ export function literalsIn(path: string, code: string): Literal[] {
 function isJudged(node: ts.NumericLiteral): boolean {
   const inner = ts.isPrefixUnaryExpression(node.parent) ? node.parent : node
   if (ts.isElementAccessExpression(inner.parent) || ts.isTypeNode(inner.parent) || isKey(inner)) return true
+  if (isLengthOfShown(inner)) return true
   const parent = ts.isArrayLiteralExpression(inner.parent) ? inner.parent.parent : inner.parent
   if (!ts.isPropertyAssignment(parent)) return false
   const name = nameOf(parent)
   return (
     SETTINGS.has(name) || (ENDS.has(name) && parent.parent.properties.some((one) => JUDGED_BESIDE.has(nameOf(one))))
   )
+}
+
+/** How much of a text a message shows: `text.slice(0, 40)`. */
+function isLengthOfShown({ parent }: ts.Node): boolean {
+  if (!ts.isCallExpression(parent) || !ts.isPropertyAccessExpression(parent.expression)) return false
+  return parent.expression.name.text === 'slice' && parent.arguments[0]!.getText() === '0'
 }
 
 const nameOf = ({ name }: ts.ObjectLiteralElementLike): string => (name && ts.isIdentifier(name) ? name.text : '')

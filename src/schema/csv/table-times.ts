@@ -81,7 +81,8 @@ function clockReading(
 ): number | undefined {
   const [y, mm, dd] = [Number(year), Number(month), Number(day)]
   const first = dayOfCivilDate(y, mm, 1)
-  const days = mm === 12 ? 31 : dayOfCivilDate(y, mm + 1, 1) - first
+  // Behind the twelfth month is the first of the next year.
+  const days = dayOfCivilDate(y, mm + 1, 1) - first
   if (mm < 1 || mm > 12 || dd < 1 || dd > days) return undefined
   const [h, m, s] = [Number(hour), Number(minute), Number(second)]
   // 24:00 is the midnight at the end of a day: ISO 8601.
