@@ -50,6 +50,11 @@ describe('a share that should drain', () => {
     expect(share).toBeLessThan(0.3)
     for (const { givenInDay } of told) expect(givenInDay).toBeLessThanOrEqual(settings.maxPerDay * (1 + 1e-9))
   })
+  it('drains the day after rain that the gauge counts, which is no store for three days', () => {
+    const counts = (all: number, day: number) => all + 0.9 * Math.floor((day + 11 / 24) / 3)
+    // It fell to 0.28.
+    expect(uncounted(counts).driest[0]).toBeGreaterThan(0.33)
+  })
   it('drains where the meter counts twice what comes, though nobody acknowledges it', () => {
     const { driest, told } = season({
       ...parted,

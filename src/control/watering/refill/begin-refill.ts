@@ -96,8 +96,8 @@ function maxRefill({ fill }: WateringState, level: ZoneLevel, limits: Limits): n
   const lacks = Math.max(above * substrate, byLevel + Math.max(missing(fill, level, limits), fill.excess))
   // The driest container stands half of what they differ by below the level.
   const uneven = level.spread > nearDispute(limits) ? (level.spread / 2) * substrate : 0
-  // Those without a probe may have dried more than the probes show: twice the standard deviation.
-  const apart = (2 * Math.SQRT2 * PARTS * fill.due) / Math.sqrt(Math.max(1, level.believed))
+  // A container without a probe may have dried more than they show: by twice the standard deviation of one.
+  const apart = 2 * Math.SQRT2 * PARTS * fill.due
   const room = (lacks + uneven + apart) / (1 - Math.min(0.5, fill.passing))
   // Of what fills it a share drains as well.
   const drains = (Math.max(0, fill.owed) + limits.drain * lacks) / (1 - limits.drain)

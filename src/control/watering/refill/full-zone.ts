@@ -10,6 +10,11 @@ import { knownError } from './known-error.js'
  * fifteenth of a usual day or so, and at noon plants drink most of that in half an hour: a tenth is what is sure to be left. Own judgement, no source.
  */
 const DRAINS = 0.1
+/**
+ * A refill goes on until this share of the containers drains: those of the probes alone may be a sixth or more, and are full first where they get most. Where
+ * all are alike it costs nothing; more of it keeps a zone over-wet on days of bright sun, when full containers drain less. Own judgement, no source.
+ */
+const FULL_FROM = 0.6
 /** Light of a day, of which the brightest has half of pi times the mean. Own judgement, no source. Unit: s. */
 const DAYLIGHT = 43200
 /** Media with channels aside, no more of a shot runs past: common practice, no source. */
@@ -49,7 +54,7 @@ export function isFull(state: WateringState, level: ZoneLevel, limits: Limits): 
   if (share >= NEARLY_ALL) return 'wholly'
   const past = Math.max(state.fill.passing, state.fill.lately)
   const min = minShare(past)
-  if (state.valve.reason === 'refill') return share >= Math.max(min, ofThird(state, past, limits)) ? 'wholly' : null
+  if (state.valve.reason === 'refill') return share >= Math.max(min, shareOfFull(state, past, limits)) ? 'wholly' : null
   if (level.level === null && level.dry === null) return share >= min ? 'wholly' : null
   return share >= min + DRAINS && past < USUAL && foreseen(state, limits) >= share - past ? 'just' : null
 }
@@ -65,13 +70,10 @@ function minShare(past: number): number {
   return past + DRAINS + Math.max(0, past - USUAL)
 }
 
-/**
- * Share that drains where a third of the containers are full, and their plants drink as at noon until it is looked at: the mean of the zone is short of full
- * by less than half of what containers differ by. A sixth may be those of the probes alone, which are full first where they get most.
- */
-function ofThird({ valve, counters }: WateringState, past: number, { usual, lag }: Limits): number {
+/** Share that drains where so many of the containers are full, and their plants drink as at noon until it is looked at. */
+function shareOfFull({ valve, counters }: WateringState, past: number, { usual, lag }: Limits): number {
   const drunk = ((Math.PI / 2) * usual * (valve.duration + lag)) / DAYLIGHT
-  return past + (1 - past - drunk / counters.ordered) / 3
+  return past + FULL_FROM * (1 - past - drunk / counters.ordered)
 }
 
 /** Share of the last opening that had no room any more, by what probes said before it and where the zone is full, rather too much. */

@@ -3,6 +3,7 @@ import type { Limits } from '../settings/checked-settings.js'
 import type { WateringState } from '../state/state.js'
 import { GAUGES } from './can-end.js'
 import { isHour } from './is-hour.js'
+import { owed } from './owed.js'
 import { isInVain, SHOTS } from './spell.js'
 
 /** What is owed grows no more from half a day's use on: somewhat less has to do. */
@@ -32,6 +33,6 @@ export function passUncounted(state: WateringState, level: ZoneLevel, limits: Li
   const isSpent = fill.under + limits.shot > fill.max + fill.due
   const isOver = (drained > 0 && drained >= fill.owed) || isSpent || level.level === null
   if (!isOver && isHour(state, [0, 0.9], limits)) return state
-  const owed = Math.max(-limits.usual / 2, fill.owed - drained)
-  return { ...state, fill: { ...fill, under: null, foretold: null, tried: clock.elapsed, cut: false, owed } }
+  const left = owed(fill, 0, drained, limits)
+  return { ...state, fill: { ...fill, under: null, foretold: null, tried: clock.elapsed, cut: false, owed: left } }
 }
