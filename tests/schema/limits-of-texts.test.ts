@@ -1,7 +1,8 @@
-import { resolveSenml, seriesFromCsv, textFromBytes } from 'porewater/schema'
+import { resolveSenml, senmlFromReadings, seriesFromCsv, textFromBytes } from 'porewater/schema'
 import { describe, expect, it } from 'vitest'
 import { dateOrderOf, timeOfCell } from '../../src/schema/csv/table-times.js'
 import { jsonData, limitedText, refuseHostile } from '../../src/schema/hostile-input.js'
+import { instantFromText, textFromInstant } from '../../src/schema/instant-text.js'
 
 describe('what a document may be', () => {
   const nested = (depth: number) => `${'['.repeat(depth)}${']'.repeat(depth)}`
@@ -13,6 +14,9 @@ describe('what a document may be', () => {
   it('has brackets in its texts as it likes, also behind an escaped quote', () => {
     const text = JSON.stringify({ a: `"${'['.repeat(17)}`, b: ']}', c: `\\${'{'.repeat(17)}` })
     expect(jsonData('it', text)).toEqual(JSON.parse(text))
+    // What is closed again makes nothing deeper.
+    const wide = `[${'[],{},'.repeat(20)}0]`
+    expect(jsonData('it', wide)).toEqual(JSON.parse(wide))
     // A text that ends with a bracket hides nothing behind it.
     expect(() => jsonData('it', `["]",${nested(16)}]`)).toThrow('at most 16 levels')
   })
@@ -36,6 +40,29 @@ describe('what a document may be', () => {
     const record = (length: number) => resolveSenml([{ n: 'a'.repeat(length), v: 1, t: 1.7e9 }])
     expect(record(500)).toMatchObject([{ v: 1 }])
     expect(() => record(501)).toThrow('is not a name')
+  })
+})
+
+describe('times', () => {
+  it('of SenML are absolute from 2^28 s on: RFC 8428, section 4.5.3', () => {
+    const [first, early] = [2 ** 28, 2 ** 28 - 1]
+    expect(resolveSenml([{ n: 'a', v: 1, t: first }])).toMatchObject([{ t: first }])
+    expect(() => resolveSenml([{ n: 'a', v: 1, t: early }])).toThrow()
+    const sent = (time: number) =>
+      senmlFromReadings([{ time: time as never, source: 'a', kind: 'RawReading', value: 1 as never }])
+    expect(sent(first)).toMatchObject([{ bt: first }])
+    expect(() => sent(early)).toThrow('before 4 July 1978')
+  })
+  it('of ISO 8601 have years of four digits, and zones of less than sixty minutes beside the hours', () => {
+    for (const [time, text] of [
+      [-62_135_596_800, '0001-01-01T00:00:00Z'],
+      [253_402_300_799, '9999-12-31T23:59:59Z'],
+      [-62_135_596_801, '-62135596801'],
+      [253_402_300_800, '253402300800'],
+    ] as const)
+      expect(textFromInstant(time)).toBe(text)
+    expect(instantFromText('1970-01-01T01:59:00+01:59')).toBe(0)
+    expect(() => instantFromText('1970-01-01T02:00:00+01:60')).toThrow('not a date and time')
   })
 })
 

@@ -5,7 +5,7 @@ import { DocumentError, type DocumentProblem, MAX_PROBLEMS, shownValue } from '.
 import { problemFrom } from '../problem-from.js'
 import type { ReadingKind } from '../terms.js'
 import { checkReading, type TidyReading } from '../tidy-reading.js'
-import { type ResolvedSenmlRecord, SENML_NAME, type SenmlRecord } from './senml-record.js'
+import { MIN_ABSOLUTE_TIME, type ResolvedSenmlRecord, SENML_NAME, type SenmlRecord } from './senml-record.js'
 import { fromSenmlUnit, inSenmlUnit } from './senml-units.js'
 
 /** What each sensor measures: by its full name, or by what stands behind the last colon, slash or underscore of its name. */
@@ -99,7 +99,7 @@ export function senmlFromReadings(readings: readonly TidyReading[], sending: Sen
       const n = source.startsWith(baseName) ? source.slice(baseName.length) : source
       if (!SENML_NAME.test(baseName + n))
         throw new InputError('source', 'is not a SenML name', 'use letters, digits and - : . / _ only')
-      if (time < 2 ** 28)
+      if (time < MIN_ABSOLUTE_TIME)
         throw new InputError('time', `${time} is before 4 July 1978, which SenML cannot say`, 'send it as a table')
       const sent = kind === 'RawReading' ? { value } : inSenmlUnit(value, kind)
       records.push({
