@@ -1,6 +1,6 @@
 import { answerOf } from '../quantity/answer.js'
 import { DomainError } from './errors.js'
-import { requireList } from './guard.js'
+import { numberOf, requireList } from './guard.js'
 import type { Additive, OneKind } from './kind.js'
 
 /**
@@ -15,7 +15,7 @@ import type { Additive, OneKind } from './kind.js'
  * inLitres(add(litres(2), millilitres(500))) // => 2.5
  */
 export function add<Q extends Additive>(a: Q, b: NoInfer<Q>): Q {
-  return (a + b) as Q
+  return (numberOf(a, 'a') + numberOf(b, 'b')) as Q
 }
 
 /**
@@ -30,7 +30,7 @@ export function add<Q extends Additive>(a: Q, b: NoInfer<Q>): Q {
  * inLitres(subtract(litres(2), millilitres(500))) // => 1.5
  */
 export function subtract<Q extends Additive>(a: Q, b: NoInfer<Q>): Q {
-  return (a - b) as Q
+  return (numberOf(a, 'a') - numberOf(b, 'b')) as Q
 }
 
 /**
@@ -56,7 +56,7 @@ export function scale<Q extends Additive>(amount: Q, factor: number): Q {
       hint: 'scale by a finite number',
     })
   }
-  return answerOf(amount * factor, 'factor') as Q
+  return answerOf(numberOf(amount, 'amount') * factor, 'factor') as Q
 }
 
 /**
@@ -65,7 +65,7 @@ export function scale<Q extends Additive>(amount: Q, factor: number): Q {
  * @equation `q = \sum_i a_i`
  * @param amounts - Amounts of one kind. Unit: any. Range: any.
  * @returns Their sum. Unit: that of the amounts.
- * @throws `InputError` for what is no list.
+ * @throws `InputError` for what is no list, and for an entry that is no number.
  * @source definition
  * @example
  * inLitres(sum([litres(1), litres(2)])) // => 3
@@ -73,7 +73,7 @@ export function scale<Q extends Additive>(amount: Q, factor: number): Q {
 export function sum<Q extends Additive>(amounts: readonly Q[] & readonly OneKind<Q>[]): Q {
   requireList(amounts, 'amounts')
   let total = 0
-  for (const amount of amounts) total += amount
+  for (let i = 0; i < amounts.length; i++) total += numberOf(amounts[i]!, `amounts[${i}]`)
   return total as Q
 }
 
@@ -90,7 +90,7 @@ export function sum<Q extends Additive>(amounts: readonly Q[] & readonly OneKind
  * ratio(litres(3), litres(2)) // => 1.5
  */
 export function ratio<Q extends Additive>(a: Q, b: NoInfer<Q>): number {
-  const quotient = a / b
+  const quotient = numberOf(a, 'a') / numberOf(b, 'b')
   if (quotient - quotient !== 0) {
     throw new DomainError(b, {
       quantity: 'divisor',

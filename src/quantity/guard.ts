@@ -19,16 +19,26 @@ export function requireEnd(value: number, domain: Domain, argument: string | und
   throw new DomainError(value, domain, argument)
 }
 
+/** The number, or NaN for what is none, which the language would make one of or refuse in words of its own: null, text, a bigint, a symbol. */
+export function plain(value: number): number {
+  return typeof value === 'number' ? value : Number.NaN
+}
+
+/** The number of a quantity; NaN is one that is missing. What is no number is refused: null would be read as zero. */
+export function numberOf(quantity: number, argument = 'quantity'): number {
+  if (typeof quantity === 'number') return quantity
+  throw new InputError(argument, `a ${typeof quantity} is no number`, 'give a quantity, or NaN for none')
+}
+
 /**
  * The canonical value of a number that was entered in another unit, if it lies in the domain; a refusal shows what was entered.
- * For domains that end at zero or nowhere, whose ends are the same in every unit.
+ * For domains that end at zero or nowhere, whose ends are the same in every unit. What is no number has to be converted to NaN.
  */
 export function convertedIn(value: number, canonical: number, unit: string, domain: Domain): number {
   if (
-    typeof value === 'number' &&
-    ((canonical > domain.min && canonical < domain.max) ||
-      (canonical === domain.min && domain.ends[0] === '[') ||
-      (canonical === domain.max && domain.ends[1] === ']'))
+    (canonical > domain.min && canonical < domain.max) ||
+    (canonical === domain.min && domain.ends[0] === '[') ||
+    (canonical === domain.max && domain.ends[1] === ']')
   )
     return canonical
   throw new DomainError(value, { ...domain, unit })

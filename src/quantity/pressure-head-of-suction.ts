@@ -1,6 +1,6 @@
 import type { Domain } from './domain.js'
 import type { PressureHead, SuctionHead } from './generated/kinds.js'
-import { numberIn } from './guard.js'
+import { numberIn, numberOf } from './guard.js'
 
 const NO_STANDING_WATER: Domain = {
   quantity: 'pressure head',
@@ -23,7 +23,7 @@ const NO_STANDING_WATER: Domain = {
  */
 export function pressureHeadOfSuction(suction: SuctionHead): PressureHead {
   // Zero less the suction, so that saturation is 0 and not -0.
-  return (0 - suction) as PressureHead
+  return (0 - numberOf(suction, 'suction')) as PressureHead
 }
 
 /**

@@ -1,4 +1,5 @@
 import type { Temperature, TemperatureChange } from './generated/kinds.js'
+import { numberOf } from './guard.js'
 /**
  * A temperature moved by a difference: up by a positive one, down by a negative one.
  *
@@ -11,7 +12,7 @@ import type { Temperature, TemperatureChange } from './generated/kinds.js'
  * shiftTemperature(celsius(18), kelvinsOfChange(4)) // => 22
  */
 export function shiftTemperature(from: Temperature, change: TemperatureChange): Temperature {
-  return (from + change) as Temperature
+  return (numberOf(from, 'from') + numberOf(change, 'change')) as Temperature
 }
 
 /**
@@ -26,5 +27,5 @@ export function shiftTemperature(from: Temperature, change: TemperatureChange): 
  * temperatureDifference(celsius(22), celsius(18)) // => 4
  */
 export function temperatureDifference(above: Temperature, below: Temperature): TemperatureChange {
-  return (above - below) as TemperatureChange
+  return (numberOf(above, 'above') - numberOf(below, 'below')) as TemperatureChange
 }

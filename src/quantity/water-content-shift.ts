@@ -1,4 +1,5 @@
 import type { WaterContent, WaterContentChange } from './generated/kinds.js'
+import { numberOf } from './guard.js'
 /**
  * A water content moved by a change: up by a positive one, down by a negative one.
  *
@@ -11,7 +12,7 @@ import type { WaterContent, WaterContentChange } from './generated/kinds.js'
  * shiftWaterContent(waterContent(0.5), waterContentChange(0.25)) // => 0.75
  */
 export function shiftWaterContent(from: WaterContent, change: WaterContentChange): WaterContent {
-  return (from + change) as WaterContent
+  return (numberOf(from, 'from') + numberOf(change, 'change')) as WaterContent
 }
 
 /**
@@ -26,5 +27,5 @@ export function shiftWaterContent(from: WaterContent, change: WaterContentChange
  * waterContentDifference(waterContent(0.75), waterContent(0.5)) // => 0.25
  */
 export function waterContentDifference(above: WaterContent, below: WaterContent): WaterContentChange {
-  return (above - below) as WaterContentChange
+  return (numberOf(above, 'above') - numberOf(below, 'below')) as WaterContentChange
 }

@@ -144,6 +144,8 @@ function running(code: string): Record<string, (value: number) => number> {
   const exports: Record<string, (value: number) => number> = {}
   const guards = {
     numberIn: (value: number) => value,
+    numberOf: (value: number) => value,
+    plain: (value: number) => value,
     convertedIn: (value: number, kept: number, unit: string, domain: { quantity: string; min: number }) => {
       if (kept < domain.min) throw new Error(`${domain.quantity} ${value} ${unit}`)
       return kept

@@ -10,7 +10,7 @@ export function constructorFile(families: readonly Family[], kindNames: readonly
     ...family.units.flatMap((unit) => [constructorOf(family, unit), readerCode(family, unit)]),
   ])
   const code = body.filter((part) => part !== '').join('\n\n')
-  const guards = ['convertedIn', 'numberIn'].filter((name) => code.includes(`${name}(`))
+  const guards = ['convertedIn', 'numberIn', 'numberOf', 'plain'].filter((name) => code.includes(`${name}(`))
   const bare = code.replace(/\/\*\*.*?\*\//gs, '')
   const used = kindNames.filter((name) => new RegExp(`\\b${name}\\b`).test(bare))
   const imports = [
@@ -117,7 +117,7 @@ function cast(code: string, type: string): string {
 }
 
 function guarded(family: Family, unit: UnitRow): string {
-  const kept = keptCode(unit.factor, 'value')
+  const kept = keptCode(unit.factor, unit.factor === '' ? 'value' : 'plain(value)')
   const name = unit.called ?? unit.symbol
   const around = domainName(family.row.name)
   if (unit.range !== undefined) {
@@ -144,7 +144,7 @@ function readerCode(family: Family, unit: UnitRow): string {
     `@source ${unit.source}`,
     '@example',
     `${reader}(${make}(${example})) // => ${example}`,
-  ])}\n${signature(reader, '', `quantity: ${types(family).read}`, 'number')} {\n  return ${readCode(unit.factor, 'quantity')}\n}`
+  ])}\n${signature(reader, '', `quantity: ${types(family).read}`, 'number')} {\n  return ${readCode(unit.factor, 'numberOf(quantity)')}\n}`
 }
 
 function signature(name: string, generic: string, argument: string, result: string): string {
