@@ -29,6 +29,8 @@ export interface SafeLimits {
   readonly fullPoint: WaterContent
   /** Least time from the later of the last shot and the last good reading to a back-up shot; the age above by default. Unit: s. Range: any. */
   readonly backUpAfter?: Duration
+  /** Medium that the volumes are meant for: a shot larger than it is a slip of a unit; not compared by default. Unit: L. Range: any. */
+  readonly substrateVolume?: Volume
   /** Time from opening the valve until all emitters run, in which nothing counts as given; none by default, at most ten minutes. Unit: s. Range: any. */
   readonly lineFill?: Duration
 }

@@ -29,7 +29,12 @@ export function judgeRequest(
   const over = (code: 'shot-too-large' | 'run-too-long', value = 0, limit = value, unit: string) => {
     if (value > limit) refusals.push({ code, level: 'caution', value, limit, unit })
   }
-  over('shot-too-large', volume, limitOf(limits, 'maxPerShot', 'L', refusals), 'L')
+  const maxPerShot = limitOf(limits, 'maxPerShot', 'L', refusals)
+  const medium = limits.substrateVolume === undefined ? undefined : limitOf(limits, 'substrateVolume', 'L', refusals)
+  over('shot-too-large', volume, maxPerShot, 'L')
+  // A limit that no shot into this medium reaches limits nothing.
+  if (maxPerShot !== undefined && medium !== undefined && maxPerShot > medium)
+    refusals.push({ code: 'limits-contradict', level: 'danger', about: 'maxPerShot' })
   over('run-too-long', runTime, limitOf(limits, 'maxRunTime', 's', refusals, 7200), 's')
   return [...refusals, ...judgeDay(volume, limits, facts), ...judgeRest(limits, facts)]
 }

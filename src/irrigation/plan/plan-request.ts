@@ -39,7 +39,7 @@ export interface DayPlanRequest extends Emitters, ValveLimits, ValveRest, DrainW
   readonly overnightDryDown?: WaterContentChange
   /** Time from opening the valve until all emitters run. Unit: s. Range: [0, 86400]. */
   readonly lineFill: Duration
-  /** Most water in one shot; what is missing beyond it waits for the next. Only `maxRunTime` limits a shot by default. Unit: L. Range: (0, ∞). */
+  /** Most water in one shot; what is missing beyond it waits for the next. Only `maxRunTime` and the medium's volume limit a shot by default. Unit: L. Range: (0, ∞). */
   readonly maxPerShot?: Volume
   /** Most water in the whole plan. Unit: L. Range: [0, ∞). */
   readonly maxPerDay: Volume
