@@ -1,6 +1,7 @@
 import type { CheckWateringInput } from './check/input.js'
+import { judgeNames } from './check/names.js'
 import { judgeReading } from './check/reading.js'
-import type { WateringCheck } from './check/refusal.js'
+import type { WateringCheck, WateringRefusal } from './check/refusal.js'
 import { judgeRequest } from './check/request.js'
 import { judgeZone } from './check/zone.js'
 
@@ -10,7 +11,7 @@ import { judgeZone } from './check/zone.js'
  * whatever plans water and whatever opens valves, and never opens one itself.
  *
  * @procedure Compares the request with itself (its volume must be what the flow gives in its run time after `lineFill`, from a tenth less to a quarter
- * more), with each limit and with each known fact. It never throws: a loop that waters must not fall over its own check.
+ * more), with each limit and with each known fact; a limit under a name that it does not know is told. It never throws, whatever is given: a loop that waters must not fall over its own check.
  * @returns Whether it is allowed, and the reasons against it.
  * @source common practice, no source
  * @example
@@ -27,11 +28,21 @@ import { judgeZone } from './check/zone.js'
  * verdict.refusals.map((refusal) => refusal.code) // => ['beyond-limit-of-day']
  */
 export function checkWatering(input: CheckWateringInput): WateringCheck {
-  const { request, limits, facts, backUp }: Partial<CheckWateringInput> = Object(input)
-  const refusals = [
-    ...judgeRequest(Object(request), Object(limits), Object(facts)),
-    ...judgeReading(Object(limits), Object(facts), backUp === true),
-    ...judgeZone(Object(facts)),
-  ]
+  const refusals = refusalsOf(input)
   return { allowed: refusals.length === 0, refusals }
+}
+
+function refusalsOf(input: unknown): WateringRefusal[] {
+  try {
+    const { request, limits, facts, backUp }: Partial<CheckWateringInput> = Object(input)
+    return [
+      ...judgeNames(Object(limits)),
+      ...judgeRequest(Object(request), Object(limits), Object(facts)),
+      ...judgeReading(Object(limits), Object(facts), backUp === true),
+      ...judgeZone(Object(facts)),
+    ]
+  } catch {
+    // Whatever a getter or a proxy throws: what cannot be read is not known.
+    return [{ code: 'input-unreadable', level: 'danger' }]
+  }
 }

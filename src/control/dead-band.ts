@@ -1,6 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
+import { type NamesOf, onlyNames } from '../quantity/only-names.js'
 import type { Reducer } from '../quantity/reducer.js'
 import { LOWER_LIMIT, UPPER_LIMIT } from './domains.js'
 
@@ -11,6 +12,8 @@ export interface DeadBandLimits {
   /** Off at this water content and above. Unit: m³/m³. Range: [0, 1]. */
   readonly upper: WaterContent
 }
+
+const NAMES: NamesOf<DeadBandLimits> = { lower: 1, upper: 1 }
 
 /** What a dead-band remembers. */
 export interface DeadBandState {
@@ -32,12 +35,12 @@ export interface DeadBandState {
  * runReducer({ reducer, inputs: [0.55, 0.5, 0.55, 0.6, NaN] }).outputs // => [false, true, true, false, false]
  */
 export function deadBand(limits: DeadBandLimits): Reducer<DeadBandState, number, boolean> {
-  requireObject(limits, 'limits')
+  onlyNames(limits, NAMES, 'limits')
   const { lower, upper } = checkedBand(limits)
   return {
     start: { on: false },
     step: (state, waterContent) => {
-      const on = switched(state?.on === true, waterContent, lower, upper)
+      const on = switched(wasOn(state), waterContent, lower, upper)
       return [{ on }, on]
     },
   }
@@ -50,6 +53,15 @@ export function checkedBand(limits: DeadBandLimits): { lower: number; upper: num
   if (!(lower < upper))
     throw new InputError('upper', `${upper} is not above the lower limit ${lower}`, 'leave a band between the limits')
   return { lower, upper }
+}
+
+/** Whether it was on, as far as the state can be read: one whose getter throws was not. */
+function wasOn(state: DeadBandState): boolean {
+  try {
+    return state?.on === true
+  } catch {
+    return false
+  }
 }
 
 /** On or off after a reading; null from JSON and text would be below any limit. */

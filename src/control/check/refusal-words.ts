@@ -3,9 +3,12 @@ import type { RefusalCode, WateringRefusal } from './refusal.js'
 
 /** Why a shot is refused. */
 export const REFUSAL_WORDS: { readonly [Code in RefusalCode]: string } = {
+  'input-unreadable': 'what was given cannot be read: a part of it throws; give plain objects',
+  'limit-unknown': 'there is no such limit, so that it limits nothing: check how it is spelt',
   'request-unclear': 'the request gives no number of zero or more',
   'limit-missing': 'this limit is missing, or no number that it can be: without it no shot is safe',
-  'limits-contradict': 'the full point does not lie inside the believable water contents',
+  'limits-contradict':
+    'it does not agree with the others: the full point lies inside the believable water contents, and a shot is smaller than the medium',
   'volume-not-run-time':
     'the flow gives another volume in the run time than the one that is asked for: check the units, and lineFill',
   'shot-too-large': 'the shot is above the limit',

@@ -2,6 +2,8 @@ import type { CodedFinding } from '../../quantity/finding.js'
 
 /** Why a shot is refused. */
 export type RefusalCode =
+  | 'input-unreadable'
+  | 'limit-unknown'
   | 'request-unclear'
   | 'limit-missing'
   | 'limits-contradict'

@@ -14,7 +14,7 @@ import { givenInDay, givenInLongDay } from './state/given-water.js'
 import type { WateringInput } from './state/input.js'
 import type { WateringState, WateringValve } from './state/state.js'
 
-type Step = readonly [WateringState, WateringDecision]
+export type Step = readonly [WateringState, WateringDecision]
 
 /** One decision: what is known now is taken in, the valve is looked at, and only then is anything opened. */
 export function decide(limits: Limits, stored: unknown, sent: WateringInput): Step {

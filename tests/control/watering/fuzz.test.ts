@@ -137,6 +137,7 @@ function run(changed: Partial<WateringSettings>, poll: number, steps: number, da
       if (local < 7 * 3600 || local + decision.closeAfter > 18 * 3600 + 1) outside++
       if (!Number.isFinite(decision.closeAfter)) errors++
     }
+    if (decision.reason === 'message-unreadable') errors++
     if (decision.reason === 'refill') refills++
     open = decision.open
     until = time + decision.closeAfter

@@ -20,6 +20,7 @@ export type WateringReason =
   | 'starting'
   | 'state-lost'
   | 'locked'
+  | 'message-unreadable'
   | 'override-closed'
   | 'clock-unreadable'
   | 'clock-leapt'

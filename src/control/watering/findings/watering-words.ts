@@ -19,6 +19,7 @@ export const REASON_WORDS: { readonly [Code in WateringReason]: string } = {
   'back-up-used-up': 'no reading can be believed, and the usual use of 24 hours is given',
   starting: 'the controller has just begun and waits, because water may have been given before',
   'state-lost': 'the stored state is missing or damaged: everything begins again, closed',
+  'message-unreadable': 'the message cannot be read: a part of it throws; give plain objects, as JSON makes them',
   locked: 'the zone is locked, or nobody said that it is not: people may be working on it',
   'override-closed': 'somebody ordered the valve closed',
   'clock-unreadable': 'the clock gives no moment in seconds; milliseconds are none',

@@ -1,0 +1,29 @@
+import { decide, type Step } from './decide.js'
+import type { Limits } from './settings/checked-settings.js'
+import type { WateringInput } from './state/input.js'
+
+/**
+ * A decision that no getter and no proxy can keep from being made: a message that cannot be read says nothing, so that the valve closes, and a state that
+ * cannot be read is lost.
+ */
+export function decideReadable(limits: Limits, state: unknown, input: WateringInput): Step {
+  const silent = {} as WateringInput
+  return (
+    made(() => decide(limits, state, input)) ??
+    made(() => unreadable(decide(limits, state, silent))) ??
+    made(() => decide(limits, null, input)) ??
+    decide(limits, null, silent)
+  )
+}
+
+function made(step: () => Step): Step | undefined {
+  try {
+    return step()
+  } catch {
+    return undefined
+  }
+}
+
+function unreadable([state, decision]: Step): Step {
+  return [state, { ...decision, reason: 'message-unreadable' }]
+}
