@@ -1,5 +1,6 @@
 import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
+import { type NamesOf, onlyNames } from '../quantity/one-of.js'
 import type { ForecastTimeToLevel } from '../record/forecast/forecast-time-to-level.js'
 import type { Cause, CauseCode } from './diagnosis/cause/cause.js'
 import { MIN_WEIGHT, WARNED_AHEAD } from './domains.js'
@@ -42,6 +43,8 @@ export interface AlarmConditionsInput extends OfDiagnosis, AlarmWeight {
   readonly warnAhead?: Duration
 }
 
+const NAMES: NamesOf<AlarmConditionsInput> = { untilRefill: 1, warnAhead: 1, diagnosis: 1, minWeight: 1 }
+
 /** What one alarm should be told. */
 export interface AlarmCondition {
   readonly name: CauseCode | 'refill-point-ahead'
@@ -78,7 +81,7 @@ export interface AlarmCondition {
  * alarms.find(({ name }) => name === 'refill-point-ahead') // => { priority: 'medium', condition: true, expected: 10800 }
  */
 export function alarmConditions(input: AlarmConditionsInput): AlarmCondition[] {
-  requireObject(input, 'input')
+  onlyNames(input, NAMES, 'input')
   requireObject(input.diagnosis, 'diagnosis')
   const min = numberIn(input.minWeight ?? 0.6, MIN_WEIGHT, 'minWeight')
   const ahead = numberIn(input.warnAhead ?? 7200, WARNED_AHEAD, 'warnAhead')

@@ -1,6 +1,6 @@
 import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
-import { oneOf } from '../quantity/one-of.js'
+import { type NamesOf, oneOf, onlyNames } from '../quantity/one-of.js'
 import type { Reducer } from '../quantity/reducer.js'
 import { ALARM_DELAY, SHELF_TIME } from './domains.js'
 import { isMoment } from './moment.js'
@@ -15,6 +15,8 @@ export interface AlarmSettings {
   /** Longest time for which it can be shelved. Unit: s. Range: (0, 604800]. */
   readonly maxShelving: Duration
 }
+
+const NAMES: NamesOf<AlarmSettings> = { onDelay: 1, offDelay: 1, maxShelving: 1 }
 
 /** State of an alarm in its life cycle. */
 export type AlarmPhase = 'normal' | 'unacknowledged' | 'acknowledged' | 'returned-unacknowledged' | 'shelved'
@@ -73,7 +75,7 @@ export interface AlarmReport {
  * phases // => ['normal', 'unacknowledged', 'acknowledged', 'acknowledged', 'normal']
  */
 export function alarmLifeCycle(settings: AlarmSettings): Reducer<AlarmState, AlarmInput, AlarmReport> {
-  requireObject(settings, 'settings')
+  onlyNames(settings, NAMES, 'settings')
   const onDelay = numberIn(settings.onDelay, ALARM_DELAY, 'onDelay')
   const offDelay = numberIn(settings.offDelay, ALARM_DELAY, 'offDelay')
   const shelf = numberIn(settings.maxShelving, SHELF_TIME, 'maxShelving')

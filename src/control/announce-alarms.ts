@@ -1,7 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject, requireRows, wholeNumberIn } from '../quantity/guard.js'
-import { oneOf } from '../quantity/one-of.js'
+import { type NamesOf, oneOf, onlyNames } from '../quantity/one-of.js'
 import type { Reducer } from '../quantity/reducer.js'
 import { ALARM_WINDOW, MAX_ALARMS } from './domains.js'
 import { isMoment } from './moment.js'
@@ -16,6 +16,8 @@ export interface AnnounceSettings {
   /** Time in which they are counted. Unit: s. Range: (0, 86400]. */
   readonly window: Duration
 }
+
+const NAMES: NamesOf<AnnounceSettings> = { maxAlarms: 1, window: 1 }
 
 /** Alarms that became unacknowledged at one moment. */
 export interface NewAlarms extends AskedNow {
@@ -57,7 +59,7 @@ export interface Announcement {
  * outputs // => [{ tell: ['a', 'b'], held: ['c'], flood: true }, { tell: ['c'], held: [], flood: false }]
  */
 export function announceAlarms(settings: AnnounceSettings): Reducer<AnnounceState, NewAlarms, Announcement> {
-  requireObject(settings, 'settings')
+  onlyNames(settings, NAMES, 'settings')
   const max = wholeNumberIn(settings.maxAlarms, MAX_ALARMS, 'maxAlarms')
   const window = numberIn(settings.window, ALARM_WINDOW, 'window')
   return {

@@ -1,7 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
-import { type NamesOf, onlyNames } from '../quantity/only-names.js'
+import { type NamesOf, onlyNames } from '../quantity/one-of.js'
 import type { Reducer } from '../quantity/reducer.js'
 import { LOWER_LIMIT, UPPER_LIMIT } from './domains.js'
 

@@ -3,7 +3,8 @@ import { DRAIN_FRACTION, SUBSTRATE_VOLUME } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { CodedFinding } from '../quantity/finding.js'
 import type { DrainFraction, Duration, Volume, WaterContent } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
+import { type NamesOf, onlyNames } from '../quantity/one-of.js'
 import { CONTENT_AFTER_OUTAGE, FULL_POINT, MAX_SHOT, SHOT_INTERVAL, VOLUME_LEFT } from './domains.js'
 
 /** A container after an outage, and how it may be watered. */
@@ -24,6 +25,17 @@ export interface RecoveryInput {
   readonly maxTotal: Volume
   /** Whether somebody looked at the clock and at the last shot in the log. Only `true` is true. */
   readonly clockChecked: boolean
+}
+
+const NAMES: NamesOf<RecoveryInput> = {
+  waterContent: 1,
+  fullPoint: 1,
+  substrateVolume: 1,
+  drainFraction: 1,
+  maxPerShot: 1,
+  minPeriod: 1,
+  maxTotal: 1,
+  clockChecked: 1,
 }
 
 /** What a person should know before a container is watered again; `explainControlFinding` has the words. */
@@ -62,16 +74,17 @@ export interface RecoveryPlan extends Advice {
  * plan // => { volume: 1.10833, shots: 10, duration: 2700, allowed: true }
  */
 export function planRecovery(input: RecoveryInput): RecoveryPlan {
-  requireObject(input, 'input')
+  onlyNames(input, NAMES, 'input')
   const lack = Math.max(
     0,
     numberIn(input.fullPoint, FULL_POINT, 'fullPoint') -
       numberIn(input.waterContent, CONTENT_AFTER_OUTAGE, 'waterContent'),
   )
-  const volume =
-    (lack * numberIn(input.substrateVolume, SUBSTRATE_VOLUME, 'substrateVolume')) /
-    (1 - numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction'))
+  const medium = numberIn(input.substrateVolume, SUBSTRATE_VOLUME, 'substrateVolume')
+  const volume = (lack * medium) / (1 - numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction'))
   const max = numberIn(input.maxPerShot, MAX_SHOT, 'maxPerShot')
+  if (max > medium)
+    throw new InputError('maxPerShot', `of ${max} L is larger than the medium, ${medium} L`, 'give litres')
   const apart = numberIn(input.minPeriod, SHOT_INTERVAL, 'minPeriod')
   const allowance = numberIn(input.maxTotal, VOLUME_LEFT, 'maxTotal')
   // Rounding of the division must not cost a shot of its own.

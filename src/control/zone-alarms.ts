@@ -1,5 +1,6 @@
 import type { Duration } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
+import { type NamesOf, onlyNames } from '../quantity/one-of.js'
 import type { Reducer } from '../quantity/reducer.js'
 import type { ForecastTimeToLevel } from '../record/forecast/forecast-time-to-level.js'
 import { type AlarmInput, type AlarmReport, type AlarmState, alarmLifeCycle } from './alarm.js'
@@ -20,6 +21,15 @@ export interface ZoneAlarmSettings extends AlarmWeight {
   readonly deadBand?: number
   /** The alarm by forecast comes so long before the refill point is likely to be reached; two hours by default. Unit: s. Range: [0, 172800]. */
   readonly warnAhead?: Duration
+}
+
+const NAMES: NamesOf<ZoneAlarmSettings> = {
+  onDelay: 1,
+  offDelay: 1,
+  maxShelving: 1,
+  deadBand: 1,
+  warnAhead: 1,
+  minWeight: 1,
 }
 
 /** What a moment brings: a diagnosis, a forecast, somebody who acts on one alarm. */
@@ -61,7 +71,7 @@ const LATER = 1800
  * runReducer({ reducer, inputs }).outputs.flat().filter(({ announce }) => announce).length // => 1
  */
 export function zoneAlarms(settings: ZoneAlarmSettings): Reducer<ZoneAlarmsState, ZoneAlarmsInput, ZoneAlarm[]> {
-  requireObject(settings, 'settings')
+  onlyNames(settings, NAMES, 'settings')
   const { onDelay = 0 as Duration, offDelay = 1800 as Duration, maxShelving = 28800 as Duration } = settings
   const { minWeight = 0.6, warnAhead = 7200 as Duration } = settings
   const band = numberIn(settings.deadBand ?? 0.1, WEIGHT_BAND, 'deadBand')

@@ -1,11 +1,29 @@
 import { InputError } from './errors.js'
+import { requireObject } from './guard.js'
 
-/** The word, if it is one of an option's words: a misspelt option must not choose another behaviour in silence. */
+/** The word, if it is one of an option's words: a misspelt option must not choose another behaviour in silence. The nearest are told first. */
 export function oneOf<const W extends string>(value: W, words: readonly W[], argument: string): W {
   if (words.includes(value)) return value
+  const typed = typeof value === 'string' ? `'${value}'` : `a ${typeof value}`
+  // Pairs of letters that a word shares with what was typed, for each of its own.
+  const near = (word: string) =>
+    [...typed].filter((letter, i) => word.includes(letter + typed[i + 1])).length / word.length
   throw new InputError(
     argument,
-    `${typeof value === 'string' ? `'${value}'` : `a ${typeof value}`} is not one of its words`,
-    `give one of ${words.map((word) => `'${word}'`).join(', ')}`,
+    `${typed} is unknown`,
+    `give one of ${[...words].sort((a, b) => near(b) - near(a)).join(', ')}`,
   )
+}
+
+/** Every name that an object of settings may have; the compiler misses one that is left out. */
+export type NamesOf<T> = { readonly [Name in keyof T]-?: unknown }
+
+/**
+ * Refuses what is no object, and settings with a name that is none of theirs: a limit that is misspelt would not be there, and nothing would
+ * say so. Records, messages and stored states may carry more than is read.
+ */
+export function onlyNames<T>(settings: T, names: NamesOf<T>, argument: string): void {
+  requireObject(settings, argument)
+  // What is inherited is read as well.
+  for (const name in settings) oneOf(name as string, Object.keys(names), argument)
 }

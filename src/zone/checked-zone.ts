@@ -12,7 +12,7 @@ import {
 } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn, requireList, requireObject } from '../quantity/guard.js'
-import { oneOf } from '../quantity/one-of.js'
+import { oneOf, onlyNames } from '../quantity/one-of.js'
 import { MIN_RISE } from '../record/domains.js'
 import { checkOffsets } from '../record/local-time.js'
 import {
@@ -29,13 +29,15 @@ import {
   MEDIUM_HEIGHT,
   MIN_BELIEVED,
 } from './domains.js'
+import { DESCRIBED_PROBE, ZONE, ZONE_LAMPS, ZONE_LIMITS } from './names.js'
 import type { Zone } from './zone.js'
 
 /** Refuses a zone that cannot be: every number has its range, and they agree with each other. */
 export function checkZone(zone: Zone): Zone {
-  requireObject(zone, 'zone')
-  for (const part of ['container', 'emitters', 'place', 'limits', 'probes'] as const) requireObject(zone[part], part)
+  onlyNames(zone, ZONE, 'zone')
   const { container, emitters, probes, lamps, place } = zone
+  for (const part of ['container', 'emitters', 'place', 'probes'] as const) requireObject(zone[part], part)
+  onlyNames(zone.limits, ZONE_LIMITS, 'limits')
   numberIn(container.substrateVolume, SUBSTRATE_VOLUME, 'substrateVolume')
   numberIn(container.height, MEDIUM_HEIGHT, 'height')
   numberIn(container.plants, CONTAINER_PLANTS, 'plants')
@@ -47,7 +49,7 @@ export function checkZone(zone: Zone): Zone {
   numberIn(zone.readingStep, READING_STEP, 'readingStep')
   if (zone.wateringLog !== undefined) oneOf(zone.wateringLog, ['openings', 'days'], 'wateringLog')
   if (lamps !== undefined) {
-    requireObject(lamps, 'lamps')
+    onlyNames(lamps, ZONE_LAMPS, 'lamps')
     numberIn(lamps.on, LAMP_HOUR, 'on')
     numberIn(lamps.off, LAMP_HOUR, 'off')
     numberIn(lamps.irradiance, LAMP_LIGHT, 'irradiance')
@@ -57,7 +59,7 @@ export function checkZone(zone: Zone): Zone {
   checkOffsets(place.clock, 'place.clock')
   requireList(probes, 'probes')
   probes.forEach((probe, i) => {
-    requireObject(probe, `probes[${i}]`)
+    onlyNames(probe, DESCRIBED_PROBE, `probes[${i}]`)
     if (typeof probe.name !== 'string' || probe.name === '')
       throw new InputError(`probes[${i}].name`, `a ${typeof probe.name} is no name`, 'give each probe a name')
   })

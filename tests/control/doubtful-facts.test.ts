@@ -2,16 +2,24 @@ import {
   type AlarmInput,
   alarmLifeCycle,
   checkWatering,
+  controlWatering,
+  type DrainFraction,
   hours,
   litres,
+  litresPerHour,
   minutes,
+  percent,
+  planDay,
+  planRecovery,
   runReducer,
   seconds,
   waterContent,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
+import { bagDay } from '../../docs/tools/bag-day.js'
 import { expectInputError } from '../support/refusals.js'
 import { safeWatering as safe } from '../support/safe-watering.js'
+import { settings } from './watering/zone.js'
 
 const nothings: readonly unknown[] = [
   undefined,
@@ -162,5 +170,43 @@ describe('an alarm', () => {
         expect(outputs.at(-1)?.phase).toBe('unacknowledged')
       }
     }
+  })
+})
+
+describe('a shot larger than its medium', () => {
+  const big = { ...safe, request: { volume: litres(12), runTime: hours(3) } }
+  it('is refused by the last gate where the medium is known, and so is a limit that allows it', () => {
+    const told = (maxPerShot: number, substrateVolume: unknown) =>
+      checkWatering({ ...big, limits: { ...safe.limits, maxPerShot, substrateVolume } as never }).refusals.map(
+        ({ code, about }) => about ?? code,
+      )
+    expect(told(500, litres(10))).toContain('maxPerShot')
+    expect(told(500, undefined)).not.toContain('maxPerShot')
+    expect(told(500, Number.NaN)).toContain('substrateVolume')
+    expect(checkWatering({ ...safe, limits: { ...safe.limits, substrateVolume: litres(10) } }).allowed).toBe(true)
+  })
+  it('is no setting of a controller or of a recovery, as millilitres taken for litres are', () => {
+    const zone = { ...settings, maxPerDay: litres(4000), usualPerDay: litres(2000), flow: litresPerHour(4000) }
+    expectInputError(() => controlWatering({ ...zone, shot: litres(200) }), 'shot')
+    const outage = {
+      waterContent: waterContent(0.4),
+      fullPoint: waterContent(0.6),
+      substrateVolume: litres(4),
+      drainFraction: percent<DrainFraction>(10),
+      minPeriod: minutes(5),
+      maxTotal: litres(3),
+      clockChecked: true,
+    }
+    expectInputError(() => planRecovery({ ...outage, maxPerShot: litres(120) }), 'maxPerShot')
+  })
+  it('is given in parts by a plan', () => {
+    const wet = { ...bagDay, drainFraction: percent<DrainFraction>(85), maxRunTime: hours(2), maxPerDay: litres(500) }
+    const plan = planDay({
+      ...wet,
+      waterContent: waterContent(0.2),
+      maxPerShot: litres(300),
+      emitterFlow: litresPerHour(50),
+    })
+    expect(Math.max(...plan.shots.map(({ volume }) => volume))).toBe(bagDay.container.substrateVolume)
   })
 })

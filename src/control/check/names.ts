@@ -1,4 +1,4 @@
-import type { NamesOf } from '../../quantity/only-names.js'
+import type { NamesOf } from '../../quantity/one-of.js'
 import type { SafeLimits } from './input.js'
 import type { WateringRefusal } from './refusal.js'
 

@@ -4,6 +4,7 @@ import { INSTANT, VALVE_TIME } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration, Flow } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
+import { onlyNames } from '../../quantity/one-of.js'
 import { PUMP_FLOW, ZONE_FLOW } from '../domains.js'
 import { listOf } from '../list-of.js'
 import { firstFit, forgetBefore, idlePump, type PumpProfile, take } from './pump-profile.js'
@@ -70,7 +71,7 @@ interface Placed extends StaggeredShot {
  * shots.map((shot) => shot.delay) // => [0, 310]
  */
 export function staggerZones(shots: readonly ZoneShot[], pump: SharedPump): StaggeredShots {
-  requireObject(pump, 'pump')
+  onlyNames(pump, { maxFlow: 1, minRest: 1, lastEnd: 1, maxDelay: 1 }, 'pump')
   const max = numberIn(pump.maxFlow, PUMP_FLOW, 'maxFlow')
   const rest = numberIn(pump.minRest, VALVE_TIME, 'minRest')
   const profile = idlePump()

@@ -1,6 +1,6 @@
 import type { ContainerFlow } from '../../flow/container-flow.js'
 import type { DayPlan } from './day-plan.js'
-import { beginning, finishPlan, shareFor } from './plan-engine.js'
+import { beginning, finishPlan, runToEnd, shareFor } from './plan-engine.js'
 import { checkPlanRequest } from './plan-limits.js'
 import type { DayPlanRequest } from './plan-request.js'
 
@@ -47,5 +47,6 @@ export function planDay<State>(request: DayPlanRequest, flow?: ContainerFlow<Sta
 export function planDay(request: DayPlanRequest, flow?: ContainerFlow<unknown>): DayPlan {
   const planning = checkPlanRequest(request, flow)
   const from = beginning(planning)
-  return finishPlan(planning, from, shareFor(planning, from))
+  const share = shareFor(planning, from)
+  return finishPlan(planning, runToEnd(planning, from, share), share)
 }

@@ -36,20 +36,26 @@ export function heldAt<State>(
   }
 }
 
-/** Runs a plan to its end with a given share of drain of the single shots, and says what it misses. */
-export function finishPlan<State>(
+/** Runs a plan to its end with a given share of drain of the single shots. */
+export function runToEnd<State>(
   planning: Planning<State>,
   from: PlanProgress<State>,
   share: number,
-  before?: Pick<PlanRun<State>, 'shots' | 'waterContent' | 'drain'>,
+  until = planning.demand.length,
+): PlanRun<State> {
+  return runPlan(planning, from, until, byTrigger(planning, share))
+}
+
+/** The plan that a run to the end makes, with the shots of the whole day, and what it misses. */
+export function finishPlan<State>(
+  planning: Planning<State>,
+  run: PlanRun<State>,
+  share: number,
+  shots = run.shots,
 ): DayPlan {
-  const run = runPlan(planning, from, planning.demand.length, byTrigger(planning, share))
-  if (before !== undefined)
-    for (const series of ['waterContent', 'drain'] as const) run[series].set(before[series].subarray(0, from.steps))
   const { end } = run
-  const shots = [...(before?.shots ?? []), ...run.shots]
   const drained = drainInAll(planning, end)
-  const night = nightOf(planning, run, shots.at(-1)?.time)
+  const night = nightOf(planning, run, shots.at(-1)?.time ?? planning.start)
   const plan = {
     shots,
     time: Array.from(run.drain, (_, i) => planning.start + (i + 1) * planning.step),
@@ -71,10 +77,9 @@ export function shareFor<State>(planning: Planning<State>, from: PlanProgress<St
   const { drainFraction: wanted } = planning
   if (planning.blocked || planning.fullPoint < planning.containerCapacity) return Math.min(wanted, MAX_SHARE)
   // Until the first step that may water all shares give the same day.
-  const steps = planning.demand.length
-  const dawn = runPlan(planning, from, Math.min(steps, planning.firstStep), byTrigger(planning, 0)).end
+  const dawn = runToEnd(planning, from, 0, Math.min(planning.demand.length, planning.firstStep)).end
   const dayShare = (share: number) => {
-    const { end } = runPlan(planning, dawn, steps, byTrigger(planning, share))
+    const { end } = runToEnd(planning, dawn, share)
     return shareOf(end, drainInAll(planning, end))
   }
   let low = 0

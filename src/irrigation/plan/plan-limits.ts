@@ -13,6 +13,7 @@ import {
 import { InputError } from '../../quantity/errors.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
 import { inOrder } from '../../quantity/in-order.js'
+import { onlyNames } from '../../quantity/one-of.js'
 import { EMITTER_FLOW, PLAN_STEP, SHOT, WATER_CONTENT_CHANGE } from '../domains.js'
 import { doubtsOf } from './plan-doubts.js'
 import type { DayPlanRequest } from './plan-request.js'
@@ -51,7 +52,7 @@ const ORDER = [
 
 /** Checks a request and works out what stays the same through the plan. */
 export function checkPlanRequest(request: DayPlanRequest, flow?: ContainerFlow<unknown>): Planning<unknown> {
-  requireObject(request, 'request')
+  onlyNames(request, { ...PLAN_DOMAINS, demand: 1, container: 1, trigger: 1 }, 'request')
   requireObject(request.container, 'container')
   const model = flow ?? (waterStore(request.container) as ContainerFlow<unknown>)
   const allDemand = checkNumbers(request)
@@ -71,7 +72,7 @@ export function checkPlanRequest(request: DayPlanRequest, flow?: ContainerFlow<u
     ...all,
     flow: model,
     minVolume,
-    maxVolume: Math.min(volumeIn(request.maxRunTime), maxPerShot),
+    maxVolume: Math.min(volumeIn(request.maxRunTime), maxPerShot, all.substrateVolume),
     firstStep: Math.max(0, stepAt(request, request.firstShot)),
     allowedStep,
     lastStep: lastStep(all, allowedStep, nightEnd),
@@ -85,11 +86,9 @@ export function checkPlanRequest(request: DayPlanRequest, flow?: ContainerFlow<u
 /** Refuses numbers without meaning, by name, and gives the demand of all steps together. */
 function checkNumbers(request: DayPlanRequest): number {
   let name: keyof typeof PLAN_DOMAINS
-  for (name in PLAN_DOMAINS) {
-    const value = request[name]
-    const optional = name === 'overnightDryDown' || name === 'maxPerShot'
-    if (value !== undefined || !optional) numberIn(value as number, PLAN_DOMAINS[name], name)
-  }
+  for (name in PLAN_DOMAINS)
+    if (request[name] !== undefined || (name !== 'overnightDryDown' && name !== 'maxPerShot'))
+      numberIn(request[name]!, PLAN_DOMAINS[name], name)
   const { demand } = request
   if (typeof demand !== 'object' || !(demand?.length > 0))
     throw new InputError('demand', 'has no step', 'give each step')

@@ -11,12 +11,12 @@ export interface Night {
 }
 
 /** Follows the container from the last shot, or from the beginning without one, until the first shot of the next day. */
-export function nightOf<State>(planning: Planning<State>, run: PlanRun<State>, last: number | undefined): Night {
+export function nightOf<State>(planning: Planning<State>, run: PlanRun<State>, last: number): Night {
   const { flow, nightEnd, step: duration } = planning
   const { waterContent } = run
   const within = Math.min(waterContent.length, nightEnd)
   let end = waterContent[within - 1]!
-  const from = last === undefined ? 0 : Math.min(stepOf(planning, last), within - 1)
+  const from = Math.min(stepOf(planning, last), within - 1)
   let peak = maxOf(waterContent.subarray(from, within))
   let { state } = run.end
   for (let i = waterContent.length; i < nightEnd; i++) {

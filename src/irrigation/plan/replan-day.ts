@@ -2,9 +2,10 @@ import type { ContainerFlow } from '../../flow/container-flow.js'
 import { DRAIN_FRACTION, INSTANT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
+import { onlyNames } from '../../quantity/one-of.js'
 import type { DayPlan } from './day-plan.js'
 import { type DaySoFar, givenOf } from './day-so-far.js'
-import { finishPlan, shareFor } from './plan-engine.js'
+import { finishPlan, runToEnd, shareFor } from './plan-engine.js'
 import { checkPlanRequest } from './plan-limits.js'
 import { pastOf } from './plan-past.js'
 import type { DayPlanRequest } from './plan-request.js'
@@ -58,15 +59,20 @@ export function replanDay(
 ): DayPlan {
   requireObject(request, 'request')
   requireObject(plan, 'plan')
-  requireObject(soFar, 'soFar')
+  onlyNames(soFar, { now: 1, given: 1, waterContent: 1 }, 'soFar')
   const planning = checkPlanRequest(request, flow)
   const now = momentOf(request, plan, soFar)
   const past = pastOf(planning, givenOf(request, soFar.given, now), now, soFar.waterContent)
   const { planning: believed } = past
-  const asPlanned = finishPlan(believed, past.end, plan.shotDrainFraction, past)
+  const rest = (share: number) => {
+    const run = runToEnd(believed, past.end, share)
+    for (const series of ['waterContent', 'drain'] as const) run[series].set(past[series].subarray(0, past.end.steps))
+    return finishPlan(believed, run, share, [...past.shots, ...run.shots])
+  }
+  const asPlanned = rest(plan.shotDrainFraction)
   // A new search would only move the last digits of an undisturbed plan.
   if (Math.abs(asPlanned.drainFraction - plan.drainFraction) < 1e-9) return asPlanned
-  return finishPlan(believed, past.end, shareFor(believed, past.end), past)
+  return rest(shareFor(believed, past.end))
 }
 
 /** The moment from which to plan anew. */

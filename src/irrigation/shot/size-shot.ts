@@ -5,7 +5,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import type { Duration, Flow, Volume, WaterContentChange } from '../../quantity/generated/kinds.js'
 import { requireEnd } from '../../quantity/guard.js'
-import { EMITTER_FLOW, WATER_CONTENT_CHANGE } from '../domains.js'
+import { WATER_CONTENT_CHANGE as CHANGE, EMITTER_FLOW } from '../domains.js'
 import type { EmitterLine, HowSerious, ShotWish, ValveLimits, WaterPerEmitter } from '../terms.js'
 
 /**
@@ -78,7 +78,7 @@ export interface SizedShot extends WaterPerEmitter, Advice {
  */
 export function sizeShot(input: SizeShotInput): SizedShot {
   const substrate = look(input?.substrateVolume, SUBSTRATE, 'substrateVolume')
-  const rise = look(input.rise, WATER_CONTENT_CHANGE, 'rise')
+  const rise = look(input.rise, CHANGE, 'rise')
   const stays = 1 - look(input.drainFraction, DRAIN_FRACTION, 'drainFraction')
   const wanted = (rise * substrate) / stays
   const emitters = look(input.emitters, EMITTERS, 'emitters')
@@ -100,13 +100,7 @@ export function sizeShot(input: SizeShotInput): SizedShot {
   tell(findings, needed - time, 'max-run-time')
   tell(findings, time - needed, 'min-run-time')
   const bound = findings[0]
-  tell(
-    findings,
-    rise - look(input.maxRise ?? 0.1, WATER_CONTENT_CHANGE, 'maxRise'),
-    'max-rise',
-    'danger',
-    WATER_CONTENT_CHANGE,
-  )
+  tell(findings, rise - look(input.maxRise ?? 0.1, CHANGE, 'maxRise'), 'max-rise', 'danger', CHANGE)
   tell(findings, time && fill - time / 10, 'line-fill', 'note')
   tell(findings, zone - look(input.pumpFlow ?? zone, EMITTER_FLOW, 'pumpFlow'), 'pump-flow', 'danger', EMITTER_FLOW)
   return {

@@ -1,6 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/kinds.js'
 import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import { type NamesOf, onlyNames } from '../../quantity/one-of.js'
 import { FAULT_END, FAULT_PROBE, FAULT_SIZE, FAULT_START } from '../domains.js'
 import type { FaultRow } from './fault-row.js'
 import { type FaultName, faultNames, faultRow } from './fault-table.js'
@@ -19,6 +20,8 @@ export interface RehearsalFault {
   readonly place?: number
 }
 
+const NAMES: NamesOf<RehearsalFault> = { fault: 1, from: 1, until: 1, size: 1, place: 1 }
+
 /** A fault that was found to make sense. */
 export interface CheckedFault {
   readonly name: FaultName
@@ -30,6 +33,7 @@ export interface CheckedFault {
 }
 
 export function checkedFault(fault: RehearsalFault, probes: number): CheckedFault {
+  onlyNames(fault, NAMES, 'fault')
   const row = faultRow(fault.fault)
   if (row === undefined)
     throw new InputError('fault', `there is no "${fault.fault}"`, `take one of: ${faultNames().join(', ')}`)

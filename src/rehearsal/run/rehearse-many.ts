@@ -1,6 +1,7 @@
 import { SEED } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import { requireObject, requireRows, wholeNumberIn } from '../../quantity/guard.js'
+import { requireRows, wholeNumberIn } from '../../quantity/guard.js'
+import { type NamesOf, onlyNames } from '../../quantity/one-of.js'
 import type { RehearsedController } from '../controllers/rehearsed-controller.js'
 import { DAYS, SEEDS } from '../domains.js'
 import { drawFaults } from '../faults/draw-faults.js'
@@ -26,6 +27,16 @@ export interface ManyRehearsals<State, Input, Output> extends CalledEvery {
   readonly days: number
 }
 
+const NAMES: NamesOf<ManyRehearsals<unknown, unknown, unknown>> = {
+  controllerFor: 1,
+  scenarios: 1,
+  faults: 1,
+  seeds: 1,
+  firstSeed: 1,
+  days: 1,
+  pollEvery: 1,
+}
+
 /**
  * Rehearses a controller over faults, scenarios and seeds, and sums up: one row for each entry of faults.
  *
@@ -41,7 +52,7 @@ export interface ManyRehearsals<State, Input, Output> extends CalledEvery {
  * rows.every((row) => row.worstDayShare <= 1.05) // => true
  */
 export function rehearseMany<State, Input, Output>(many: ManyRehearsals<State, Input, Output>): RehearsalSummary[] {
-  requireObject(many, 'many')
+  onlyNames(many, NAMES, 'many')
   const seeds = wholeNumberIn(many.seeds, SEEDS, 'seeds')
   const first = wholeNumberIn(many.firstSeed ?? 0, SEED, 'firstSeed')
   const days = wholeNumberIn(many.days, DAYS, 'days')

@@ -6,6 +6,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { Duration, Volume, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import { notAbove } from '../../quantity/not-above.js'
+import { type NamesOf, onlyNames } from '../../quantity/one-of.js'
 import { LEVEL } from '../domains.js'
 
 /** What a rehearsal is judged by: limits that must hold whatever happens, and levels at which plants suffer. */
@@ -28,6 +29,17 @@ export interface RehearsalLimits {
   readonly maxReadingAge?: Duration
 }
 
+const NAMES: NamesOf<RehearsalLimits> = {
+  maxPerDay: 1,
+  maxRunTime: 1,
+  allowedHours: 1,
+  stressBelow: 1,
+  fullAbove: 1,
+  minBelievable: 1,
+  maxBelievable: 1,
+  maxReadingAge: 1,
+}
+
 /** What is believed where a rehearsal does not say: what no common medium holds is not. Unit: m³/m³. */
 export const MIN_BELIEVABLE = 0.05 as WaterContent
 export const MAX_BELIEVABLE = 0.98 as WaterContent
@@ -40,6 +52,7 @@ export type CheckedLimits = { readonly [K in Exclude<keyof RehearsalLimits, 'all
 }
 
 export function checkedLimits(limits: RehearsalLimits): CheckedLimits {
+  onlyNames(limits, NAMES, 'limits')
   const { allowedHours = WHOLE_DAY, maxReadingAge = 3600 as Duration } = limits
   const stressBelow = numberIn(limits.stressBelow, LEVEL, 'stressBelow')
   const fullAbove = numberIn(limits.fullAbove, LEVEL, 'fullAbove')

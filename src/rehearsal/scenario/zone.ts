@@ -11,6 +11,7 @@ import type {
   WaterContentChange,
 } from '../../quantity/generated/kinds.js'
 import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import { type NamesOf, onlyNames } from '../../quantity/one-of.js'
 
 import {
   CONTAINER_FLOW,
@@ -74,6 +75,28 @@ export interface RehearsalZone {
   readonly has: ZoneGauges
 }
 
+const NAMES: NamesOf<RehearsalZone> = {
+  medium: 1,
+  containers: 1,
+  probes: 1,
+  waterContent: 1,
+  flow: 1,
+  lineFill: 1,
+  dailyUse: 1,
+  evenShare: 1,
+  sunrise: 1,
+  sunset: 1,
+  probeLag: 1,
+  probeNoise: 1,
+  probeOffset: 1,
+  placeSpread: 1,
+  dripperSpread: 1,
+  weatherSpread: 1,
+  readingStep: 1,
+  feedEC: 1,
+  has: 1,
+}
+
 /** What a zone has besides probes and a valve. */
 export interface ZoneGauges {
   /** A meter that counts water and shows flow. */
@@ -86,10 +109,14 @@ export interface ZoneGauges {
   readonly mainValve: boolean
 }
 
+const GAUGES: NamesOf<ZoneGauges> = { flowMeter: 1, drainGauge: 1, valveContact: 1, mainValve: 1 }
+
 /** Beside more than this a shot is within rounding. Unit: L. */
 const MAX_VOLUME = 1e12
 
 export function checkedZone(zone: RehearsalZone): RehearsalZone {
+  onlyNames(zone, NAMES, 'zone')
+  onlyNames(zone.has, GAUGES, 'zone.has')
   wholeNumberIn(zone.containers, CONTAINERS, 'containers')
   wholeNumberIn(zone.probes, PROBES, 'probes')
   if (zone.probes > zone.containers)

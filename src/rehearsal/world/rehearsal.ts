@@ -1,10 +1,12 @@
 import type { Instant } from '../../quantity/calendar.js'
 import { INSTANT, SEED } from '../../quantity/domains.js'
 import { numberIn, requireObject, requireRows, wholeNumberIn } from '../../quantity/guard.js'
+import { type NamesOf, onlyNames } from '../../quantity/one-of.js'
 import type { RehearsedController } from '../controllers/rehearsed-controller.js'
 import { DAYS, POLL_EVERY } from '../domains.js'
 import { type CheckedFault, checkedFault, type RehearsalFault } from '../faults/fault.js'
 import { type CheckedLimits, checkedLimits, type RehearsalLimits } from '../scenario/rehearsal-limits.js'
+import type { RehearsalScenario } from '../scenario/rehearsal-scenario.js'
 import { checkedZone, type RehearsalZone } from '../scenario/zone.js'
 import type { CalledEvery } from '../terms.js'
 
@@ -28,6 +30,23 @@ export interface Rehearsal<State, Input, Output> extends CalledEvery {
   readonly keepCourse?: boolean
 }
 
+/** Those of a scenario as well: a rehearsal may be spread from one. */
+const NAMES: NamesOf<Rehearsal<unknown, unknown, unknown> & RehearsalScenario> = {
+  controller: 1,
+  zone: 1,
+  limits: 1,
+  days: 1,
+  seed: 1,
+  faults: 1,
+  start: 1,
+  keepCourse: 1,
+  lower: 1,
+  upper: 1,
+  shot: 1,
+  usualPerDay: 1,
+  pollEvery: 1,
+}
+
 /** A rehearsal that was found to make sense. */
 export interface CheckedRehearsal {
   readonly zone: RehearsalZone
@@ -45,6 +64,7 @@ export interface CheckedRehearsal {
 const DEFAULT_START = 1779148800
 
 export function checkedRehearsal<State, Input, Output>(rehearsal: Rehearsal<State, Input, Output>): CheckedRehearsal {
+  onlyNames(rehearsal as typeof rehearsal & RehearsalScenario, NAMES, 'rehearsal')
   for (const part of ['zone', 'limits', 'controller'] as const) requireObject(rehearsal[part], part)
   requireObject(rehearsal.zone.has, 'zone.has')
   requireObject(rehearsal.controller.reducer, 'controller.reducer')

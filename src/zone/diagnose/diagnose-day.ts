@@ -3,7 +3,8 @@ import type { WatchZoneSettings } from '../../control/diagnosis/state/settings.j
 import { applyCalibrationToSeries } from '../../probe/apply-to-series.js'
 import { maxOf } from '../../quantity/extremes.js'
 import type { Duration, Flow, WaterContent } from '../../quantity/generated/kinds.js'
-import { requireObject, wholeNumberIn } from '../../quantity/guard.js'
+import { wholeNumberIn } from '../../quantity/guard.js'
+import { type NamesOf, onlyNames } from '../../quantity/one-of.js'
 import { checkZone } from '../checked-zone.js'
 import type { OfZoneDay } from '../day/terms.js'
 import type { ZoneDay } from '../day/zone-day.js'
@@ -27,6 +28,8 @@ export interface DiagnoseDayInput extends OfZoneDay {
   /** Days before it from which the diagnosis learns what is usual; seven by default. Unit: 1. Range: integers [0, 60]. */
   readonly daysBefore?: number
 }
+
+const NAMES: NamesOf<DiagnoseDayInput> = { record: 1, daysBefore: 1, day: 1, zone: 1 }
 
 /**
  * Tells what may be wrong in a zone at the end of a reviewed day, the likeliest first, with evidence and the check to do by hand: `watchZone`
@@ -64,7 +67,7 @@ export interface DiagnoseDayInput extends OfZoneDay {
  * found.known && found.value.diagnosis.causes.map(({ code }) => code) // => ['probe-frozen']
  */
 export function diagnoseDay(input: DiagnoseDayInput): Known<DayDiagnosis> {
-  requireObject(input, 'input')
+  onlyNames(input, NAMES, 'input')
   const zone = checkZone(input.zone)
   const day = checkDay(zone, input.day)
   const before = wholeNumberIn(input.daysBefore ?? 7, DAYS_BEFORE, 'daysBefore')

@@ -5,7 +5,7 @@ import type { PlanFinding } from '../../irrigation/plan/plan-finding.js'
 import { attempt } from '../../quantity/attempt.js'
 import type { Instant } from '../../quantity/calendar.js'
 import type { Duration, Share, Volume, WaterContent } from '../../quantity/generated/kinds.js'
-import { requireObject } from '../../quantity/guard.js'
+import { type NamesOf, onlyNames } from '../../quantity/one-of.js'
 import { checkZone } from '../checked-zone.js'
 import { type DayDifference, differencesOf } from '../day/day-differences.js'
 import type { OfZoneDay } from '../day/terms.js'
@@ -44,6 +44,8 @@ export interface ProposedDay extends ExpectedUse {
 
 /** A reviewed day, from which the next is proposed, or the rest of it while it is under way. */
 export interface ProposeDayInput extends OfZoneDay {}
+
+const NAMES: NamesOf<ProposeDayInput> = { day: 1, zone: 1 }
 
 /** Share of the use that light does not drive. */
 const EVEN_SHARE = 0.15 as Share
@@ -90,7 +92,7 @@ const DRAIN_LAG = 900 as Duration
  * proposal.known && proposal.value.expectedUse // => 2.03
  */
 export function proposeDay(input: ProposeDayInput): Known<ProposedDay> {
-  requireObject(input, 'input')
+  onlyNames(input, NAMES, 'input')
   const zone = checkZone(input.zone)
   const day = checkDay(zone, input.day)
   if (!day.level.known) return day.level

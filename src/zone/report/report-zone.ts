@@ -1,6 +1,6 @@
 import { explainIrrigationFinding } from '../../irrigation/explain-irrigation-finding.js'
-import { requireObject } from '../../quantity/guard.js'
 import { asLitres, asPercent, asPoints } from '../../quantity/in-words.js'
+import { type NamesOf, onlyNames } from '../../quantity/one-of.js'
 import { checkZone } from '../checked-zone.js'
 import type { OfZoneDay } from '../day/terms.js'
 import type { ProbeDay, ZoneDay } from '../day/zone-day.js'
@@ -30,6 +30,8 @@ export interface ReportZoneInput extends OfZoneDay {
   /** What may be wrong, made by `diagnoseDay`; left out, the report does not speak of it. */
   readonly diagnosis?: Known<DayDiagnosis>
 }
+
+const NAMES: NamesOf<ReportZoneInput> = { proposal: 1, diagnosis: 1, day: 1, zone: 1 }
 
 /**
  * A day of a zone and the proposal for the next as sentences for a grower: the numbers of the review with their units, every finding, and
@@ -61,7 +63,7 @@ export interface ReportZoneInput extends OfZoneDay {
  * sections[1]?.lines[1] // => 'A (left out): water content from 54.9 % to 55.0 %; 0 shots seen.'
  */
 export function reportZone(input: ReportZoneInput): ReportSection[] {
-  requireObject(input, 'input')
+  onlyNames(input, NAMES, 'input')
   const zone = checkZone(input.zone)
   const day = checkDay(zone, input.day)
   const proposal = checkProposal(input.proposal)

@@ -1,5 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
-import { requireObject } from '../../quantity/guard.js'
+import { type NamesOf, onlyNames } from '../../quantity/one-of.js'
 import { checkZone } from '../checked-zone.js'
 import type { OfZone } from '../day/terms.js'
 import type { ZoneDay } from '../day/zone-day.js'
@@ -20,6 +20,8 @@ export interface ReviewZoneInput extends OfZone {
   /** The last local date that is reviewed, as `2026-05-19`; the last of the record by default. */
   readonly until?: string
 }
+
+const NAMES: NamesOf<ReviewZoneInput> = { record: 1, memory: 1, until: 1, zone: 1 }
 
 /** The days of a record, and what was learned from them. */
 export interface ZoneReview {
@@ -68,7 +70,7 @@ export interface ZoneReview {
  * review.days[1]?.probes[0]?.night // => { known: true, value: { from: 88800, to: 100500, fall: 0.0154 } }
  */
 export function reviewZone(input: ReviewZoneInput): ZoneReview {
-  requireObject(input, 'input')
+  onlyNames(input, NAMES, 'input')
   const zone = checkZone(input.zone)
   const { clock } = zone.place
   const last = input.until === undefined ? undefined : dayOfDate(zone, input.until)
@@ -96,6 +98,8 @@ export interface ReviewDayInput extends OfZone {
   /** What was learned before, made by an earlier review. */
   readonly memory?: ZoneMemory
 }
+
+const DAY_NAMES: NamesOf<ReviewDayInput> = { record: 1, date: 1, memory: 1, zone: 1 }
 
 /**
  * Reviews one local day of a zone, as `reviewZone` does. What earlier days would have taught must be passed in.
@@ -125,7 +129,7 @@ export interface ReviewDayInput extends OfZone {
  * reviewDay({ zone, record, date: '1970-01-01' }).day // => { readings: 3, level: { known: false } }
  */
 export function reviewDay(input: ReviewDayInput): { readonly day: ZoneDay; readonly memory: ZoneMemory } {
-  requireObject(input, 'input')
+  onlyNames(input, DAY_NAMES, 'input')
   const zone = checkZone(input.zone)
   const day = dayOfDate(zone, input.date)
   const memory = input.memory === undefined ? noMemory() : restoredMemory(zone, input.memory)

@@ -1,7 +1,8 @@
 import { SUBSTRATE_VOLUME, WATER_CONTENT } from '../../../quantity/domains.js'
 import { InputError } from '../../../quantity/errors.js'
 import type { Duration, Flow, Volume, WaterContent } from '../../../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../../../quantity/guard.js'
+import { numberIn } from '../../../quantity/guard.js'
+import { type NamesOf, onlyNames } from '../../../quantity/one-of.js'
 import { HOUR_OF_DAY, RESPONSE_TIME, VALVE_FLOW, WATCHED_READING_AGE } from '../../domains.js'
 import type { DarkHours, Watched } from '../watch/watched.js'
 import { type Memo, newMemo } from './memo.js'
@@ -28,13 +29,25 @@ export interface WatchZoneSettings {
   readonly darkHours?: DarkHours
 }
 
+const NAMES: NamesOf<WatchZoneSettings> = {
+  probes: 1,
+  substrateVolume: 1,
+  flow: 1,
+  minBelievable: 1,
+  maxBelievable: 1,
+  fullPoint: 1,
+  responseTime: 1,
+  maxReadingAge: 1,
+  darkHours: 1,
+}
+
 /** Settings that make sense, with what was worked out of them so far. */
 export interface RememberedZone extends Watched {
   readonly memo: Memo
 }
 
 export function checkedWatch(settings: WatchZoneSettings): RememberedZone {
-  requireObject(settings, 'settings')
+  onlyNames(settings, NAMES, 'settings')
   const content = (name: 'minBelievable' | 'maxBelievable' | 'fullPoint') =>
     numberIn(settings[name], WATER_CONTENT, name)
   const names = checkedNames(settings.probes)
@@ -84,7 +97,7 @@ function checkedWater({ substrateVolume, flow: given }: WatchZoneSettings): Pick
 }
 
 function darkHours(hours: DarkHours): DarkHours {
-  requireObject(hours, 'darkHours')
+  onlyNames(hours, { from: 1, until: 1 }, 'darkHours')
   const { from, until } = hours
   const hour = HOUR_OF_DAY
   return { from: numberIn(from, hour, 'darkHours.from'), until: numberIn(until, hour, 'darkHours.until') }

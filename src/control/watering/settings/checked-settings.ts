@@ -1,7 +1,7 @@
 import { BELIEVABLE, DRAIN_FRACTION, MAX_RUN_TIME, SUBSTRATE_VOLUME } from '../../../quantity/domains.js'
 import { InputError } from '../../../quantity/errors.js'
 import { numberIn, requireRows, wholeNumberIn } from '../../../quantity/guard.js'
-import { oneOf } from '../../../quantity/one-of.js'
+import { oneOf, onlyNames } from '../../../quantity/one-of.js'
 import { LOCAL_ADVANCE } from '../../../record/domains.js'
 import { checkedBand } from '../../dead-band.js'
 import {
@@ -19,6 +19,7 @@ import {
 import { fingerprintOf } from './fingerprint.js'
 import { allowedSeconds, checkedHours, type Hours } from './hours.js'
 import type { WateringSettings } from './settings.js'
+import { PROBE_SETTINGS } from './settings-names.js'
 
 /** The settings as plain numbers, once they were found to make sense. */
 export interface Limits {
@@ -75,7 +76,6 @@ export function checkedSettings(settings: WateringSettings): Limits {
     upper,
     min,
     max,
-    substrate: numberIn(settings.substrateVolume, SUBSTRATE_VOLUME, 'substrateVolume'),
     ...volumes,
     use: volumes.usual / allowed,
     rest: numberIn(settings.minRest, PAUSE, 'minRest'),
@@ -122,6 +122,7 @@ function checkedName(name: unknown): string {
 }
 
 function checkedVolumes(settings: WateringSettings, hours: readonly Hours[]) {
+  const substrate = numberIn(settings.substrateVolume, SUBSTRATE_VOLUME, 'substrateVolume')
   const litresPerSecond = numberIn(settings.flow, VALVE_FLOW, 'flow') / 3600
   const shot = numberIn(settings.shot, WATER, 'shot')
   const run = shot / litresPerSecond
@@ -134,6 +135,8 @@ function checkedVolumes(settings: WateringSettings, hours: readonly Hours[]) {
       `takes ${Math.round(run)} s at this flow, longer than the longest run time of ${maxRun} s`,
       'make the shot smaller or the run time longer',
     )
+  if (shot > substrate)
+    throw new InputError('shot', `of ${shot} L is larger than the medium, ${substrate} L`, 'give litres')
   if (usual > perDay)
     throw new InputError('usualPerDay', 'is larger than the most for a day', 'raise the limit knowingly')
   const backUp = numberIn(settings.backUpPerDay ?? Math.min(perDay, 1.35 * usual), WATER, 'backUpPerDay')
@@ -143,7 +146,7 @@ function checkedVolumes(settings: WateringSettings, hours: readonly Hours[]) {
   if (shot > usual) throw new InputError('shot', 'is larger than what is used on a usual day', 'make it smaller')
   if (!hours.some(({ from, to }) => to - from >= run))
     throw new InputError('allowedHours', `have no room for a shot of ${Math.round(run)} s`, 'give longer hours')
-  return { litresPerSecond, shot, run, maxRun, perDay, usual, backUp }
+  return { substrate, litresPerSecond, shot, run, maxRun, perDay, usual, backUp }
 }
 
 function checkedProbes(probes: WateringSettings['probes']) {
@@ -152,7 +155,9 @@ function checkedProbes(probes: WateringSettings['probes']) {
     throw new InputError('probes', 'are none or more than eight', 'give one to eight probes with their names')
   requireRows(probes, 'probes')
   const names = new Set<string>()
-  return probes.map(({ name, offset }) => {
+  return probes.map((probe, i) => {
+    onlyNames(probe, PROBE_SETTINGS, `probes[${i}]`)
+    const { name, offset } = probe
     if (typeof name !== 'string' || names.has(name))
       throw new InputError(
         'probes',

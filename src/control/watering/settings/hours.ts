@@ -1,7 +1,9 @@
 import { InputError } from '../../../quantity/errors.js'
-import { numberIn, requireRows } from '../../../quantity/guard.js'
+import { numberIn } from '../../../quantity/guard.js'
+import { onlyNames } from '../../../quantity/one-of.js'
 import { TIME_OF_DAY } from '../../domains.js'
 import type { AllowedHours } from './settings.js'
+import { ALLOWED_HOURS } from './settings-names.js'
 
 const DAY = 86400
 
@@ -22,8 +24,8 @@ export function checkedHours(hours: readonly AllowedHours[]): Hours[] {
       'are missing',
       'give one to 24 of { from, to }; from 0 to 86400 is the whole day',
     )
-  requireRows(hours, 'allowedHours')
-  return hours.map((entry) => {
+  return hours.map((entry, i) => {
+    onlyNames(entry, ALLOWED_HOURS, `allowedHours[${i}]`)
     const from = numberIn(entry.from, TIME_OF_DAY, 'from')
     const to = numberIn(entry.to, TIME_OF_DAY, 'to')
     if (from === to) throw new InputError('allowedHours', 'begin when they end', 'give the whole day as 0 to 86400')
