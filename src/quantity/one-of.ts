@@ -1,18 +1,11 @@
 import { InputError } from './errors.js'
 import { requireObject } from './guard.js'
 
-/** The word, if it is one of an option's words: a misspelt option must not choose another behaviour in silence. The nearest are told first. */
+/** The word, if it is one of an option's words: a misspelt option must not choose another behaviour in silence. */
 export function oneOf<const W extends string>(value: W, words: readonly W[], argument: string): W {
   if (words.includes(value)) return value
   const typed = typeof value === 'string' ? `'${value}'` : `a ${typeof value}`
-  // Pairs of letters that a word shares with what was typed, for each of its own.
-  const near = (word: string) =>
-    [...typed].filter((letter, i) => word.includes(letter + typed[i + 1])).length / word.length
-  throw new InputError(
-    argument,
-    `${typed} is unknown`,
-    `give one of ${[...words].sort((a, b) => near(b) - near(a)).join(', ')}`,
-  )
+  throw new InputError(argument, `${typed} is unknown`, `give one of ${words.join(', ')}`)
 }
 
 /** Every name that an object of settings may have; the compiler misses one that is left out. */
@@ -24,6 +17,16 @@ export type NamesOf<T> = { readonly [Name in keyof T]-?: unknown }
  */
 export function onlyNames<T>(settings: T, names: NamesOf<T>, argument: string): void {
   requireObject(settings, argument)
+  // Pairs of letters that a name shares with what was typed, for each of its own: the nearest is told first.
+  const near = (name: string, typed: string) =>
+    [...typed].filter((letter, i) => name.includes(letter + typed[i + 1])).length / name.length
+  const words = Object.keys(names)
   // What is inherited is read as well.
-  for (const name in settings) oneOf(name as string, Object.keys(names), argument)
+  for (const name in settings)
+    if (!words.includes(name))
+      oneOf<string>(
+        name,
+        words.sort((a, b) => near(b, name) - near(a, name)),
+        argument,
+      )
 }

@@ -29,12 +29,13 @@ import {
   MEDIUM_HEIGHT,
   MIN_BELIEVED,
 } from './domains.js'
-import { DESCRIBED_PROBE, ZONE, ZONE_LAMPS, ZONE_LIMITS } from './names.js'
+import { DESCRIBED_PROBE, ZONE_LAMPS, ZONE_LIMITS } from './names.js'
 import type { Zone } from './zone.js'
 
 /** Refuses a zone that cannot be: every number has its range, and they agree with each other. */
 export function checkZone(zone: Zone): Zone {
-  onlyNames(zone, ZONE, 'zone')
+  // A zone document carries its version, and whatever else somebody keeps with it.
+  requireObject(zone, 'zone')
   const { container, emitters, probes, lamps, place } = zone
   for (const part of ['container', 'emitters', 'place', 'probes'] as const) requireObject(zone[part], part)
   onlyNames(zone.limits, ZONE_LIMITS, 'limits')

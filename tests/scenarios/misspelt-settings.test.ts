@@ -92,7 +92,8 @@ describe('a setting whose name is misspelt', () => {
     expectInputError(() => planDay({ ...bagDay, ...JSON.parse('{"constructor": 1}') }), 'request')
   })
   it('is refused in the description of a zone by its part', () => {
-    expectInputError(() => proposeDay({ zone: { name: 'north', lamp: {} } } as never), 'zone')
+    const zone = { container: {}, emitters: {}, place: {}, probes: [], limits: { maxPerShots: 0.2 } }
+    expectInputError(() => proposeDay({ zone } as never), 'limits')
     expectInputError(() => proposeDay({ zones: {} } as never), 'input')
   })
 })

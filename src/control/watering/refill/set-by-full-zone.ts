@@ -52,12 +52,9 @@ export function setFull(
   // Who says nothing of this full zone drifts on as before.
   const told = views.map(({ seen }, i) => (rises[i] || seen === null || atFull[i] === null ? null : seen - atFull[i]!))
   const bias = told.map((error, i) => Math.max(-MAX_UP, Math.min(1, error ?? knownError(fill, i, clock.elapsed))))
-  const drift = fill.drift.map((before, i) => {
-    if (since < MIN_SINCE || told[i] === null) return before
-    const missed = bias[i]! - knownError(fill, i, clock.elapsed)
-    const more = Math.sign(missed) * Math.max(0, Math.abs(missed) - SCATTER)
-    return Math.max(0, Math.min(FASTEST, before + more / since))
-  })
+  const drift = fill.drift.map((before, i) =>
+    told[i] === null ? before : learntDrift(before, bias[i]! - knownError(fill, i, clock.elapsed), since),
+  )
   return {
     ...state,
     fill: {
@@ -77,6 +74,13 @@ export function setFull(
     },
     zone: zoneWhenFull(zone, views, atFull),
   }
+}
+
+/** A drift as a full zone corrects it, that found an error beyond what was known. */
+function learntDrift(before: number, found: number, since: number): number {
+  if (since < MIN_SINCE) return before
+  const more = Math.sign(found) * Math.max(0, Math.abs(found) - SCATTER)
+  return Math.max(0, Math.min(FASTEST, before + more / since))
 }
 
 /**
