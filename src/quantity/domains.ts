@@ -35,4 +35,4 @@ export const SUCTION: Domain = { quantity: 'suction', unit: 'cm', min: 0, max: I
 export const VALVE_TIME: Domain = { quantity: 'time', unit: 's', min: 0, max: 86400, ends: '[]', hint: 'give 0 or more' }
 export const WATER_CONTENT: Domain = { quantity: 'water content', unit: 'm³/m³', min: 0, max: 1, ends: '[]', hint: 'give water per volume of medium' }
 export const WATER_GIVEN: Domain = { quantity: 'water given', unit: 'L', min: 0, max: Infinity, ends: '[)', hint: 'give 0 or more, for one container' }
-export const WATER_USE: Domain = { quantity: 'water use', unit: 'L', min: 0, max: Infinity, ends: '[)', hint: 'give 0 or more' }
+export const WATER_USE: Domain = { quantity: 'water use', unit: 'L', min: 0, max: Infinity, ends: '[)', hint: 'give what plants take, 0 or more' }

@@ -46,7 +46,6 @@ const plan = planDay(bagDay)
 
 /** What takes settings, with some that are right. */
 const TAKES: readonly (readonly [string, (given: Settings) => unknown, Settings])[] = [
-  ['planDay', (given) => planDay(given as never), { ...bagDay }],
   ['replanDay', (given) => replanDay(bagDay, plan, given as never), { now: instant(midnight + 3600), given: [] }],
   [
     'staggerZones',
@@ -87,9 +86,9 @@ describe('a setting whose name is misspelt', () => {
     }
   })
   it('is refused where it is inherited, and under the name of a prototype', () => {
-    const inherited = Object.assign(Object.create({ maxPerShots: litres(1) }), bagDay)
-    expectInputError(() => planDay(inherited), 'request')
-    expectInputError(() => planDay({ ...bagDay, ...JSON.parse('{"constructor": 1}') }), 'request')
+    const inherited = Object.assign(Object.create({ maxPerDays: litres(1) }), settings)
+    expectInputError(() => controlWatering(inherited), 'settings')
+    expectInputError(() => controlWatering({ ...settings, ...JSON.parse('{"constructor": 1}') }), 'settings')
   })
   it('is refused in the description of a zone by its part', () => {
     const zone = { container: {}, emitters: {}, place: {}, probes: [], limits: { maxPerShots: 0.2 } }

@@ -13,7 +13,6 @@ import {
 import { InputError } from '../../quantity/errors.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
 import { inOrder } from '../../quantity/in-order.js'
-import { onlyNames } from '../../quantity/one-of.js'
 import { EMITTER_FLOW, PLAN_STEP, SHOT, WATER_CONTENT_CHANGE } from '../domains.js'
 import { doubtsOf } from './plan-doubts.js'
 import type { DayPlanRequest } from './plan-request.js'
@@ -52,7 +51,8 @@ const ORDER = [
 
 /** Checks a request and works out what stays the same through the plan. */
 export function checkPlanRequest(request: DayPlanRequest, flow?: ContainerFlow<unknown>): Planning<unknown> {
-  onlyNames(request, { ...PLAN_DOMAINS, demand: 1, container: 1, trigger: 1 }, 'request')
+  // A document of a request carries its version, and what else was kept with it.
+  requireObject(request, 'request')
   requireObject(request.container, 'container')
   const model = flow ?? (waterStore(request.container) as ContainerFlow<unknown>)
   const allDemand = checkNumbers(request)

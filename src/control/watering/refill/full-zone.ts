@@ -11,10 +11,10 @@ import { knownError } from './known-error.js'
  */
 const DRAINS = 0.1
 /**
- * A refill goes on until this share of the containers drains: those of the probes alone may be a sixth or more, and are full first where they get most. Where
- * all are alike it costs nothing; more of it keeps a zone over-wet on days of bright sun, when full containers drain less. Own judgement, no source.
+ * A refill goes on until this share of the containers drains: those of the probes alone may be a sixth, and are full first where they get most. More would
+ * keep a zone over-wet on days of bright sun, when full containers drain less. Own judgement, no source.
  */
-const FULL_FROM = 0.6
+const FULL_FROM = 0.33
 /** Light of a day, of which the brightest has half of pi times the mean. Own judgement, no source. Unit: s. */
 const DAYLIGHT = 43200
 /** Media with channels aside, no more of a shot runs past: common practice, no source. */
