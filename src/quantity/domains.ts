@@ -10,7 +10,7 @@ export const DRAINED: Domain = { quantity: 'drain', unit: 'L', min: 0, max: Infi
 export const DRAIN_FRACTION: Domain = { quantity: 'share', unit: '1', min: 0, max: 1, ends: '[)', hint: 'give less' }
 export const ELAPSED: Domain = { quantity: 'time', unit: 's', min: 0, max: Infinity, ends: '[)', hint: 'give the time since it began, zero or more' }
 /** Of one container, of a plant or of a valve. A mean of several containers, or an emitter that two plants share, is no whole number. */
-export const EMITTERS: Domain = { quantity: 'emitters', unit: '1', min: 0, max: 100000, ends: '(]', hint: 'give more' }
+export const EMITTERS: Domain = { quantity: 'emitters', unit: '1', min: 0, max: 100000, ends: '(]', hint: 'give emitters' }
 export const INSTANT: Domain = { quantity: 'instant', unit: 's', min: -62135596800, max: 253402300799, ends: '[]', hint: 'give seconds since 1970 in UTC, not milliseconds' }
 export const MASS_FRACTION: Domain = { quantity: 'mass fraction', unit: '1', min: 0, max: 1, ends: '[]', hint: 'give a share of the dry mass from 0 to 1; percent go through percent()' }
 export const MAX_RUN_TIME: Domain = { quantity: 'time', unit: 's', min: 0, max: 7200, ends: '(]', hint: 'give 2 h or less' }

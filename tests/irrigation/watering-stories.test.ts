@@ -1,6 +1,5 @@
 import {
   checkSaltBalance,
-  type DrainFraction,
   explainIrrigationFinding,
   fraction,
   instant,
@@ -117,13 +116,6 @@ describe('a shot that is sized', () => {
     expect(explainIrrigationFinding(found as NonNullable<typeof found>).message).toMatch(/decimal place/)
     const meant = { ...usual, rise: waterContentChange(0.3), maxRise: waterContentChange(0.35) }
     expect(sizeShot(meant).findings).toEqual([])
-  })
-  it('of 84 L into 11.25 L of medium is refused, and one that just fits is told', () => {
-    const much = { ...usual, rise: waterContentChange(0.75), drainFraction: percent<DrainFraction>(90) }
-    expectInputError(() => sizeShot(much), 'rise')
-    const fits = sizeShot({ ...usual, rise: waterContentChange(0.85), maxRunTime: minutes(120) })
-    expect(fits.volume).toBeCloseTo(11.25, 9)
-    expect(fits.findings[0]).toMatchObject({ code: 'max-rise', level: 'danger' })
   })
   it('does not open a valve for a day where nobody gave a longest run time', () => {
     const { runTime, boundBy } = sizeShot({ ...usual, substrateVolume: litres(300) })

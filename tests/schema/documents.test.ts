@@ -629,7 +629,7 @@ describe('JSON Schema refuses what the library refuses', () => {
     const read = (emitters: number) =>
       problemsOf(() => readDocument('emitters', { ...(WHOLE.emitters as object), emitters }))
     expect(readDocument('emitters', { ...(WHOLE.emitters as object), emitters: 2.5 }).emitters).toBe(2.5)
-    for (const wrong of [0, 100_001]) expect(read(wrong)).toMatchObject([{ path: 'emitters', hint: 'give more' }])
+    for (const wrong of [0, 100_001]) expect(read(wrong)).toMatchObject([{ path: 'emitters', hint: 'give emitters' }])
   })
   it('says of a zone what its checks say: range and remedy at the number itself', () => {
     const zone = WHOLE.zone as { container: object; limits: object }

@@ -5,7 +5,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import type { Duration, Flow, Volume, WaterContentChange } from '../../quantity/generated/kinds.js'
 import { requireEnd } from '../../quantity/guard.js'
-import { WATER_CONTENT_CHANGE as CHANGE, EMITTER_FLOW } from '../domains.js'
+import { EMITTER_FLOW, WATER_CONTENT_CHANGE } from '../domains.js'
 import type { EmitterLine, HowSerious, ShotWish, ValveLimits, WaterPerEmitter } from '../terms.js'
 
 /**
@@ -58,8 +58,7 @@ export interface SizedShot extends WaterPerEmitter, Advice {
  *
  * @equation `V = \frac{\Delta\theta \, V_s}{1 - f}, \quad t = \min\left(t_{max}, \max\left(t_{min}, \frac{V}{q \, n} + t_{fill}\right)\right)`
  * @returns The shot, what is expected of it, and findings.
- * @throws `DomainError` outside the ranges, `InputError` when the shortest run time is longer than the longest, and when the shot is larger than
- * the medium's whole volume.
+ * @throws `DomainError` outside the ranges, `InputError` when the shortest run time is longer than the longest.
  * @source definition: water balance of the container and of the valve
  * @example
  * const shot = sizeShot({
@@ -78,30 +77,30 @@ export interface SizedShot extends WaterPerEmitter, Advice {
  */
 export function sizeShot(input: SizeShotInput): SizedShot {
   const substrate = look(input?.substrateVolume, SUBSTRATE, 'substrateVolume')
-  const rise = look(input.rise, CHANGE, 'rise')
+  const rise = look(input.rise, WATER_CONTENT_CHANGE, 'rise')
   const stays = 1 - look(input.drainFraction, DRAIN_FRACTION, 'drainFraction')
   const wanted = (rise * substrate) / stays
+  const maxRise = look(input.maxRise ?? 0.1, WATER_CONTENT_CHANGE, 'maxRise')
   const emitters = look(input.emitters, EMITTERS, 'emitters')
   const emitterFlow = look(input.emitterFlow, EMITTER_FLOW, 'emitterFlow')
-  const zone = emitterFlow * look(input.emittersOnValve ?? emitters, EMITTERS, 'emittersOnValve')
-  const flow = (emitterFlow * emitters) / 3600
   const fill = look(input.lineFill ?? 0, VALVE_TIME, 'lineFill')
   const min = look(input.minRunTime ?? 0, VALVE_TIME, 'minRunTime')
   const max = look(input.maxRunTime ?? 3600, MAX_RUN_TIME, 'maxRunTime')
   if (min > max) throw new InputError('minRunTime', 'exceeds maxRunTime', 'give less')
+  const zone = emitterFlow * look(input.emittersOnValve ?? emitters, EMITTERS, 'emittersOnValve')
+  const flow = (emitterFlow * emitters) / 3600
   const needed = wanted && wanted / flow + fill
   const time = wanted && Math.min(max, Math.max(min, needed))
   const volume = Math.max(0, time - fill) * flow
   const kept = Math.min(wanted, volume) * stays
   // Near the ends of what numbers can be, time or volume has no end: refused as a flow that is none.
   look(zone + needed + volume, EMITTER_FLOW, 'emitterFlow')
-  if (wanted > substrate) throw new InputError('rise', 'exceeds substrate', 'give less')
   const findings: ShotFinding[] = []
-  tell(findings, needed - time, 'max-run-time')
-  tell(findings, time - needed, 'min-run-time')
+  tell(findings, needed - time, 'max-run-time', 'caution', VALVE_TIME)
+  tell(findings, time - needed, 'min-run-time', 'caution', VALVE_TIME)
   const bound = findings[0]
-  tell(findings, rise - look(input.maxRise ?? 0.1, CHANGE, 'maxRise'), 'max-rise', 'danger', CHANGE)
-  tell(findings, time && fill - time / 10, 'line-fill', 'note')
+  tell(findings, rise - maxRise, 'max-rise', 'danger', WATER_CONTENT_CHANGE)
+  tell(findings, time && fill - time / 10, 'line-fill', 'note', VALVE_TIME)
   tell(findings, zone - look(input.pumpFlow ?? zone, EMITTER_FLOW, 'pumpFlow'), 'pump-flow', 'danger', EMITTER_FLOW)
   return {
     volume: volume as Volume,
@@ -129,8 +128,8 @@ function tell(
   findings: ShotFinding[],
   value: number,
   code: ShotFinding['code'],
-  level: Finding['level'] = 'caution',
-  { unit }: Domain = VALVE_TIME,
+  level: Finding['level'],
+  { unit }: Domain,
 ): void {
   if (value > 0) findings.push({ code, level, value, unit: unit as ShotFinding['unit'] })
 }
