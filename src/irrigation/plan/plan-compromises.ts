@@ -61,8 +61,9 @@ function wideOf(
   unit: NonNullable<PlanFinding['unit']>,
   because?: PlanFinding['because'],
 ): PlanFinding[] {
+  if (Math.abs(reached - wanted) <= 0.01) return []
   const code = `${reached > wanted ? 'more' : 'less'}-${what}-than-wanted` as const
-  return Math.abs(reached - wanted) > 0.01 ? [missed(code, about, reached, wanted, unit, 'caution', because)] : []
+  return [missed(code, about, reached, wanted, unit, 'caution', because)]
 }
 
 function nightMissed<State>(planning: Planning<State>, shots: DayPlan['shots'], { peak, end }: Night): PlanFinding[] {
@@ -85,7 +86,6 @@ function nightMissed<State>(planning: Planning<State>, shots: DayPlan['shots'], 
 
 function notGiven<State>({ maxPerDay, minVolume }: Planning<State>, { end }: PlanRun<State>): PlanFinding[] {
   const left = maxPerDay - end.applied
-  return left < minVolume + DROP && left <= maxPerDay * 0.02
-    ? [missed('daily-limit-reached', 'maxPerDay', end.applied, maxPerDay, 'L')]
-    : []
+  if (left >= minVolume + DROP || left > maxPerDay * 0.02) return []
+  return [missed('daily-limit-reached', 'maxPerDay', end.applied, maxPerDay, 'L')]
 }

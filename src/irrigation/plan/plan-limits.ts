@@ -86,9 +86,11 @@ export function checkPlanRequest(request: DayPlanRequest, flow?: ContainerFlow<u
 /** Refuses numbers without meaning, by name, and gives the demand of all steps together. */
 function checkNumbers(request: DayPlanRequest): number {
   let name: keyof typeof PLAN_DOMAINS
-  for (name in PLAN_DOMAINS)
-    if (request[name] !== undefined || (name !== 'overnightDryDown' && name !== 'maxPerShot'))
-      numberIn(request[name]!, PLAN_DOMAINS[name], name)
+  for (name in PLAN_DOMAINS) {
+    const value = request[name]
+    const optional = name === 'overnightDryDown' || name === 'maxPerShot'
+    if (value !== undefined || !optional) numberIn(value as number, PLAN_DOMAINS[name], name)
+  }
   const { demand } = request
   if (typeof demand !== 'object' || !(demand?.length > 0))
     throw new InputError('demand', 'has no step', 'give each step')

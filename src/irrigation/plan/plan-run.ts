@@ -43,8 +43,8 @@ export function runPlan<State>(
     const light = progress.light + (trigger.by === 'light' ? trigger.radiation[i]! : 0)
     const wish = choose(progress, time, light)
     const shot = wish.volume > 0 ? shotOf(planning, time, wish, flow.waterContent(progress.state)) : undefined
-    if (shot) shots.push(shot)
-    if (wish.because) dropped.push({ step: i, because: wish.because })
+    if (shot !== undefined) shots.push(shot)
+    if (wish.because !== undefined) dropped.push({ step: i, because: wish.because })
     const [next, after] = flow.step(progress.state, {
       duration: step,
       applied: wish.volume as Volume,
@@ -55,13 +55,13 @@ export function runPlan<State>(
     progress = {
       steps: i + 1,
       state: next,
-      closed: shot ? time + shot.runTime : progress.closed,
+      closed: shot === undefined ? progress.closed : time + shot.runTime,
       applied: progress.applied + wish.volume,
       drained: progress.drained + after.drained,
       taken: progress.taken + after.taken,
       surplus: progress.surplus,
       rewetting: progress.rewetting && (i < planning.firstStep || waterContent[i]! < rewetLevel(planning)),
-      light: shot && trigger.by === 'light' ? Math.max(0, light - trigger.threshold) : light,
+      light: shot !== undefined && trigger.by === 'light' ? Math.max(0, light - trigger.threshold) : light,
     }
   }
   return { shots, dropped, waterContent, drain, end: progress }
