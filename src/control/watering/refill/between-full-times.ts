@@ -16,14 +16,19 @@ const MIN_USE = 0.1
  * A refill tells it: the zone took so much more than its probes foretold. It is learned by a gain as that of a Kalman filter, for shares that differ by
  * a twenty-fifth and a refill that tells water to `SURE` shots: the longer the time since the zone was full, the better it is told.
  */
-export function learntSlip(fill: WateringFill, bias: readonly number[], since: number, limits: Limits): number {
+export function learntSlip(
+  fill: WateringFill,
+  bias: readonly number[],
+  known: readonly number[],
+  limits: Limits,
+): number {
   const { foretold, net, due, slip } = fill
   if (!(due > 0)) return slip
   const gain = due ** 2 / (due ** 2 + limits.usual ** 2)
   // A zone that was full unasked was not as dry as it was taken for.
   if (foretold === null) return slip - gain * Math.max(0, slip)
   // What probes were wrong by of themselves is their error, and no difference of containers.
-  const told = bias.reduce((sum, now, i) => sum + now - fill.bias[i]! - fill.drift[i]! * since, 0) / bias.length
+  const told = bias.reduce((sum, now, i) => sum + now - known[i]!, 0) / bias.length
   const found = net - due - foretold - told * limits.substrate
   const more = Math.sign(found) * Math.max(0, Math.abs(found) - SURE * limits.shot)
   return Math.max(-MAX_SLIP, Math.min(MAX_SLIP, slip + gain * (more / due - slip)))

@@ -49,10 +49,10 @@ function drainedShare({ counters, valve, clock }: WateringState, limits: Limits)
  * expected: in a refill, where nothing is known, and where the zone was known to have hardly room for the shot.
  */
 export function isFull(state: WateringState, level: ZoneLevel, limits: Limits): 'wholly' | 'just' | null {
-  const share = clockMode(state.clock) === 'runs' ? drainedShare(state, limits) : null
+  const share = toldShare(state, limits)
   if (share === null) return null
   if (share >= NEARLY_ALL) return 'wholly'
-  const past = Math.max(state.fill.passing, state.fill.lately)
+  const past = runsPast(state.fill)
   const min = minShare(past)
   if (state.valve.reason === 'refill') return share >= Math.max(min, shareOfFull(state, past, limits)) ? 'wholly' : null
   if (level.level === null && level.dry === null) return share >= min ? 'wholly' : null
@@ -61,8 +61,18 @@ export function isFull(state: WateringState, level: ZoneLevel, limits: Limits): 
 
 /** Whether the last opening drained as where some containers are full: all that is known where a refill has come to its end. */
 export function isPartlyFull(state: WateringState, limits: Limits): boolean {
-  const share = clockMode(state.clock) === 'runs' ? drainedShare(state, limits) : null
-  return share !== null && share >= minShare(Math.max(state.fill.passing, state.fill.lately))
+  const share = toldShare(state, limits)
+  return share !== null && share >= minShare(runsPast(state.fill))
+}
+
+/** The share that drained, while the clock tells the time that it took. */
+function toldShare(state: WateringState, limits: Limits): number | null {
+  return clockMode(state.clock) === 'runs' ? drainedShare(state, limits) : null
+}
+
+/** Share of a shot that runs past the medium, as it is known and as it was lately. */
+function runsPast({ passing, lately }: WateringFill): number {
+  return Math.max(passing, lately)
 }
 
 /** Share that drains beyond what runs past: the more runs past a medium, the less it tells. */

@@ -4,3 +4,8 @@ import type { WateringFill } from '../state/state.js'
 export function knownError({ bias, drift, full }: WateringFill, probe: number, elapsed: number): number {
   return bias[probe]! + drift[probe]! * (elapsed - (full ?? elapsed))
 }
+
+/** The same of every probe. */
+export function knownErrors(fill: WateringFill, elapsed: number): readonly number[] {
+  return fill.bias.map((_, i) => knownError(fill, i, elapsed))
+}

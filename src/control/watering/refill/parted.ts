@@ -4,6 +4,7 @@ import type { Limits } from '../settings/checked-settings.js'
 import type { WateringState } from '../state/state.js'
 import { liftedBy } from './lifted-by.js'
 import { PARTS } from './set-by-full-zone.js'
+import { isSpent } from './spent-refill.js'
 
 /** A container has room where its probe shows this share of a shot: plants drink meanwhile, and a full one shows none. Own judgement. */
 const HALF = 0.5
@@ -24,7 +25,7 @@ export function hasRoomYet(
   limits: Limits,
 ): boolean {
   if (fill.under !== null) {
-    if (fill.under + limits.shot > fill.max + fill.due) return false
+    if (isSpent(fill, limits)) return false
     if (fill.owed > 0) return true
   }
   const half = HALF * counters.ordered * (1 - fill.passing)

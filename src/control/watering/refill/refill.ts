@@ -9,7 +9,7 @@ import { isHour } from './is-hour.js'
 import { missing } from './lacking.js'
 import { hasRoomYet } from './parted.js'
 import { setFull } from './set-by-full-zone.js'
-import { spentRefill } from './spent-refill.js'
+import { endedRefill, isSpent, spentRefill } from './spent-refill.js'
 import { isUncounted, passUncounted } from './without-gauge.js'
 
 /** By this share of a day's use plants may use less than usual: one standard deviation where days differ by 15 %. Own judgement, no source. */
@@ -31,14 +31,14 @@ export function passRefill(
   if (how !== null && !hasRoomYet(state, views, level, limits)) return setFull(state, views, how, limits)
   if (fill.under === null) return begun(state, level, limits)
   if (isUncounted(state, limits)) return passUncounted(state, level, limits)
-  const isSpent = valve.opened === null && fill.under + limits.shot > fill.max + fill.due
+  const isOver = valve.opened === null && isSpent(fill, limits)
   const isLate = valve.opened === null && !isHour(state, [0, 0.9], limits)
-  if (!(isSpent || isLate) || clock.elapsed < valve.closed + 2 * limits.lag) return state
-  if (isSpent && isPartlyFull(state, limits)) return setFull(state, views, 'wholly', limits)
-  if (isSpent) return { ...state, fill: spentRefill(fill, clock.elapsed) }
+  if (!(isOver || isLate) || clock.elapsed < valve.closed + 2 * limits.lag) return state
+  if (isOver && isPartlyFull(state, limits)) return setFull(state, views, 'wholly', limits)
+  if (isOver) return { ...state, fill: spentRefill(fill, clock.elapsed) }
   // Where the limits of the day ended it, the next morning may go on.
   const tried = Math.max(0, clock.elapsed - SOONEST / 2)
-  return { ...state, fill: { ...fill, under: null, foretold: null, tried, cut: true } }
+  return { ...state, fill: endedRefill(fill, tried, true) }
 }
 
 /**

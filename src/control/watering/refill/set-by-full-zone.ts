@@ -3,7 +3,7 @@ import type { ZoneLevel } from '../probes/zone-level.js'
 import type { Limits } from '../settings/checked-settings.js'
 import type { WateringFill, WateringState, WateringZone } from '../state/state.js'
 import { isShortOfFull, LIKE, learntSlip, learntUse } from './between-full-times.js'
-import { knownError } from './known-error.js'
+import { knownError, knownErrors } from './known-error.js'
 import { liftedBy } from './lifted-by.js'
 
 /**
@@ -51,9 +51,10 @@ export function setFull(
   const since = clock.elapsed - (fill.full ?? clock.elapsed)
   // Who says nothing of this full zone drifts on as before.
   const told = views.map(({ seen }, i) => (rises[i] || seen === null || atFull[i] === null ? null : seen - atFull[i]!))
-  const bias = told.map((error, i) => Math.max(-MAX_UP, Math.min(1, error ?? knownError(fill, i, clock.elapsed))))
+  const known = knownErrors(fill, clock.elapsed)
+  const bias = told.map((error, i) => Math.max(-MAX_UP, Math.min(1, error ?? known[i]!)))
   const drift = fill.drift.map((before, i) =>
-    told[i] === null ? before : learntDrift(before, bias[i]! - knownError(fill, i, clock.elapsed), since),
+    told[i] === null ? before : learntDrift(before, bias[i]! - known[i]!, since),
   )
   return {
     ...state,
@@ -69,7 +70,7 @@ export function setFull(
       levelAtFull: togetherAtFull(views, bias),
       drift,
       apart: apartAtFull(views, atFull, bias),
-      slip: learntSlip(fill, bias, since, limits),
+      slip: learntSlip(fill, bias, known, limits),
       usual: learntUse(fill, views, atFull, limits),
     },
     zone: zoneWhenFull(zone, views, atFull),
@@ -101,13 +102,12 @@ function zoneWhenFull(
  * that nothing is filled before it would have left the day.
  */
 export function sinceLeap(fill: WateringFill, elapsed: number): WateringFill {
-  const bias = fill.bias.map((_, i) => knownError(fill, i, elapsed))
-  return { ...fill, ...ANEW, full: null, tried: elapsed, owed: 0, bias }
+  return { ...fill, ...ANEW, full: null, tried: elapsed, owed: 0, bias: knownErrors(fill, elapsed) }
 }
 
 /** What probes say, without what they were found to say too much when the zone was full, and what they drift by since. */
 export function unbiased(views: readonly ProbeView[], fill: WateringFill, elapsed: number): readonly ProbeView[] {
-  const error = views.map((_, i) => knownError(fill, i, elapsed))
+  const error = knownErrors(fill, elapsed)
   if (error.every((change) => change === 0)) return views
   const less = (level: number | null, i: number) => (level === null ? null : level - error[i]!)
   return views.map((view, i) => ({ ...view, seen: less(view.seen, i), level: less(view.level, i) }))
@@ -123,15 +123,15 @@ export function foundTooHigh(fill: WateringFill, probe: number, elapsed: number)
 function justFull(state: WateringState, views: readonly ProbeView[], limits: Limits): WateringState {
   const { fill, zone, clock } = state
   let [sum, told] = [0, 0]
-  const since = clock.elapsed - (fill.full ?? clock.elapsed)
+  const known = knownErrors(fill, clock.elapsed)
   for (let i = 0; i < views.length; i++) {
     const [seen, first] = [views[i]!.seen, fill.atFull[i]!]
     if (seen === null || first === null) continue
-    sum += seen - first - knownError(fill, i, clock.elapsed)
+    sum += seen - first - known[i]!
     told++
   }
   const error = told === 0 ? 0 : Math.max(-STEP, Math.min(0, sum / told))
-  const bias = fill.bias.map((_, i) => Math.max(-MAX_UP, knownError(fill, i, clock.elapsed) + error))
+  const bias = known.map((before) => Math.max(-MAX_UP, before + error))
   return {
     ...state,
     fill: {
@@ -141,7 +141,7 @@ function justFull(state: WateringState, views: readonly ProbeView[], limits: Lim
       bias,
       levelAtFull: togetherAtFull(views, bias),
       apart: apartAtFull(views, fill.atFull, bias),
-      slip: learntSlip(fill, bias, since, limits),
+      slip: learntSlip(fill, bias, known, limits),
     },
     zone: { ...zone, dry: false },
   }

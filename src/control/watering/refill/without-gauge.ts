@@ -5,6 +5,7 @@ import { GAUGES } from './can-end.js'
 import { isHour } from './is-hour.js'
 import { owed } from './owed.js'
 import { isInVain, SHOTS } from './spell.js'
+import { endedRefill, isSpent } from './spent-refill.js'
 
 /** What is owed grows no more from half a day's use on: somewhat less has to do. */
 const NEARLY_HALF = 0.45
@@ -30,9 +31,8 @@ export function passUncounted(state: WateringState, level: ZoneLevel, limits: Li
   const { fill, zone, valve, clock } = state
   if (fill.under === null || valve.opened !== null || clock.elapsed < valve.closed + limits.lag) return state
   const drained = isInVain(zone.spell, limits) ? zone.spell : 0
-  const isSpent = fill.under + limits.shot > fill.max + fill.due
-  const isOver = (drained > 0 && drained >= fill.owed) || isSpent || level.level === null
+  const isOver = (drained > 0 && drained >= fill.owed) || isSpent(fill, limits) || level.level === null
   if (!isOver && isHour(state, [0, 0.9], limits)) return state
   const left = owed(fill, 0, drained, limits)
-  return { ...state, fill: { ...fill, under: null, foretold: null, tried: clock.elapsed, cut: false, owed: left } }
+  return { ...state, fill: { ...endedRefill(fill, clock.elapsed, false), owed: left } }
 }
