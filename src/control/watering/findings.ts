@@ -2,7 +2,7 @@ import { isBehind } from './delivery/fall-behind.js'
 import { isOutrun } from './delivery/tally.js'
 import type { WateringDoubt, WateringFinding } from './findings/finding.js'
 import type { ProbeView } from './probes/probes.js'
-import { foundTooHigh } from './refill/set-by-full-zone.js'
+import { foundTooHigh } from './refill/known-error.js'
 import type { WateringState } from './state/state.js'
 
 /** What an input brought that is worth telling. */

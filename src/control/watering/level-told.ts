@@ -1,6 +1,6 @@
 import type { ProbeView } from './probes/probes.js'
 import { type ZoneLevel, zoneLevel } from './probes/zone-level.js'
-import { unbiased } from './refill/set-by-full-zone.js'
+import { unbiased } from './refill/known-error.js'
 import type { Limits } from './settings/checked-settings.js'
 import type { WateringState } from './state/state.js'
 

@@ -8,7 +8,8 @@ import { isProven } from './doubt-gauge.js'
 import { isHour } from './is-hour.js'
 import { missing } from './lacking.js'
 import { nearDispute } from './parted.js'
-import { foretoldFor, PARTS } from './set-by-full-zone.js'
+import { foretoldFor } from './said-at-full.js'
+import { PARTS } from './set-by-full-zone.js'
 import { isUncounted, owesShots } from './without-gauge.js'
 
 /** The most that a zone holds above its upper limit: twice what bands commonly leave up to the container capacity. Own judgement, no source. Unit: m³/m³. */

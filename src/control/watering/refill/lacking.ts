@@ -1,7 +1,8 @@
 import type { ZoneLevel } from '../probes/zone-level.js'
 import type { Limits } from '../settings/checked-settings.js'
 import type { WateringFill } from '../state/state.js'
-import { knownAtFull, MAX_UP } from './set-by-full-zone.js'
+import { MAX_UP } from './known-error.js'
+import { knownAtFull } from './said-at-full.js'
 
 /** A zone is foreseen to be drier than its probes say by no more than this: two containers part by as much in two days. Own judgement. Unit: m³/m³. */
 const MAX_DOWN = 0.04

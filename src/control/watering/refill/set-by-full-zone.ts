@@ -1,28 +1,22 @@
 import type { ProbeView } from '../probes/probes.js'
-import type { ZoneLevel } from '../probes/zone-level.js'
 import type { Limits } from '../settings/checked-settings.js'
 import type { WateringFill, WateringState, WateringZone } from '../state/state.js'
 import { isShortOfFull, LIKE, learntSlip, learntUse } from './between-full-times.js'
-import { knownError, knownErrors } from './known-error.js'
+import { knownErrors, MAX_UP } from './known-error.js'
 import { liftedBy } from './lifted-by.js'
+import { apartAtFull, togetherAtFull } from './said-at-full.js'
 
 /**
  * Two containers with a probe part from the mean of a zone by this share of the water that plants used: drippers and plants that each differ by
  * 4 % (standard deviations; own judgement after drippers that are made to 3 to 5 %: common practice, no source), over the root of two.
  */
 export const PARTS = 0.04
-/** A probe is set up by no more than this: what drained may have run past the medium. Unit: m³/m³. */
-export const MAX_UP = 0.02
 /** By no more of it at a time where the zone was not filled on purpose: under half, so that one drain by chance sets little. Own judgement. Unit: m³/m³. */
 const STEP = 0.008
-/** Containers differ by no more than this where nothing is wrong: as `PARTS` of each parts two of them in three days. Own judgement. Unit: m³/m³. */
-const MAX_APART = 0.06
 /** A probe rises by more than this share of a shot where its container is not full. Own judgement, no source. */
 const RISE = 0.25
 /** No probe is foreseen to drift faster: 0.03 m³/m³ in a day, above which it is broken. Own judgement, no source. Unit: m³/m³ in a second. */
 const FASTEST = 3.5e-7
-/** From this error on a probe is told to read too high: calibrations for one medium are good to 0.02 or 0.03. Common practice, no source. Unit: m³/m³. */
-const TOO_HIGH = 0.025
 /** What a probe says of a full zone differs by so much from time to time: water still drains then, and plants drink. Own judgement. Unit: m³/m³. */
 const SCATTER = 0.006
 /** A drift is not told over less than this: refills come at least twenty hours apart. Unit: s. */
@@ -44,10 +38,7 @@ export function setFull(
   const { fill, zone, clock } = state
   if (how === 'just') return justFull(state, views, limits)
   const rises = liftedBy(RISE * limits.shot, fill, views, limits.substrate)
-  // Nor is one full that stands far below the wettest.
-  const wettest = views.reduce((max, { level }) => Math.max(max, level ?? max), -Infinity)
-  const isFull = (level: number | null, i: number) => !rises[i] && level !== null && level >= wettest - LIKE
-  const atFull = fill.atFull.map((first, i) => first ?? (isFull(views[i]!.level, i) ? views[i]!.level : null))
+  const atFull = levelsAtFull(fill, views, rises)
   const since = clock.elapsed - (fill.full ?? clock.elapsed)
   // Who says nothing of this full zone drifts on as before.
   const told = views.map(({ seen }, i) => (rises[i] || seen === null || atFull[i] === null ? null : seen - atFull[i]!))
@@ -75,6 +66,13 @@ export function setFull(
     },
     zone: zoneWhenFull(zone, views, atFull),
   }
+}
+
+/** What each probe said when its container was full first: no one rises then, nor stands far below the wettest. */
+function levelsAtFull(fill: WateringFill, views: readonly ProbeView[], rises: readonly boolean[]) {
+  const wettest = views.reduce((max, { level }) => Math.max(max, level ?? max), -Infinity)
+  const isFull = (level: number | null, i: number) => !rises[i] && level !== null && level >= wettest - LIKE
+  return fill.atFull.map((first, i) => first ?? (isFull(views[i]!.level, i) ? views[i]!.level : null))
 }
 
 /** A drift as a full zone corrects it, that found an error beyond what was known. */
@@ -105,20 +103,6 @@ export function sinceLeap(fill: WateringFill, elapsed: number): WateringFill {
   return { ...fill, ...ANEW, full: null, tried: elapsed, owed: 0, bias: knownErrors(fill, elapsed) }
 }
 
-/** What probes say, without what they were found to say too much when the zone was full, and what they drift by since. */
-export function unbiased(views: readonly ProbeView[], fill: WateringFill, elapsed: number): readonly ProbeView[] {
-  const error = knownErrors(fill, elapsed)
-  if (error.every((change) => change === 0)) return views
-  const less = (level: number | null, i: number) => (level === null ? null : level - error[i]!)
-  return views.map((view, i) => ({ ...view, seen: less(view.seen, i), level: less(view.level, i) }))
-}
-
-/** By how much a probe was found to say too much, where that is more than probes of a zone differ by; null else. Unit: m³/m³. */
-export function foundTooHigh(fill: WateringFill, probe: number, elapsed: number): number | null {
-  const error = knownError(fill, probe, elapsed)
-  return error >= TOO_HIGH ? error : null
-}
-
 /** A zone that has just become full while probes still rise: together they say too little by what they are short of full. */
 function justFull(state: WateringState, views: readonly ProbeView[], limits: Limits): WateringState {
   const { fill, zone, clock } = state
@@ -145,54 +129,4 @@ function justFull(state: WateringState, views: readonly ProbeView[], limits: Lim
     },
     zone: { ...zone, dry: false },
   }
-}
-
-/**
- * What each probe says beyond its bias while the zone is full, within what containers that drink and drip a little differently come to: it
- * is known, and no dispute.
- */
-function apartAtFull(
-  views: readonly ProbeView[],
-  atFull: readonly (number | null)[],
-  bias: readonly number[],
-): readonly number[] {
-  const mean = meanAtFull(atFull)
-  return views.map(({ seen }, i) => {
-    // A container that was never full itself is taken for one like the others.
-    const full = atFull[i] ?? mean
-    return seen === null || full === null ? 0 : Math.max(-MAX_APART, Math.min(MAX_APART, seen - full - bias[i]!))
-  })
-}
-
-/** What the believed probes say in the mean without their bias; null where none is believed. Unit: m³/m³. */
-function togetherAtFull(views: readonly ProbeView[], bias: readonly number[]): number | null {
-  let [sum, told] = [0, 0]
-  for (let i = 0; i < views.length; i++) {
-    const { level } = views[i]!
-    if (level === null) continue
-    sum += level - bias[i]!
-    told++
-  }
-  return told === 0 ? null : sum / told
-}
-
-/**
- * What probes say of a full zone: those that stood in one, or else what all said when the zone as a whole was full, though their own containers had
- * room. Null where nothing is known. Unit: m³/m³.
- */
-export function knownAtFull({ atFull, levelAtFull }: WateringFill): number | null {
-  return meanAtFull(atFull) ?? levelAtFull
-}
-
-/** What the probes said of a full zone in the mean; null where none has stood in one. Unit: m³/m³. */
-function meanAtFull(atFull: readonly (number | null)[]): number | null {
-  const known = atFull.filter((told) => told !== null)
-  return known.length === 0 ? null : known.reduce((sum, told) => sum + told, 0) / known.length
-}
-
-/** What a zone will have taken beyond use once it is full, by its probes now; null where it is not known what they say of a full one. Unit: L. */
-export function foretoldFor({ atFull, net, due, full }: WateringFill, level: ZoneLevel, limits: Limits): number | null {
-  const mean = meanAtFull(atFull)
-  if (full === null || level.level === null || mean === null) return null
-  return net - due + (mean - level.level) * limits.substrate
 }
