@@ -13,7 +13,8 @@ import type { WateringState } from './state/state.js'
 /** The state after the time since the decision before: clock, meters, and the valve, which may have closed by itself. */
 export function timePassed(limits: Limits, state: WateringState, input: Partial<WateringInput>): WateringState {
   const ticked = tick(state.clock, input.now, newestTime(input.readings), limits.hours)
-  const clock = { ...ticked, ...passUneven(state, ticked, limits) }
+  const { uneven, unproven } = passUneven(state, ticked, limits)
+  const clock = { ...ticked, uneven, unproven }
   const missed = missedWater(state, clock, limits)
   const { valve, again } = stalled(state.valve, clock, limits)
   const back = isBack(state.clock, clock)

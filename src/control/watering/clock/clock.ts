@@ -85,12 +85,18 @@ function ran(clock: WateringClock, now: number, step: number, hours: readonly Ho
     steady >= 3 &&
     (Math.abs(apart) <= MENDED ||
       (steady >= 20 && elapsed - clock.agreed >= BELIEVED && !sharesEnough(hours, apart) && !isRefused(clock)))
-  const { longer, longs } = passStep(clock, step)
+  const stepped = passStep(clock, step)
+  // What is alike is written out: copies of parts in the middle of a literal are slow, and this runs at each decision.
+  const { pace, paces, longer, longs } =
+    stepped.longs >= LONGS ? learntFrom(stepped.longer) : learntPace(clock, made, stepped)
   return {
     raw: now,
     elapsed,
     base: mended ? now - elapsed + lent : clock.base,
-    ...(longs >= LONGS ? learntFrom(longer) : { ...learntPace(clock, made), longer, longs }),
+    pace,
+    paces,
+    longer,
+    longs,
     steady,
     stalls: 0,
     same,
@@ -118,19 +124,23 @@ function believedStep(clock: WateringClock, step: number): number {
 }
 
 /** The pace after a step of the clock, which belongs to all decisions since the one before. */
-function learntPace(clock: WateringClock, step: number): Pick<WateringClock, 'pace' | 'paces'> {
+function learntPace(
+  clock: WateringClock,
+  step: number,
+  { longer, longs }: Pick<WateringClock, 'longer' | 'longs'>,
+): Pick<WateringClock, 'pace' | 'paces' | 'longer' | 'longs'> {
   // A clock that gives any number now and then must not change what is known of the pace.
-  if (knowsPace(clock) && clock.steady < 3) return { pace: clock.pace, paces: clock.paces }
+  if (knowsPace(clock) && clock.steady < 3) return { pace: clock.pace, paces: clock.paces, longer, longs }
   const decisions = clock.same + 1
   const each = step / decisions
-  if (clock.paces === 0) return { pace: each, paces: Math.min(7, decisions) }
+  if (clock.paces === 0) return { pace: each, paces: Math.min(7, decisions), longer, longs }
   // Of the first steps one may be a gap: a step that is far shorter begins the count again, and one that is far longer counts little.
   const isFirst = !knowsPace(clock)
-  if (isFirst && each < clock.pace / 3) return { pace: each, paces: Math.min(7, decisions) }
+  if (isFirst && each < clock.pace / 3) return { pace: each, paces: Math.min(7, decisions), longer, longs }
   const taken = isFirst ? Math.min(each, 3 * clock.pace) : each
   const paces = Math.min(32, clock.paces + decisions)
   const share = isFirst ? decisions / paces : Math.max(1 / paces, Math.min(8, decisions) / 32)
-  return { pace: clock.pace + (taken - clock.pace) * Math.min(1, share), paces }
+  return { pace: clock.pace + (taken - clock.pace) * Math.min(1, share), paces, longer, longs }
 }
 
 function repeated(clock: WateringClock): WateringClock {
