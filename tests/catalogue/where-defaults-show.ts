@@ -117,7 +117,7 @@ const twoSteps = (flow: ContainerFlow<unknown>) => {
 }
 
 /** Invented: what a probe read beside the drain of the example. */
-const withReadings = [0.75, 0.74, 0.73, 0.76, 0.74, 0.73, 0.76, 0.74, 0.73].map((level) => waterContent(level))
+const withReadings = [0.75, 0.74, 0.73, 0.76, 0.74, 0.73].map((level) => waterContent(level))
 
 /** What evaporates from a container that is nearly as dry as air makes it. */
 const dryingOut = (flow: RichardsFlow) => {

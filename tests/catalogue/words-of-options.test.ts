@@ -30,7 +30,7 @@ const AROUND: Readonly<Record<string, unknown>> = {
   'checkReadings input.spike': { suspect: 0.02, fail: 0.05 },
   'checkReadings input.rateOfChange': { max: 0.001 },
   'watchReadings limits.rateOfChange': { max: 0.001 },
-  'fitMediumToRecord record.probe': { height: 7, sensedHeight: 5, waterContents: Array(9).fill(0.5) },
+  'fitMediumToRecord record.probe': { height: 7, sensedHeight: 5, waterContents: Array(6).fill(0.5) },
   'rehearse rehearsal.faults': [{ fault: 'probes-silent', from: 36000 }],
   'rehearseMany many.faults': [['probes-silent']],
   'rehearsedWatering change': {},

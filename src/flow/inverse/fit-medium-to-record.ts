@@ -64,10 +64,10 @@ export interface MediumFit extends DrainMisfit {
  *   residual: waterContent(0.1), saturated: waterContent(0.9), alpha: perCentimetre(0.1), n: 1.7,
  *   saturatedConductivity: centimetresPerHour(60),
  * }
- * const steps = [0.5, 0, 0, 0.5, 0, 0, 0.5, 0, 0].map((applied) => ({
+ * const steps = [0.5, 0, 0, 0.5, 0, 0].map((applied) => ({
  *   duration: minutes(5), applied: litres(applied), demand: litres(0),
  * }))
- * const drained = [0.06, 0.247, 0.098, 0.125, 0.271, 0.101, 0.127, 0.272, 0.101].map((volume) => litres(volume))
+ * const drained = [0.06, 0.247, 0.098, 0.125, 0.271, 0.101].map((volume) => litres(volume))
  * const fit = fitMediumToRecord({
  *   container: pot, steps, drain: { volumes: drained }, guess, fit: ['saturatedConductivity'], nodes: 21,
  * })
