@@ -15,6 +15,7 @@ import { suspectWater } from './suspect/suspect-water.js'
 import { fullOrNot } from './suspect/trust.js'
 import { notTold } from './suspect/what-is-not-told.js'
 import { canJudge } from './watch/can-judge.js'
+import { withFull } from './watch/full-levels.js'
 import { known, lightOf, type WatchedReading, type WatchZoneInput } from './watch/input.js'
 import { withLeap } from './watch/leap-of-pair.js'
 import { cameIn, newBalance, withBalance } from './watch/watch-balance.js'
@@ -195,6 +196,7 @@ function withJudged(state: ZoneWatchState, now: number, zone: RememberedZone): Z
     probes: stepped.map((probe, i) =>
       jumped[i] ? { ...probe, usualRise: probes[i]!.usualRise, rises: probes[i]!.rises } : probe,
     ),
+    fulls: withFull(state.fulls, given, valve, probes, trusted, state.usual.drained, now, state.light, zone),
     shots: [...state.shots, told].slice(-SHOTS),
     usual: withMeter(state.usual, told),
   }

@@ -10,6 +10,19 @@ export interface Memo {
   readonly nights: WeakMap<object, readonly (number | null)[]>
   /** The nights before the last one. */
   readonly earlier: WeakMap<object, readonly NightEvidence[]>
+  /** Drifts by the full times, for the times at which the probes were moved. */
+  readonly drifts: WeakMap<object, { readonly moved: readonly number[]; readonly drifts: readonly (Drift | null)[] }>
+}
+
+/** How what a probe says of its full container changed. */
+export interface Drift {
+  /** Unit: m³/m³/d. */
+  readonly slope: number
+  /** From the first to the last full time. Unit: m³/m³. */
+  readonly change: number
+  readonly isStraight: boolean
+  readonly since: number
+  readonly last: number
 }
 
 /** What a list of shots says beside what is usual. */
@@ -23,5 +36,5 @@ export interface OfShots {
 }
 
 export function newMemo(): Memo {
-  return { shots: new WeakMap(), nights: new WeakMap(), earlier: new WeakMap() }
+  return { shots: new WeakMap(), nights: new WeakMap(), earlier: new WeakMap(), drifts: new WeakMap() }
 }

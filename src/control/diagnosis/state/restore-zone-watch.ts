@@ -1,6 +1,7 @@
 import { type StateReader, stateReader } from '../../../record/restore-state.js'
 import { CAUSE_CODES } from '../cause/cause-codes.js'
 import { SHOTS, type ShotEvidence } from '../shots/judge-shot.js'
+import { FULLS } from '../watch/full-levels.js'
 import { NIGHTS } from '../watch/watch-night.js'
 import type { ValveWatch } from '../watch/watch-valve.js'
 import { night, nightEvidence } from './restore-night.js'
@@ -48,6 +49,7 @@ function eachPart(
     usual: take('usual', parts.usual),
     night: take('night', parts.night),
     nights: take('nights', parts.nights),
+    fulls: take('fulls', parts.fulls),
     pairs: take('pairs', parts.pairs),
     feed: take('feed', parts.feed),
     drainEC: take('drainEC', parts.drainEC),
@@ -68,6 +70,11 @@ function partsFor(probes: number): Parts {
     usual: (reader) => reader.inside('usual', usual),
     night: (reader) => reader.inside('night', (one) => night(one, probes)),
     nights: (reader) => reader.list('nights', NIGHTS, (one) => nightEvidence(one, probes)),
+    fulls: (reader) =>
+      reader.list('fulls', FULLS, (one) => ({
+        time: one.number('time'),
+        levels: one.numbersOrNulls('levels', probes),
+      })),
     pairs: (reader) => reader.inside('pairs', (one) => pairs(one, probes)),
     feed: (reader) => reader.inside('feed', steady),
     drainEC: (reader) => reader.numberOrNull('drainEC'),

@@ -1,5 +1,6 @@
 import type { CauseCode } from '../cause/cause.js'
 import type { ShotEvidence } from '../shots/judge-shot.js'
+import type { FullLevels } from '../watch/full-levels.js'
 import { type BalanceWatch, newBalance } from '../watch/watch-balance.js'
 import { type ClockWatch, newClock } from '../watch/watch-clock.js'
 import { newSteady, type SteadyWatch } from '../watch/watch-feed.js'
@@ -9,7 +10,7 @@ import { newProbe, type ProbeWatch } from '../watch/watch-probe.js'
 import { newTiming, type TimingWatch } from '../watch/watch-timing.js'
 import { newValve, type ValveWatch } from '../watch/watch-valve.js'
 
-/** What is remembered of a zone; plain data of at most about 26 kB of JSON with two probes. */
+/** What is remembered of a zone; plain data of at most about 28 kB of JSON with two probes. */
 export interface ZoneWatchState {
   readonly clock: ClockWatch
   readonly probes: readonly ProbeWatch[]
@@ -21,6 +22,8 @@ export interface ZoneWatchState {
   readonly usual: UsualShares
   readonly night: NightWatch
   readonly nights: readonly NightEvidence[]
+  /** What the probes said when the zone was full. */
+  readonly fulls: readonly FullLevels[]
   readonly pairs: PairWatch
   readonly feed: SteadyWatch
   /** EC of the newest drain, if any. Unit: dS/m. */
@@ -55,6 +58,7 @@ export function newZoneState(probes: number): ZoneWatchState {
     usual: newUsual,
     night: newNight(probes),
     nights: [],
+    fulls: [],
     pairs: newPairs(probes),
     feed: newSteady,
     drainEC: null,

@@ -5,6 +5,7 @@ import type { RememberedZone } from '../state/settings.js'
 import type { ZoneWatchState } from '../state/zone-state.js'
 import type { NightLine } from '../watch/night-line.js'
 import { linesOf, type NightEvidence } from '../watch/watch-night.js'
+import { suspectDrift } from './suspect-drift.js'
 import { suspectSalt } from './suspect-salt.js'
 import { evidence, suspicion } from './suspicion.js'
 
@@ -19,7 +20,13 @@ const WARMTH = 0.002
 /** Readings that follow something else than water: time, temperature, salt, another probe. */
 export function suspectReadings(state: ZoneWatchState, now: number, zone: RememberedZone): Suspicion[] {
   const warm = byWarmth(state, now, zone)
-  return [...warm, ...byNights(state, now, zone), ...suspectSalt(state, now, zone), ...bySwap(state, now, zone)]
+  return [
+    ...warm,
+    ...byNights(state, now, zone),
+    ...suspectSalt(state, now, zone),
+    ...suspectDrift(state, now, zone),
+    ...bySwap(state, now, zone),
+  ]
 }
 
 /** The falls of each probe in nights in which it fell like itself, middle one. */
