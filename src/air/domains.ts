@@ -38,6 +38,7 @@ export const PERIOD_LENGTH: Domain = { quantity: 'length of the period', unit: '
 export const PHOTON_FLUX: Domain = { quantity: 'photon flux', unit: 'µmol/m²/s', min: 0, max: 20000, ends: '[]', hint: 'give µmol/m²/s, zero or more; full sun has about 2000' }
 export const PHOTON_YIELD: Domain = { quantity: 'photon yield', unit: 'µmol/J', min: 0, max: 6, ends: '(]', hint: 'give photons per joule: 3.3 to 5.9 µmol/J in light, 4.57 in sunlight, up to about 4 per joule of electricity' }
 export const RADIATION_OF_DAY: Domain = { quantity: 'daily radiation', unit: 'MJ/m²/d', min: -60, max: 60, ends: '[]', hint: 'give a daily sum in MJ/m²' }
+export const RADIATION_SUM: Domain = { quantity: 'radiation sum', unit: 'J/cm²', min: 0, max: 2000000, ends: '[]', hint: 'give 0 or more; no year brings so much; 1 MJ/m² is 100 J/cm², 1 J/m² 0.0001' }
 export const RELATIVE_HUMIDITY: Domain = { quantity: 'relative humidity', unit: '1', min: 0, max: 1, ends: '[]', hint: 'give a share from 0 to 1, or percent(); a sensor that reads more than 100 % is wet or dirty' }
 export const RELATIVE_SHORTWAVE: Domain = { quantity: 'relative shortwave radiation', unit: '1', min: 0, max: Infinity, ends: '[)', hint: 'give measured over clear-sky radiation; at night that of the last hours before sunset' }
 export const SHARE_ON_CANOPY: Domain = { quantity: 'share that reaches the canopy', unit: '1', min: 0, max: 1, ends: '[]', hint: 'give the share of the photons that reach the canopy: 0.7 to 0.95 by layout and walls' }

@@ -1,4 +1,3 @@
-import { RADIATION_SUM } from '../quantity/domains.js'
 import type {
   AnyDailyRadiation,
   LatentHeat,
@@ -7,7 +6,7 @@ import type {
   WaterDepth,
 } from '../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../quantity/guard.js'
-import { AIR_TEMPERATURE, LATENT_HEAT, RADIATION_OF_DAY } from './domains.js'
+import { AIR_TEMPERATURE, LATENT_HEAT, RADIATION_OF_DAY, RADIATION_SUM } from './domains.js'
 import type { Vaporisation } from './terms.js'
 
 /** Latent heat at about 20 °C, MJ/kg, as FAO-56 fixes it. */
@@ -21,7 +20,7 @@ export interface DailyEvaporationInput extends Vaporisation {
 
 /** A radiation sum as energy, and the latent heat of water. */
 export interface EvaporationCeilingInput extends Vaporisation {
-  /** Radiation sum. Unit: J/cm². Range: [0, ∞). */
+  /** Radiation sum of any time up to a year. Unit: J/cm². Range: [0, 2000000]. */
   readonly sum: RadiationSum
 }
 

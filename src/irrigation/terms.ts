@@ -77,7 +77,7 @@ export interface PlantsAtWork extends ContainerNow {
 
 /** Light that asks for a shot. */
 export interface LightThreshold {
-  /** Light between two shots. Unit: J/cm². Range: (0, ∞). */
+  /** Light between two shots. Unit: J/cm². Range: [5, 5000]. */
   readonly threshold: RadiationSum
 }
 

@@ -16,7 +16,6 @@ export const MASS_FRACTION: Domain = { quantity: 'mass fraction', unit: '1', min
 export const MAX_RUN_TIME: Domain = { quantity: 'time', unit: 's', min: 0, max: 7200, ends: '(]', hint: 'give 2 h or less' }
 export const PLANTS: Domain = { quantity: 'plants', unit: '1', min: 1, max: Infinity, ends: '[)', hint: 'give the whole number of plants that share the container' }
 export const PLANT_DENSITY: Domain = { quantity: 'plant density', unit: '1/m²', min: 0, max: Infinity, ends: '()', hint: 'give the plants, or the emitters, on a square metre of ground, above zero' }
-export const RADIATION_SUM: Domain = { quantity: 'radiation sum', unit: 'J/cm²', min: 0, max: Infinity, ends: '[)', hint: 'give 0 or more' }
 export const RAW_READING: Domain = { quantity: 'raw reading', unit: 'raw', min: -Infinity, max: Infinity, ends: '()', hint: 'give the finite number that the probe reports; leave a missing reading out' }
 export const READING_STEP: Domain = { quantity: 'time between two readings', unit: 's', min: 1, max: 86400, ends: '[]', hint: 'give the step of the record, from a second to a day' }
 export const READING_TIME: Domain = { quantity: 'time of a reading', unit: 's', min: -100000000000, max: 100000000000, ends: '[]', hint: 'give seconds since 1970, not milliseconds' }

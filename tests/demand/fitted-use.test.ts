@@ -1,6 +1,6 @@
 import { cropCoefficientOfDay, explainDemandFinding, fitDailyUse, layeredWater, metres, waterContent } from 'porewater'
 import { describe, expect, it } from 'vitest'
-import { expectInputError } from '../support/refusals.js'
+import { expectDomainError, expectInputError } from '../support/refusals.js'
 
 /** Twenty days that no line fits exactly; the last six are kept back. */
 const light = Array.from({ length: 20 }, (_, i) => 1000 + 137 * ((i * 7) % 11))
@@ -73,6 +73,19 @@ describe('coefficients of daily use', () => {
     const onlyDry = fitOf({ use: dry.map((value, i) => 0.3 * value + 0.1 * Math.sin(3 * i)) })
     expect(onlyDry.perJoule.low).toBeLessThanOrEqual(0)
     expect(onlyDry.findings.map(({ code }) => code)).toContain('cannot-tell-radiation')
+  })
+  it('were a ten-thousandth where radiation came in J/m²', () => {
+    expectDomainError(() => fitOf({ radiationSum: light.map((sum) => 10_000 * sum) }), {
+      argument: 'radiationSum',
+      unit: 'J/cm²',
+      max: 5000,
+    })
+    // Two such days among twenty are left out and counted.
+    expect(fitOf({ radiationSum: light.map((sum, i) => (i < 2 ? 10_000 * sum : sum)) })).toMatchObject({
+      skippedDays: 2,
+      fittedDays: 13,
+    })
+    expect(fitOf({ radiationSum: light.map((sum, i) => (i === 0 ? 5000 : sum)) }).skippedDays).toBe(0)
   })
   it('want series of one length', () => {
     for (const name of ['radiationSum', 'deficitHours'])

@@ -3,7 +3,9 @@ import {
   airSpaceBand,
   celsius,
   countLight,
+  type DrainFraction,
   decisiemensPerMetre,
+  evaporationCeiling,
   explainIrrigationFinding,
   fraction,
   grams,
@@ -34,6 +36,33 @@ import { checkPublished } from '../support/published.js'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
 
 const dark: LightCounter = { since: joulesPerSquareCentimetre(0) }
+
+describe('light in J/m² or MJ/m² where J/cm² is meant', () => {
+  const counter = countLight({ threshold: joulesPerSquareCentimetre(100) })
+  const shot = {
+    uptakePerLight: 1.7,
+    plantDensity: plantsPerSquareMetre(2.5),
+    drainFraction: percent<DrainFraction>(25),
+  }
+
+  it('asked for ten thousand times the shots', () => {
+    const light = joulesPerSquareCentimetre(600_000)
+    expectDomainError(() => counter.step(dark, { light }), { argument: 'light', unit: 'J/cm²', max: 5000 })
+    expectDomainError(() => counter.step({ since: light }, { light: dark.since }), { argument: 'since' })
+  })
+  it('as the sum of a shot asked for none, or for a hundred times as many', () => {
+    for (const typed of [1_000_000, 1]) {
+      const threshold = joulesPerSquareCentimetre(typed)
+      expectDomainError(() => countLight({ threshold }), { argument: 'threshold', min: 5, max: 5000 })
+      expectDomainError(() => lightShot({ threshold, ...shot }), { argument: 'threshold' })
+    }
+  })
+  it('evaporated 24 m of water in a day', () => {
+    const year = joulesPerSquareCentimetre(700_000)
+    expect(evaporationCeiling({ sum: year })).toBeCloseTo(2857, 0)
+    expectDomainError(() => evaporationCeiling({ sum: joulesPerSquareCentimetre(6_000_000) }), { argument: 'sum' })
+  })
+})
 
 checkPublished('irrigation', 'radiation.count', ({ t, G, threshold }) => {
   let state = dark

@@ -164,8 +164,8 @@ describe('a day worked by hand', () => {
   it('follows light to the last digit, and begins the next sum with what was over', () => {
     const light = (each: number, threshold: number) =>
       times(day({ trigger: { by: 'light', radiation: Array(24).fill(each), threshold } }))
-    // Ten times 0.1 is a hair less than 1 in binary numbers.
-    expect(light(0.1, 1)[0]).toBe(9)
+    // Ten times 0.6 is a hair less than 6 in binary numbers.
+    expect(light(0.6, 6)[0]).toBe(9)
     expect(light(30, 90)).toEqual([2, 5, 8, 11, 14, 17])
     // 40, 80, 120: 30 over; 70, 110: 20 over; 60, 100: 10 over; 50, 90: nothing over.
     expect(light(40, 90).slice(0, 5)).toEqual([2, 4, 6, 8, 11])
@@ -252,6 +252,14 @@ describe('what a plan cannot reach', () => {
       argument: 'radiation',
     })
     expect(() => day({ minRunTime: minutes(9), maxRunTime: minutes(9) })).not.toThrow()
+  })
+  it('is light in J/m²: a shot in every step, or none all day', () => {
+    const light = (each: number, threshold: number) => () =>
+      day({ trigger: { by: 'light', radiation: Array(24).fill(each), threshold } })
+    expectDomainError(light(300_000, 90), { argument: 'radiation', unit: 'J/cm²', max: 720 })
+    expectDomainError(light(30, 900_000), { argument: 'threshold', unit: 'J/cm²', max: 5000 })
+    expectDomainError(light(30, 0.9), { argument: 'threshold', min: 5 })
+    expect(light(720, 5000)).not.toThrow()
   })
 })
 

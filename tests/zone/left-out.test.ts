@@ -92,6 +92,16 @@ describe('an entry without a time', () => {
     const days = sameByBothWays({ ...record, forecast })
     expect(toldBy(days)).toEqual([['2026-05-18', 'forecast', 'without-time', 1]])
   })
+  it('that gave the sum of a day in J/cm² as its mean in W/m² multiplied the use that was foreseen', () => {
+    const forecast = {
+      time: [MIDNIGHT + 82800],
+      day: [MIDNIGHT + 130000],
+      irradiance: [2300],
+    }
+    const days = sameByBothWays({ ...record, forecast })
+    expect(toldBy(days)).toEqual([['2026-05-18', 'forecast', 'impossible', 1]])
+    expect(days.map(({ expectedRadiation }) => expectedRadiation)).toEqual(days.map(() => undefined))
+  })
   it('of the readings is counted, the first and the last too', () => {
     const days = sameByBothWays(changed('readings', [0, 400, 863], NONE))
     expect(outOfOrder(days)).toEqual(['2026-05-18 1', '2026-05-19 1', '2026-05-20 1'])

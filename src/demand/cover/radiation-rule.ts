@@ -12,7 +12,7 @@ import type { UseFinding } from '../use-finding.js'
 
 /** A radiation sum and what the crop uses for it. */
 export interface RadiationRuleInput {
-  /** Radiation sum that belongs to the coefficient, outside or inside. Unit: J/cm². Range: [0, 20000]. */
+  /** Radiation sum that belongs to the coefficient, outside or inside. Unit: J/cm². Range: [0, 5000]. */
   readonly radiationSum: RadiationSum
   /** Water used on a square metre for each J/cm². Unit: mL/m² per J/cm². Range: (0, 10]. */
   readonly usePerJoule: number
@@ -62,7 +62,7 @@ export function waterUseFromRadiationSum(input: RadiationRuleInput): RadiationRu
 
 /** Radiation, heating and the size of the crop. */
 export interface RadiationAndHeatingInput {
-  /** Radiation sum of the day outside. Unit: J/cm². Range: [0, 20000]. */
+  /** Radiation sum of the day outside. Unit: J/cm². Range: [0, 5000]. */
   readonly radiationSum: RadiationSum
   /** Sum over the day of pipe less air temperature. Unit: °C·min. Range: [0, 200000]. */
   readonly heatingSum: number

@@ -5,7 +5,7 @@ import { CONFIDENCE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
 import { seriesOf } from '../../quantity/missing.js'
-import { TEST_SHARE } from '../domains.js'
+import { DAILY_RADIATION_SUM, TEST_SHARE } from '../domains.js'
 import type { IntervalConfidence } from '../terms.js'
 import type { DoubtedFit, UseFinding } from '../use-finding.js'
 
@@ -13,7 +13,7 @@ import type { DoubtedFit, UseFinding } from '../use-finding.js'
 export interface DailyUseRecord extends IntervalConfidence {
   /** Water used each day, weighed, or given less drained; mm (L/m²) or L for a plant. Unit: mm. Range: any. */
   readonly use: Float64Array
-  /** Radiation sum of each day. Unit: J/cm². Range: any. */
+  /** Radiation sum of each day; no day brings more than 5000. Unit: J/cm². Range: any. */
   readonly radiationSum: Float64Array
   /** Sum over each day of the vapour pressure deficit times hours. Unit: kPa·h. Range: any. */
   readonly deficitHours: Float64Array
@@ -41,7 +41,7 @@ export interface DailyUseFit extends DoubtedFit {
   readonly fittedDays: number
   /** Days that were kept back. Unit: 1. */
   readonly testDays: number
-  /** Days left out because a number is missing, infinite or negative. Unit: 1. */
+  /** Days left out because a number is missing, infinite or negative, or a radiation sum is more than any day brings. Unit: 1. */
   readonly skippedDays: number
   /** Root mean square error on the fitted days. Unit: mm. */
   readonly fittedError: number
@@ -66,10 +66,10 @@ const FEWEST = 10
  * seven of eight real records, because a crop grows: for tomorrow use `forecastDailyUse`.
  *
  * @param record - Use, radiation and dryness of days, in order of time.
- * @procedure Leaves out days with a missing or negative number, keeps the last days back, fits the rest by least squares without a
+ * @procedure Leaves out days with a number that is missing, negative or more light than a day brings, keeps the last days back, fits the rest by least squares without a
  *   constant, gives Student intervals, predicts the days kept back, and says when the record cannot tell the causes apart.
  * @returns Coefficients, intervals, errors in and out of the fit, and cautions.
- * @throws `DomainError` outside the ranges, `InputError` when lengths differ, when fewer than 10 days can be fitted, or when the causes cannot be told apart at all.
+ * @throws `DomainError` outside the ranges, and for a radiation sum that no day brings where such days leave fewer than 10; `InputError` when lengths differ, when fewer than 10 days can be fitted or when the causes cannot be told apart at all.
  * @validity Crops whose size changes little over the record; for a growing crop fit anew every two or three weeks.
  * @source draper-1998, chapters 1 and 5
  * @example
@@ -85,7 +85,7 @@ export function fitDailyUse(record: DailyUseRecord): DailyUseFit {
   const testShare = numberIn(record.testShare ?? 0.3, TEST_SHARE, 'testShare')
   const confidence = numberIn(record.confidence ?? 0.95, CONFIDENCE, 'confidence')
   const [use, radiationSum, deficitHours] = alignedDays(record)
-  const days = completeDays([use, radiationSum, deficitHours])
+  const days = completeDays([use, sunlit(radiationSum), deficitHours])
   const testDays = Math.max(2, Math.round(days.length * testShare))
   const fitted = days.slice(0, days.length - testDays)
   const rowOf = (i: number) => [radiationSum[i]!, deficitHours[i]!]
@@ -124,6 +124,15 @@ function alignedDays(record: DailyUseRecord): readonly [use: Series, radiationSu
   const deficitHours = seriesOf(record.deficitHours, 'deficitHours')
   if (radiationSum.length === use.length && deficitHours.length === use.length) return [use, radiationSum, deficitHours]
   throw new InputError('use', 'the three series differ in length', 'give one number a day in each, NaN where missing')
+}
+
+/** The sums without those that no sun brings, which are of another unit. Where hardly any are left, that is what is wrong. */
+function sunlit(sums: Series): Series {
+  const kept = Float64Array.from(sums, (sum) => (sum > DAILY_RADIATION_SUM.max ? Number.NaN : sum))
+  const bright = Array.from(sums).find((sum) => sum > DAILY_RADIATION_SUM.max)
+  if (bright !== undefined && kept.filter((sum) => sum >= 0).length < FEWEST)
+    numberIn(bright, DAILY_RADIATION_SUM, 'radiationSum')
+  return kept
 }
 
 /** The days on which nothing is missing or negative. */

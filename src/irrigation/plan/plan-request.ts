@@ -8,9 +8,9 @@ export type ShotTrigger =
   | { readonly by: 'level' }
   | {
       readonly by: 'light'
-      /** Light in each step of the demand course. Unit: J/cm². Range: each in [0, ∞). */
+      /** Light in each step of the demand course. Unit: J/cm². Range: each in [0, 720]. */
       readonly radiation: ArrayLike<number>
-      /** Light between two shots; what is over is kept. Unit: J/cm². Range: (0, ∞). */
+      /** Light between two shots; what is over is kept. Unit: J/cm². Range: [5, 5000]. */
       readonly threshold: number
     }
   | { readonly by: 'clock'; readonly times: readonly Instant[] }

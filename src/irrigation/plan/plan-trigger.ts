@@ -1,8 +1,8 @@
-import { INSTANT, RADIATION_SUM } from '../../quantity/domains.js'
+import { INSTANT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
 import { oneOf } from '../../quantity/one-of.js'
-import { LIGHT_THRESHOLD } from '../domains.js'
+import { LIGHT_IN_STEP, LIGHT_THRESHOLD } from '../domains.js'
 import { listOf } from '../list-of.js'
 import { type PlanFinding, timeDropped } from './plan-finding.js'
 import type { DayPlanRequest } from './plan-request.js'
@@ -18,7 +18,7 @@ export function checkTrigger({ trigger, demand }: DayPlanRequest): void {
   numberIn(threshold, LIGHT_THRESHOLD, 'threshold')
   if (radiation?.length !== demand.length)
     throw new InputError('trigger.radiation', 'is not as long as demand', 'give each step')
-  for (let i = 0; i < radiation.length; i++) numberIn(radiation[i]!, RADIATION_SUM, 'radiation')
+  Array.from(radiation, (light) => numberIn(light, LIGHT_IN_STEP, 'radiation'))
 }
 
 /** The steps at which a clock asks for a shot, and the times outside the plan or after another one in their step, which get none. */

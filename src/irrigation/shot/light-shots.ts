@@ -1,21 +1,21 @@
 import { ADVICE, type Advice } from '../../quantity/advice.js'
 import { answerOf } from '../../quantity/answer.js'
-import { DRAIN_FRACTION, PLANT_DENSITY, RADIATION_SUM } from '../../quantity/domains.js'
+import { DRAIN_FRACTION, PLANT_DENSITY } from '../../quantity/domains.js'
 import type { PlantDensity, RadiationSum, Volume, WaterDepth } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
 import type { Reducer } from '../../quantity/reducer.js'
-import { LIGHT_THRESHOLD, UPTAKE_PER_LIGHT } from '../domains.js'
+import { LIGHT_COUNTED, LIGHT_THRESHOLD, UPTAKE_PER_LIGHT } from '../domains.js'
 import type { DrainWish, LightThreshold } from '../terms.js'
 
 /** A light counter before a sum of light: the light since the last shot. */
 export interface LightCounter {
-  /** Light since the last shot. Unit: J/cm². Range: [0, ∞). */
+  /** Light since the last shot. Unit: J/cm². Range: [0, 5000]. */
   readonly since: RadiationSum
 }
 
 /** Light that came in. */
 export interface LightCount {
-  /** Light since the last count. Unit: J/cm². Range: [0, ∞). */
+  /** Light since the last count. Unit: J/cm². Range: [0, 5000]. */
   readonly light: RadiationSum
 }
 
@@ -42,7 +42,7 @@ export function countLight(limits: LightThreshold): Reducer<LightCounter, LightC
     step: (state, input) => {
       requireObject(state, 'state')
       requireObject(input, 'input')
-      const sum = numberIn(state.since, RADIATION_SUM, 'since') + numberIn(input.light, RADIATION_SUM, 'light')
+      const sum = numberIn(state.since, LIGHT_COUNTED, 'since') + numberIn(input.light, LIGHT_COUNTED, 'light')
       // Light that falls short of a shot only by rounding is a shot.
       const shots = Math.floor(sum / threshold + 1e-9)
       return [{ since: Math.max(0, sum - shots * threshold) as RadiationSum }, shots]

@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { BYPASS, DRAIN_LAG, MIN_WATER_CONTENT } from '../../flow/domains.js'
-import { LIGHT_THRESHOLD } from '../../irrigation/domains.js'
+import { LIGHT_IN_STEP, LIGHT_THRESHOLD } from '../../irrigation/domains.js'
 import { type DayPlan, type PlannedShot, SHOT_REASONS } from '../../irrigation/plan/day-plan.js'
 import { PLAN_CAUSES, PLAN_FINDING_CODES } from '../../irrigation/plan/plan-finding.js'
 import { checkPlanRequest, PLAN_DOMAINS } from '../../irrigation/plan/plan-limits.js'
@@ -13,7 +13,6 @@ import {
   DRAINED,
   EMITTERS,
   INSTANT,
-  RADIATION_SUM,
   SUBSTRATE,
   VALVE_TIME,
   WATER_CONTENT,
@@ -167,7 +166,7 @@ function triggerField(unknownKeys: UnknownKeys) {
     objectField(
       {
         by: z.literal('light'),
-        radiation: steps(RADIATION_SUM, 'light in each step'),
+        radiation: steps(LIGHT_IN_STEP, 'light in each step'),
         threshold: quantityField('RadiationSum', 'light between two shots', LIGHT_THRESHOLD),
       },
       unknownKeys,

@@ -48,6 +48,22 @@ export function believedClimate<C extends AirAndLight>(climate: C): { climate: C
   }
 }
 
+/** The sun above the air brings 46 MJ/m² on its brightest day, 535 W/m² in the mean of day and night. Unit: W/m². */
+const MAX_MEAN_LIGHT = 600
+
+/** The forecasts without a mean that no day has: a noon, or a sum in J/cm², would multiply the use that is foreseen. */
+export function believedForecast<F extends Pick<AirAndLight, 'time' | 'irradiance'>>(
+  forecast: F,
+): { forecast: F; leftOut: readonly LeftOut[] } {
+  const isWild = (light: number) => light > MAX_MEAN_LIGHT
+  return {
+    forecast: { ...forecast, irradiance: forecast.irradiance.map((light) => (isWild(light) ? Number.NaN : light)) },
+    leftOut: [...forecast.time].flatMap((time, i): LeftOut[] =>
+      isWild(forecast.irradiance[i]!) ? [[time, 'forecast', 'impossible']] : [],
+    ),
+  }
+}
+
 /** Whether a number lies by more than this above both of its neighbours, or below both. */
 function standsAlone(time: Float64Array, column: Float64Array, i: number, by: number): boolean {
   const [before, now, after] = [column[i - 1]!, column[i]!, column[i + 1]!]

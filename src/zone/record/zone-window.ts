@@ -1,7 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import { requireList, requireObject } from '../../quantity/guard.js'
 import type { Zone } from '../zone.js'
-import { believedClimate } from './believed-climate.js'
+import { believedClimate, believedForecast } from './believed-climate.js'
 import { type KeepsLeftOut, leftOutOn, leftOutSince } from './left-out.js'
 import type { LocalDay } from './local-day.js'
 import { farAhead, orderOfReadings, sortedByTime, timeIn } from './order-of-time.js'
@@ -174,6 +174,7 @@ export function windowOf(zone: Zone, columns: ZoneColumns, day: LocalDay, laterR
   const last = columns.time[b - 1] ?? -Infinity
   const climate = cut(columns.climate)
   const believed = believedClimate(climate)
+  const foreseen = believedForecast(cut(columns.forecast))
   const over = (laterReading ?? b < columns.time.length) || last < day.from || day.to - last <= lateHours(zone)
   return {
     day,
@@ -184,9 +185,9 @@ export function windowOf(zone: Zone, columns: ZoneColumns, day: LocalDay, laterR
     climate: believed.climate,
     irradianceRead: climate.irradiance,
     watering: cut(columns.watering),
-    forecast: cut(columns.forecast),
+    forecast: foreseen.forecast,
     outOfOrder: columns.outOfOrder.filter((time) => time >= day.from && time < day.to),
-    leftOut: leftOutOn([...columns.leftOut, ...believed.leftOut], day),
+    leftOut: leftOutOn([...columns.leftOut, ...believed.leftOut, ...foreseen.leftOut], day),
   }
 }
 
