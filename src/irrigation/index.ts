@@ -95,6 +95,7 @@ export {
   steadyDrainEC,
   steadyDrainFraction,
 } from './salt/drain-fraction.js'
+export type { EcDoubt } from './salt/ec-doubt.js'
 export { type FlushedECInput, type FlushVolumeInput, flushedEC, flushVolume } from './salt/flush.js'
 export {
   followReservoir,
@@ -127,7 +128,7 @@ export {
   type SaltBalance,
   type SaltBalanceInput,
 } from './salt/salt-balance.js'
-export type { SaltFinding } from './salt/salt-finding.js'
+export type { SaltFinding, SaltsNotSteady } from './salt/salt-finding.js'
 export {
   type SaltTolerance,
   saltTolerance,

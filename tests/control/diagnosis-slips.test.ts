@@ -156,6 +156,23 @@ describe('a number in another unit', () => {
       'flow-meter-wrong',
     ])
   })
+  it('a feed EC that falls to 0.0 was called one: no fertiliser comes, or its sensor is dead', () => {
+    const fed = healthy.map((input, minute) => ({ ...input, feedEC: (minute < FROM ? 2.5 : 0) as never }))
+    const { causes } = watched(fed)[FROM + 5]!
+    expect(causes.map(({ code, check }) => [code, check])).toEqual([
+      ['feed-tank-wrong', 'measure-feed-ec'],
+      ['unit-slip', 'check-the-unit'],
+    ])
+  })
+  it('an EC of 0.0 from the first hour tells nothing of salt, and says so', () => {
+    const { cannotTell } = watched(healthy.map((input) => ({ ...input, feedEC: 0 as never, drainEC: 0 as never }))).at(
+      -1,
+    )!
+    for (const code of ['salt-driven', 'feed-tank-wrong'])
+      expect(cannotTell).toContainEqual({ code, reason: 'ec-below-rain' })
+    const alive = watched(healthy.map((input) => ({ ...input, feedEC: 0.1 as never, drainEC: 0.1 as never }))).at(-1)!
+    expect(alive.cannotTell.map(({ reason }) => reason)).not.toContain('ec-below-rain')
+  })
   it('light in lux tells nothing, and spoils nothing', () => {
     expect(told(watched(healthy.map((input) => ({ ...input, light: 50_000 as never }))))).toEqual([])
   })

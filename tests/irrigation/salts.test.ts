@@ -160,13 +160,35 @@ describe('the salt balance', () => {
         const { saltIn, saltOut, saltTaken, saltStored } = balance
         const most = Math.max(saltIn, saltOut, saltTaken)
         expect(Math.abs(saltIn - saltOut - saltTaken - saltStored)).toBeLessThanOrEqual(1e-12 * most)
-        expect(balance.findings.length).toBe(balance.steady ? 0 : 1)
+        const doubted = balance.findings.some(({ code }) => code === 'ec-doubted')
+        expect(balance.findings.length).toBe(balance.steady && !doubted ? 0 : 1)
       }),
     )
   })
   it('is quiet at a steady state, and there the ratio is the drain fraction', () => {
     const balance = checkSaltBalance({ ...day, drained: litres(1), feedEC: ec(2.6), drainEC: ec(5.2) })
     expect(balance).toMatchObject({ steady: true, findings: [], drainFraction: 0.5, steadyFraction: 0.5 })
+  })
+  it('was drawn from a drain EC of 0.0, of a dead sensor', () => {
+    const told = (feed: number, drain: number, drained = 1) =>
+      checkSaltBalance({ ...day, drained: litres(drained), feedEC: ec(feed), drainEC: ec(drain) }).findings
+    const [dead] = told(2.6, 0)
+    expect(dead).toEqual({ code: 'ec-doubted', level: 'caution', about: 'drainEC', value: 0, beside: 2.6 })
+    expect(explainIrrigationFinding(dead!).message).toMatch(
+      /drain of 0\.00 dS\/m beside a feed of 2\.60 dS\/m .*by hand/,
+    )
+    expect(told(2.6, 0.099)[0]).toMatchObject({ code: 'ec-doubted' })
+    expect(told(2.6, 0.1)[0]).toMatchObject({ code: 'not-steady' })
+    // Rain that is given drains as rain, and what did not drain has no EC.
+    expect(told(0.09, 0.09)[0]).toMatchObject({ code: 'not-steady' })
+    expect(told(2.6, 0, 0)[0]).toMatchObject({ code: 'not-steady' })
+  })
+  it('was drawn from a feed EC of 0.0, and asked for no drain at all', () => {
+    const [dead] = checkSaltBalance({ ...day, drained: litres(1), feedEC: ec(0), drainEC: ec(4) }).findings
+    expect(dead).toMatchObject({ code: 'ec-doubted', about: 'feedEC', value: 0, beside: 4 })
+    expect(explainIrrigationFinding(dead!).message).toMatch(/feed of 0\.00 dS\/m .* unless you flush with it/)
+    expectInputError(() => steadyDrainFraction({ feedEC: ec(0), drainEC: ec(4) }), 'feedEC')
+    expect(steadyDrainFraction({ feedEC: ec(0.01), drainEC: ec(4) })).toBe(0.0025)
   })
   it('says that salts are stored, or lost', () => {
     const [stored] = checkSaltBalance({ ...day, drained: litres(0), feedEC: ec(2.6), drainEC: ec(5.2) }).findings

@@ -51,6 +51,29 @@ describe('salts-not-steady', () => {
   })
 })
 
+describe('ec-doubted', () => {
+  const withEC = (feed: number, drain: number) => {
+    const { watering } = record
+    const [feedEC, drainEC] = [feed, drain].map((value) => by(watering!.given, () => value))
+    return reviewZone({ zone, record: { ...record, watering: { ...watering!, feedEC: feedEC!, drainEC: drainEC! } } })
+  }
+  const doubts = (feed: number, drain: number) => coded(withEC(feed, drain).days.at(-1)!, 'ec-doubted')
+  it('is told of a drain EC of 0.0 beside a feed, which had passed in silence', () => {
+    const [dead] = doubts(2.4, 0)
+    expect(dead).toMatchObject({ level: 'caution', about: 'drainEC', value: 0 })
+    expect(dead!.beside).toBeCloseTo(2.4, 9)
+    expect(explainZoneFinding(JSON.parse(JSON.stringify(dead))).message).toContain('thinner than rain')
+  })
+  it('is told of a feed EC of 0.0, and not where both can be', () => {
+    expect(doubts(0, 4)[0]).toMatchObject({ about: 'feedEC', value: 0 })
+    expect(doubts(2.4, 4)).toEqual([])
+  })
+  it('teaches nothing of what the probes make of salt', () => {
+    expect(withEC(2.4, 4).memory.salt.length).toBeGreaterThan(0)
+    expect(withEC(2.4, 0).memory.salt).toEqual([])
+  })
+})
+
 describe('root-zone-temperature', () => {
   const withRoot = (change: (x: number) => number) =>
     coded(lastOf({ ...record, rootTemperature: by(record.rootTemperature!, change) }), 'root-zone-temperature')

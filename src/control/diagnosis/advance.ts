@@ -20,7 +20,7 @@ import { known, lightOf, type WatchedReading, type WatchZoneInput } from './watc
 import { withLeap } from './watch/leap-of-pair.js'
 import { cameIn, newBalance, withBalance } from './watch/watch-balance.js'
 import { ticked } from './watch/watch-clock.js'
-import { withValue } from './watch/watch-feed.js'
+import { isBelowRain, withValue } from './watch/watch-feed.js'
 import { evidenceOf, linesOf, NIGHTS, newNight, withEvening } from './watch/watch-night.js'
 import { withPace } from './watch/watch-pace.js'
 import { newPairs, withLevels } from './watch/watch-pairs.js'
@@ -62,6 +62,11 @@ export function advanced(
   }
   const steady = withSteady(balanced, input, now, zone)
   return told(withNight(steady, now, input, zone), now, zone)
+}
+
+/** What a state shows without a message. */
+export function shown(state: ZoneWatchState, zone: RememberedZone): Diagnosis {
+  return told(state, state.clock.last ?? 0, zone)[1]
 }
 
 /** One that never sent anything is awaited from now on: its name may be another one in the messages. */
@@ -299,7 +304,9 @@ function withNight(state: ZoneWatchState, now: number, input: WatchZoneInput, zo
   if (night.from === null) return state
   const { odd } = changeOfNight(linesOf(night, state.probes), state.nights, zone.memo)
   const drained = ofShots(state, zone).recent.drained(3)
-  const ended = evidenceOf(night, state.probes, { drained, drainEC: state.drainEC, odd })
+  // A dead sensor beside nights on which it was alive would be salt that comes and goes.
+  const drainEC = state.drainEC === null || isBelowRain(state.drainEC) ? null : state.drainEC
+  const ended = evidenceOf(night, state.probes, { drained, drainEC, odd })
   const nights = ended === null ? state.nights : [...state.nights, ended].slice(-NIGHTS)
   return { ...state, night: newNight(state.probes.length), nights }
 }

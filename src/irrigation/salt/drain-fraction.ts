@@ -53,7 +53,7 @@ export interface SteadyDrainFractionInput extends FeedSalts {
  *
  * @equation `f = \frac{EC_{in} - EC_{up}}{EC_{drain} - EC_{up}}`
  * @returns Drain fraction. Unit: 1.
- * @throws `DomainError` outside the ranges; `InputError` when no drain fraction from 0 to 1 keeps that drain EC.
+ * @throws `DomainError` outside the ranges; `InputError` when no drain fraction from 0 to 1 keeps that drain EC, or the feed is 0, as of a dead sensor.
  * @source definition: salt balance of the root zone at a steady state
  * @example
  * const feedEC = decisiemensPerMetre<SolutionEC>(2.6)
@@ -65,6 +65,12 @@ export function steadyDrainFraction(input: SteadyDrainFractionInput): DrainFract
   const feed = numberIn(input.feedEC, FEED_EC, 'feedEC')
   const drain = numberIn(input.drainEC, DRAIN_EC, 'drainEC')
   const uptake = numberIn(input.uptakeEC ?? 0, UPTAKE_EC, 'uptakeEC')
+  if (feed === 0 && drain > 0)
+    throw new InputError(
+      'feedEC',
+      `a feed of ${feed} dS/m beside a drain of ${drain} dS/m asks for no drain at all`,
+      'measure the feed by hand: a dead sensor shows 0, and no water does',
+    )
   const share = (feed - uptake) / (drain - uptake)
   if (!(feed >= uptake && drain > uptake && share <= 1))
     throw new InputError(

@@ -6,6 +6,7 @@ import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
 import { DRAIN_EC, FEED_EC, STORE_WATER, UPTAKE_EC } from '../domains.js'
 import type { FeedSalts, SaltFlows } from '../terms.js'
 import { type DrainFractionInput, drainFraction } from './drain-fraction.js'
+import { ecDoubt } from './ec-doubt.js'
 import type { SaltFinding } from './salt-finding.js'
 
 /** A day, or any whole number of days, of drain records. Volumes are for the same plants. */
@@ -38,7 +39,8 @@ export interface SaltBalance extends SaltFlows {
  * Balances the salts of a root zone from drain records, and says whether the ratio of feed EC to drain EC may be read as a drain
  * fraction.
  *
- * Without an uptake the stored salt is an upper bound, because plants take some.
+ * Without an uptake the stored salt is an upper bound, because plants take some. Where water drained and the EC of drain or feed is less than rain has, as
+ * of a dead sensor, that is told in place of what becomes of the salts.
  *
  * @equation `S = EC_{in} I - EC_{drain} D - EC_{up} (I - D), \quad \Delta EC = S / W`
  * @param input - Volumes and ECs of the same time.
@@ -72,6 +74,8 @@ export function checkSaltBalance(input: SaltBalanceInput): SaltBalance {
   const heading = share > 0 ? answerOf((feed - (1 - share) * uptake) / share, 'drained') : -1
   const headingFor = heading >= 0 ? (heading as DrainEC) : undefined
   const steady = Math.abs(saltStored) <= 0.1 * saltIn
+  // What nothing drained of has no EC.
+  const doubt = share > 0 ? ecDoubt(feed, drain) : undefined
   return {
     drainFraction: share,
     steadyFraction,
@@ -82,9 +86,12 @@ export function checkSaltBalance(input: SaltBalanceInput): SaltBalance {
     saltStored,
     rise,
     steady,
-    findings: steady
-      ? []
-      : [{ code: 'not-steady', level: 'caution', rise, drainFraction: share, steadyFraction, headingFor }],
+    findings:
+      doubt !== undefined
+        ? [doubt]
+        : steady
+          ? []
+          : [{ code: 'not-steady', level: 'caution', rise, drainFraction: share, steadyFraction, headingFor }],
   }
 }
 

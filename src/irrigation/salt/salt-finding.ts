@@ -1,8 +1,12 @@
 import type { DrainEC, DrainFraction } from '../../quantity/generated/kinds.js'
 import type { HowSerious } from '../terms.js'
+import type { EcDoubt } from './ec-doubt.js'
 
 /** What is to be known of a salt balance, without words; `explainIrrigationFinding` has them. */
-export interface SaltFinding extends HowSerious {
+export type SaltFinding = SaltsNotSteady | EcDoubt
+
+/** Salts that pile up or leave. */
+export interface SaltsNotSteady extends HowSerious {
   /** Salts pile up, or leave. */
   readonly code: 'not-steady'
   /** By how much the EC of the root zone rose in that time. Unit: dS/m. Range: any. */

@@ -1,5 +1,6 @@
 import type { WordsOf } from '../../quantity/explained.js'
 import { asPercent } from '../../quantity/in-words.js'
+import { ecDoubtInWords } from './ec-doubt-words.js'
 import type { SaltFinding } from './salt-finding.js'
 
 /** Where salts go, and which number not to take for the drain fraction. */
@@ -13,4 +14,5 @@ export const SALT_WORDS: WordsOf<SaltFinding> = {
     },
     'salt balance of the root zone',
   ],
+  'ec-doubted': [ecDoubtInWords, 'common practice, no source'],
 }

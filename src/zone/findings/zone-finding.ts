@@ -1,5 +1,6 @@
 import type { WeatherAssumption } from '../../demand/reference/weather-assumption.js'
 import type { WeatherFinding } from '../../demand/reference/weather-doubts.js'
+import type { EcDoubt } from '../../irrigation/salt/ec-doubt.js'
 import type { LeftOutFor, ZoneTable } from '../record/left-out.js'
 
 /** What one finding of a zone is about, with its numbers. `explainZoneFinding` puts it into words. */
@@ -142,6 +143,7 @@ export type ZoneFinding = {
       /** Share that would drain at a steady state without uptake of salts. Unit: 1. */
       readonly steady: number
     }
+  | EcDoubt
   | {
       readonly code: 'root-zone-temperature'
       /** Where it lies among the bands of fruiting vegetables. */

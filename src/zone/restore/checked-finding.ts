@@ -32,6 +32,7 @@ const NUMBERS: Readonly<Record<ZoneFindingCode | DayDifference['code'], string>>
   'drain-gauge-silent': 'given entries',
   'more-drain-than-given': 'given drained',
   'salts-not-steady': 'share steady',
+  'ec-doubted': 'about value beside',
   'root-zone-temperature': 'band extreme value',
   'climate-doubted': 'weather',
   'light-assumed': '',

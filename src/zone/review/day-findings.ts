@@ -1,4 +1,5 @@
 import { rootTemperatureBand } from '../../irrigation/root-zone/root-temperature-band.js'
+import { ecDoubt } from '../../irrigation/salt/ec-doubt.js'
 import { maxOf, minOf } from '../../quantity/extremes.js'
 import type { Temperature } from '../../quantity/generated/kinds.js'
 import type { ProbeDay, RootZoneTemperature } from '../day/zone-day.js'
@@ -73,7 +74,9 @@ export function balanceFindings(
     if (!(ratio >= BELIEVED_USE.min && ratio <= BELIEVED_USE.max))
       findings.push({ code: 'use-doubted', level: 'caution', use: use.value, climate: climate.value.perContainer })
   }
-  if (feedEC.known && drainEC.known && drainFraction.known && drainEC.value > 0) {
+  const doubt = feedEC.known && drainEC.known ? ecDoubt(feedEC.value, drainEC.value) : undefined
+  if (doubt !== undefined) findings.push(doubt)
+  else if (feedEC.known && drainEC.known && drainFraction.known && drainEC.value > 0) {
     const steady = feedEC.value / drainEC.value
     if (drainFraction.value < steady - 0.05)
       findings.push({ code: 'salts-not-steady', level: 'note', share: drainFraction.value, steady })

@@ -1,3 +1,4 @@
+import { ecDoubt } from '../../irrigation/salt/ec-doubt.js'
 import type { WaterContent } from '../../quantity/generated/kinds.js'
 import { saltDrift } from '../../record/compare/salt-drift.js'
 import type { DrainedLevel } from '../day/zone-day.js'
@@ -13,13 +14,15 @@ const OLDEST = 1814400
 /** The days in which salt may show, with this one. */
 export function withSaltDay(
   before: readonly SaltDay[],
-  { drainEC }: WaterBalance,
+  { feedEC, drainEC }: WaterBalance,
   levels: readonly Known<DrainedLevel>[],
   end: number,
 ): readonly SaltDay[] {
   const recent = before.filter(({ at, levels: of }) => at < end && end - at <= OLDEST && of.length === levels.length)
   const own = levels.map((one) => (one.known && one.value.at === end ? one.value.level : null))
-  if (!drainEC.known || own.every((one) => one === null)) return recent
+  // A dead sensor beside days on which it was alive would be a trend.
+  const doubted = feedEC.known && drainEC.known && ecDoubt(feedEC.value, drainEC.value)?.about === 'drainEC'
+  if (!drainEC.known || doubted || own.every((one) => one === null)) return recent
   return [...recent, { at: end, drainEC: drainEC.value, levels: own }].slice(-SALT_DAYS)
 }
 

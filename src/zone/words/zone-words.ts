@@ -1,4 +1,5 @@
 import { ASSUMPTION_WORDS, DOUBT_WORDS } from '../../demand/reference/weather-words.js'
+import { ecDoubtInWords } from '../../irrigation/salt/ec-doubt-words.js'
 import { explained, type WordsOf } from '../../quantity/explained.js'
 import { asLitres, asPercent, asPoints, signed } from '../../quantity/in-words.js'
 import { oneOf } from '../../quantity/one-of.js'
@@ -122,6 +123,7 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
     (finding) =>
       `at a steady state without uptake of salts ${asPercent(finding.steady, 0)} would drain and ${asPercent(finding.share, 0)} did, so that salts are taken up or stored; this is no target for drain`,
   ],
+  'ec-doubted': [ecDoubtInWords],
   'root-zone-temperature': [
     (finding) =>
       `the root zone was ${finding.extreme === 'lowest' ? 'at its coldest' : 'at its warmest'} ${finding.value.toFixed(1)} °C: ${oneOf(finding.band, OFF_TARGET, 'finding.band')} for fruiting vegetables (common practice)`,

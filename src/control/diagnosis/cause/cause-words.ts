@@ -90,6 +90,7 @@ export const UNKNOWN_WORDS: { readonly [Code in UnknownReason]: string } = {
   'no-temperature': 'no temperature is recorded',
   'no-drain-ec': 'the EC of the drain is not recorded',
   'no-feed-ec': 'the EC of the feed is not recorded',
+  'ec-below-rain': 'its EC is less than rain has: the sensor is dead or dry, or the water is pure',
   'series-out-of-step': 'orders and readings are not of the same times',
   'no-clock': 'the clock gives no moment in seconds',
 }

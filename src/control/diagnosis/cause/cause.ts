@@ -121,6 +121,7 @@ export type UnknownReason =
   | 'no-temperature'
   | 'no-drain-ec'
   | 'no-feed-ec'
+  | 'ec-below-rain'
   | 'series-out-of-step'
   | 'no-clock'
 
@@ -136,6 +137,8 @@ export interface Diagnosis {
   readonly full:
     | { readonly known: true; readonly value: boolean }
     | { readonly known: false; readonly reason: 'no-trusted-probe' | 'only-newest-reading' }
+  /** The message could not be read, as a part of it throws: this is what was told before it, and the state is kept. Left out where it could. */
+  readonly unreadable?: true
 }
 
 /** What is told where nothing was looked at. */

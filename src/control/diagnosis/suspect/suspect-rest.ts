@@ -1,6 +1,7 @@
 import type { Evidence, Suspicion } from '../cause/cause.js'
 import type { ZoneWatchState } from '../state/zone-state.js'
 import { standingTrouble } from '../watch/watch-clock.js'
+import { isBelowRain } from '../watch/watch-feed.js'
 import { lostShare } from '../watch/watch-pace.js'
 import type { Watched } from '../watch/watched.js'
 import { evidence, suspicion } from './suspicion.js'
@@ -17,9 +18,14 @@ function byFeed({ feed }: ZoneWatchState): Suspicion[] {
   ]
   const slip = (weight: number) => [suspicion('unit-slip', 'caution', weight, because, 'check-the-unit')]
   const times = feed.now / feed.usual
-  if (times > MAX_TIMES || times < 1 / MAX_TIMES) return slip(0.9)
+  const slipped = times > MAX_TIMES || times < 1 / MAX_TIMES
+  // So little is nothing in any unit that a feed is told in: no fertiliser, or a dead sensor.
+  if (slipped && !isBelowRain(feed.now)) return slip(0.9)
   const isTenfold = Math.abs(times / 10 - 1) < 0.05 || Math.abs(times * 10 - 1) < 0.05
-  return [suspicion('feed-tank-wrong', 'danger', 0.93, because, 'measure-feed-ec'), ...(isTenfold ? slip(0.6) : [])]
+  return [
+    suspicion('feed-tank-wrong', 'danger', 0.93, because, 'measure-feed-ec'),
+    ...(isTenfold || slipped ? slip(0.6) : []),
+  ]
 }
 
 /** No solution for plants is so salty, and none becomes so much saltier or thinner at once. Chosen. Unit: dS/m, 1. */

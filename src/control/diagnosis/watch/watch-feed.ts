@@ -1,3 +1,11 @@
+/** Rain has 0.01 to 0.1 dS/m, from memory: a drain or a solution for plants with less is none, and its sensor dead or dry. Unit: dS/m. */
+const RAIN = 0.1
+
+/** Whether an EC is less than that of rain. */
+export function isBelowRain(ec: number): boolean {
+  return ec < RAIN
+}
+
 /** What is remembered of a value that should hardly change: the EC of the feed, or a share of drain. */
 export interface SteadyWatch {
   readonly usual: number
