@@ -4,6 +4,7 @@ import { type NamesOf, onlyNames } from '../quantity/one-of.js'
 import type { ForecastTimeToLevel } from '../record/forecast/forecast-time-to-level.js'
 import type { Cause, CauseCode } from './diagnosis/cause/cause.js'
 import { MIN_WEIGHT, WARNED_AHEAD } from './domains.js'
+import { readOrRefuse } from './readable.js'
 import type { AlarmWeight, OfDiagnosis } from './terms.js'
 
 /** How urgent each cause is: `high` can flood the house, burn roots or dry the crop within hours. */
@@ -65,7 +66,7 @@ export interface AlarmCondition {
  * @param input - Diagnosis, least weight and forecast.
  * @returns One entry for each alarm, always in the same order: feed each to a reducer of `alarmLifeCycle` of its own, and what becomes
  * unacknowledged to `announceAlarms`.
- * @throws `DomainError` outside the ranges, `InputError` for a missing input.
+ * @throws `DomainError` outside the ranges, `InputError` for a missing input and for one of which a part throws when it is read.
  * @source common practice, no source
  * @example
  * const zone = watchZone({
@@ -81,6 +82,10 @@ export interface AlarmCondition {
  * alarms.find(({ name }) => name === 'refill-point-ahead') // => { priority: 'medium', condition: true, expected: 10800 }
  */
 export function alarmConditions(input: AlarmConditionsInput): AlarmCondition[] {
+  return readOrRefuse('input', () => conditionsOf(input))
+}
+
+function conditionsOf(input: AlarmConditionsInput): AlarmCondition[] {
   onlyNames(input, NAMES, 'input')
   requireObject(input.diagnosis, 'diagnosis')
   const min = numberIn(input.minWeight ?? 0.6, MIN_WEIGHT, 'minWeight')

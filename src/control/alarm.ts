@@ -4,6 +4,7 @@ import { type NamesOf, oneOf, onlyNames } from '../quantity/one-of.js'
 import type { Reducer } from '../quantity/reducer.js'
 import { ALARM_DELAY, SHELF_TIME } from './domains.js'
 import { isMoment } from './moment.js'
+import { readable } from './readable.js'
 import type { AskedNow, SeenClock } from './terms.js'
 
 /** How an alarm behaves. */
@@ -51,13 +52,15 @@ export interface AlarmReport {
   readonly changed: boolean
   /** Whether somebody must be told now: only where the alarm becomes unacknowledged. */
   readonly announce: boolean
+  /** The message could not be read, as a part of it throws, and said nothing. Left out where it could. */
+  readonly unreadable?: true
 }
 
 /**
  * The life cycle of one alarm: raised, acknowledged, returned to normal, shelved for a time. Delays on both sides keep a condition that
  * flickers from raising it again and again; a shelved alarm comes back by itself.
  *
- * A moment that cannot be read passes no time; where the clock stands still for ten inputs, a condition is told without its delay.
+ * A moment that cannot be read passes no time, nor does a message that throws when it is read, which says nothing and is marked `unreadable`; where the clock stands still for ten inputs, a condition is told without its delay.
  *
  * @procedure Follows the condition through its delays; then moves between the phases as the standard draws them: an alarm that returns to
  * normal before anybody saw it stays on the list until it is acknowledged.
@@ -92,19 +95,35 @@ export function alarmLifeCycle(settings: AlarmSettings): Reducer<AlarmState, Ala
     start,
     step: (stored, input) => {
       requireObject(input, 'input')
-      const action = input.action ?? undefined
+      const read = readable(() => saidBy(input))
+      const { now: told, condition, action, shelveFor } = read ?? SILENT
       if (action !== undefined) oneOf(action, ['acknowledge', 'shelve', 'unshelve'], 'action')
       // What is no state is none: the alarm is raised again rather than kept back.
-      const state = isAlarmState(stored, shelf) ? stored : start
-      const now = isMoment(input.now) ? input.now : null
+      const state = readable(() => isAlarmState(stored, shelf)) ? stored : start
+      const now = isMoment(told) ? told : null
       // A clock that was set back must not stretch a delay or a shelf: what was waited for counts from now on.
       const seen = now !== null && now < (state.last ?? now) ? shifted(state, now) : state
-      const known = withCondition(seen, now, input.condition, { onDelay, offDelay })
-      const next = act(moved(known), action, input.shelveFor, shelf)
+      const known = withCondition(seen, now, condition, { onDelay, offDelay })
+      const next = act(moved(known), action, shelveFor, shelf)
       const changed = next.phase !== state.phase
-      return [next, { phase: next.phase, changed, announce: changed && next.phase === 'unacknowledged' }]
+      const report = { phase: next.phase, changed, announce: changed && next.phase === 'unacknowledged' }
+      return [next, read === undefined ? { ...report, unreadable: true } : report]
     },
   }
+}
+
+interface Said {
+  readonly now: unknown
+  readonly condition?: unknown
+  readonly action?: AlarmInput['action'] | undefined
+  readonly shelveFor?: unknown
+}
+
+const SILENT: Said = { now: null }
+
+/** Each part of a message read once, so that none can throw later. */
+function saidBy({ now, condition, action, shelveFor }: AlarmInput): Said {
+  return { now, condition, action: action ?? undefined, shelveFor }
 }
 
 function shifted(state: AlarmState, now: number): AlarmState {

@@ -5,6 +5,7 @@ import { type NamesOf, oneOf, onlyNames } from '../quantity/one-of.js'
 import type { Reducer } from '../quantity/reducer.js'
 import { ALARM_WINDOW, MAX_ALARMS } from './domains.js'
 import { isMoment } from './moment.js'
+import { readOrRefuse } from './readable.js'
 import type { AskedNow, SeenClock } from './terms.js'
 
 const PRIORITIES: readonly string[] = ['high', 'medium', 'low']
@@ -50,7 +51,8 @@ export interface Announcement {
  *
  * @procedure Sorts by priority, tells as many as the window has room for and all of high priority, and holds the rest back.
  * @returns A reducer that takes new alarms and gives what to tell.
- * @throws `DomainError` outside the ranges; its step throws `InputError` for a missing list, an alarm without a name, and a priority that is not one of the three words.
+ * @throws `DomainError` outside the ranges; its step throws `InputError` for a missing list, an alarm without a name, a priority that is not one of the three words,
+ * and an input or a state of which a part throws when it is read.
  * @source isa-18-2-2016, where more than ten alarms in ten minutes for one operator are a flood
  * @example
  * const reducer = announceAlarms({ maxAlarms: 2, window: minutes(10) })
@@ -62,32 +64,35 @@ export function announceAlarms(settings: AnnounceSettings): Reducer<AnnounceStat
   onlyNames(settings, NAMES, 'settings')
   const max = wholeNumberIn(settings.maxAlarms, MAX_ALARMS, 'maxAlarms')
   const window = numberIn(settings.window, ALARM_WINDOW, 'window')
+  const stepped = (state: AnnounceState, input: NewAlarms): [AnnounceState, Announcement] => {
+    const { now, alarms } = input
+    requireRows(alarms, 'alarms')
+    const kept = listOf<number>(state?.recent).filter(isMoment)
+    // A moment that cannot be read passes no time.
+    const moment = isMoment(now) ? now : (kept[kept.length - 1] ?? 0)
+    const last = isMoment(state?.last) ? state.last : null
+    const idle = isMoment(now) && now !== last ? 0 : idleOf(state?.idle) + (alarms.length > 0 ? 1 : 10)
+    // Times that lie ahead belong to a clock that was set back; where it stands still no time of the window would ever pass.
+    const recent = idle >= STILL ? [] : kept.filter((time) => moment - time < window && time <= moment)
+    for (const alarm of alarms) checkAlarm(alarm)
+    const rank = { high: 0, medium: 1, low: 2 }
+    const waiting = [...listOf<AnnounceState['held'][number]>(state?.held).filter(isHeld), ...alarms].sort(
+      (a, b) => rank[a.priority] - rank[b.priority],
+    )
+    const room = max - recent.length
+    const tell = waiting.filter(({ priority }, i) => i < room || priority === 'high')
+    const held = waiting.slice(tell.length)
+    const times = [...recent, ...tell.map(() => moment)].slice(-max)
+    return [
+      { last: isMoment(now) ? now : last, idle: idle >= STILL ? 0 : idle, recent: times, held },
+      { tell: tell.map(({ name }) => name), held: held.map(({ name }) => name), flood: held.length > 0 },
+    ]
+  }
   return {
     start: { last: null, idle: 0, recent: [], held: [] },
     step: (state, input) => {
       requireObject(input, 'input')
-      const { now, alarms } = input
-      requireRows(alarms, 'alarms')
-      const kept = listOf<number>(state?.recent).filter(isMoment)
-      // A moment that cannot be read passes no time.
-      const moment = isMoment(now) ? now : (kept[kept.length - 1] ?? 0)
-      const last = isMoment(state?.last) ? state.last : null
-      const idle = isMoment(now) && now !== last ? 0 : idleOf(state?.idle) + (alarms.length > 0 ? 1 : 10)
-      // Times that lie ahead belong to a clock that was set back; where it stands still no time of the window would ever pass.
-      const recent = idle >= STILL ? [] : kept.filter((time) => moment - time < window && time <= moment)
-      for (const alarm of alarms) checkAlarm(alarm)
-      const rank = { high: 0, medium: 1, low: 2 }
-      const waiting = [...listOf<AnnounceState['held'][number]>(state?.held).filter(isHeld), ...alarms].sort(
-        (a, b) => rank[a.priority] - rank[b.priority],
-      )
-      const room = max - recent.length
-      const tell = waiting.filter(({ priority }, i) => i < room || priority === 'high')
-      const held = waiting.slice(tell.length)
-      const times = [...recent, ...tell.map(() => moment)].slice(-max)
-      return [
-        { last: isMoment(now) ? now : last, idle: idle >= STILL ? 0 : idle, recent: times, held },
-        { tell: tell.map(({ name }) => name), held: held.map(({ name }) => name), flood: held.length > 0 },
-      ]
+      return readOrRefuse('input', () => stepped(state, input))
     },
   }
 }

@@ -1,11 +1,12 @@
 import { requireObject } from '../quantity/guard.js'
 import type { Reducer } from '../quantity/reducer.js'
-import { advanced } from './diagnosis/advance.js'
+import { advanced, shown } from './diagnosis/advance.js'
 import type { Diagnosis } from './diagnosis/cause/cause.js'
 import { restoredZoneWatch, salvagedZoneWatch } from './diagnosis/state/restore-zone-watch.js'
 import { checkedWatch, type WatchZoneSettings } from './diagnosis/state/settings.js'
 import { newZoneState, type ZoneWatchState } from './diagnosis/state/zone-state.js'
 import type { WatchZoneInput } from './diagnosis/watch/input.js'
+import { readable } from './readable.js'
 
 /** Watches a zone and names what is wrong in it. */
 export interface ZoneWatch extends Reducer<ZoneWatchState, WatchZoneInput, Diagnosis> {
@@ -24,8 +25,8 @@ export interface ZoneWatch extends Reducer<ZoneWatchState, WatchZoneInput, Diagn
  * by meter and drain: partial water, a leak of the line, channels. Water and climbs without an order are leaks. Jumps without a shot are
  * probes that were moved, falls in the dark that differ from those of other nights drift, and those in step with the temperature are its doing.
  * @param settings - Probes, medium, flow, believable levels.
- * @returns A reducer that takes moments and gives diagnoses. What is no number is a missing reading; a stored state that is damaged goes on
- * with its whole parts. Its `restore` names the first field of a state that is wrong.
+ * @returns A reducer that takes moments and gives diagnoses. What is no number is a missing reading; a message that
+ * throws when it is read is marked `unreadable` and changes nothing; a stored state that is damaged goes on with its whole parts. Its `restore` names the first field of a state that is wrong.
  * @throws `DomainError` outside the ranges, `InputError` for settings that contradict each other; its step throws `InputError` where no
  * input is given.
  * @validity Tried in few rehearsals of invented zones, as the guide tells; a record that never saw its zone healthy has nothing to compare with.
@@ -57,9 +58,10 @@ export function watchZone(settings: WatchZoneSettings): ZoneWatch {
     step: (stored, input) => {
       requireObject(input, 'input')
       const state = made.has(stored ?? {}) ? stored : salvagedZoneWatch(stored, probes)
-      const [next, diagnosis] = advanced(state, input, zone)
-      made.add(next)
-      return [next, diagnosis]
+      const step = readable(() => advanced(state, input, zone))
+      if (step === undefined) return [state, { ...shown(state, zone), unreadable: true }]
+      made.add(step[0])
+      return step
     },
   }
 }

@@ -1,5 +1,5 @@
 import type { Duration } from '../quantity/generated/kinds.js'
-import { numberIn } from '../quantity/guard.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { type NamesOf, onlyNames } from '../quantity/one-of.js'
 import type { Reducer } from '../quantity/reducer.js'
 import type { ForecastTimeToLevel } from '../record/forecast/forecast-time-to-level.js'
@@ -7,6 +7,7 @@ import { type AlarmInput, type AlarmReport, type AlarmState, alarmLifeCycle } fr
 import { type AlarmCondition, alarmConditions } from './alarm-conditions.js'
 import { nothingTold } from './diagnosis/cause/cause.js'
 import { WARNED_AHEAD, WEIGHT_BAND } from './domains.js'
+import { readable, readOrRefuse } from './readable.js'
 import type { AlarmWeight, AskedNow, OfDiagnosis } from './terms.js'
 
 /** When the alarms of a zone are raised, and when they return to normal. */
@@ -59,7 +60,8 @@ const LATER = 1800
  * more ahead; steps an `alarmLifeCycle` for each.
  * @param settings - Delays, dead-band and least weight. Range: any.
  * @returns A reducer that takes diagnoses and actions and gives the alarms that are not normal; feed what is announced to `announceAlarms`.
- * @throws `DomainError` outside the ranges; its step throws `InputError` for a missing diagnosis or an unknown action.
+ * @throws `DomainError` outside the ranges; its step throws `InputError` for a missing diagnosis, an unknown action, and an input
+ * of which a part throws when it is read: keep the state of before.
  * @source isa-18-2-2016, on-delay, off-delay and deadband, as restated in public documentation; the defaults are common practice, no source
  * @example
  * const reducer = zoneAlarms({ offDelay: minutes(30) })
@@ -86,26 +88,34 @@ export function zoneAlarms(settings: ZoneAlarmSettings): Reducer<ZoneAlarmsState
     diagnosis: nothingTold(),
     ...raised,
   })
+  const stepped = (
+    state: ZoneAlarmsState,
+    { now, diagnosis, untilRefill, action }: ZoneAlarmsInput,
+  ): [ZoneAlarmsState, ZoneAlarm[]] => {
+    const told = { diagnosis, ...(untilRefill === undefined ? {} : { untilRefill }) }
+    const lenient = alarmConditions({ ...told, ...held })
+    const alarms: Partial<Record<AlarmCondition['name'], AlarmState>> = {}
+    const reports: ZoneAlarm[] = []
+    alarmConditions({ ...told, ...raised }).forEach((strict, i) => {
+      const { name } = strict
+      // What throws in a stored state is lost: the alarm is raised again rather than kept back.
+      const before = readable(() => state?.alarms?.[name] && { ...state.alarms[name] }) ?? life.start
+      const { condition, ...about } = before.condition === true ? lenient[i]! : strict
+      const [next, report] = life.step(before, {
+        now,
+        ...(condition === undefined ? {} : { condition }),
+        ...(action?.name === name ? action : {}),
+      })
+      if (next.phase !== 'normal' || next.condition || next.active) alarms[name] = next
+      if (report.phase !== 'normal' || report.changed) reports.push({ ...about, ...report })
+    })
+    return [{ alarms }, reports]
+  }
   return {
     start: { alarms: {} },
-    step: (state, { now, diagnosis, untilRefill, action }) => {
-      const told = { diagnosis, ...(untilRefill === undefined ? {} : { untilRefill }) }
-      const lenient = alarmConditions({ ...told, ...held })
-      const alarms: Partial<Record<AlarmCondition['name'], AlarmState>> = {}
-      const reports: ZoneAlarm[] = []
-      alarmConditions({ ...told, ...raised }).forEach((strict, i) => {
-        const { name } = strict
-        const before = state?.alarms?.[name] ?? life.start
-        const { condition, ...about } = before.condition === true ? lenient[i]! : strict
-        const [next, report] = life.step(before, {
-          now,
-          ...(condition === undefined ? {} : { condition }),
-          ...(action?.name === name ? action : {}),
-        })
-        if (next.phase !== 'normal' || next.condition || next.active) alarms[name] = next
-        if (report.phase !== 'normal' || report.changed) reports.push({ ...about, ...report })
-      })
-      return [{ alarms }, reports]
+    step: (state, input) => {
+      requireObject(input, 'input')
+      return readOrRefuse('input', () => stepped(state, input))
     },
   }
 }

@@ -45,5 +45,10 @@ export function attempt<T>(calculation: () => T): Attempt<T> {
  * isPorewaterError(new Error('something else')) // => false
  */
 export function isPorewaterError(error: unknown): error is PorewaterError {
-  return error instanceof Error && CODES.includes((error as { code?: unknown }).code)
+  // A thrown proxy that was revoked, or one whose code throws, is none of ours, and asking must not throw in its place.
+  try {
+    return error instanceof Error && CODES.includes((error as { code?: unknown }).code)
+  } catch {
+    return false
+  }
 }

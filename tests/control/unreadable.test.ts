@@ -1,6 +1,24 @@
-import { checkWatering, controlWatering, deadBand, explainControlFinding, waterContent } from 'porewater'
+import {
+  alarmConditions,
+  alarmLifeCycle,
+  announceAlarms,
+  checkWatering,
+  controlWatering,
+  type Diagnosis,
+  deadBand,
+  explainControlFinding,
+  hours,
+  isPorewaterError,
+  litres,
+  litresPerHour,
+  minutes,
+  watchZone,
+  waterContent,
+  zoneAlarms,
+} from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { throwing, withThrowing } from '../support/hostile.js'
+import { expectInputError } from '../support/refusals.js'
 import { safeWatering as safe } from '../support/safe-watering.js'
 import { MIDNIGHT, settings } from './watering/zone.js'
 
@@ -79,5 +97,77 @@ describe('a controller', () => {
   it('of the barest kind was not on where its state throws', () => {
     const band = deadBand({ lower: waterContent(0.5), upper: waterContent(0.6) })
     expect(band.step(throwing(), 0.55)).toEqual([{ on: false }, false])
+  })
+})
+
+describe('a diagnosis', () => {
+  const zone = watchZone({
+    ...{ probes: ['A'], substrateVolume: litres(10), flow: litresPerHour(6), fullPoint: waterContent(0.74) },
+    ...{ minBelievable: waterContent(0.1), maxBelievable: waterContent(0.9) },
+  })
+  const message = { now: 60, readings: [{ probe: 'A', waterContent: waterContent(0.6), time: 60 }], open: false }
+  const [before, told] = zone.step(zone.start, message)
+  it.each(Object.keys(message))(
+    'kept its state and said so where the %s of a message threw when it was read',
+    (name) => {
+      const [state, diagnosis] = zone.step(before, withThrowing({ ...message, now: 120 }, name))
+      expect(state).toBe(before)
+      expect(diagnosis).toEqual({ ...told, unreadable: true })
+      expect(zone.step(state, { ...message, now: 120 })[1].unreadable).toBeUndefined()
+    },
+  )
+  it('goes on behind a message, a reading or a state that throws as a whole', () => {
+    for (const input of [throwing(), { ...message, readings: [throwing()] }])
+      expect(zone.step(before, input)[1].unreadable).toBe(true)
+    expect(zone.step(throwing(), message)[1].unreadable).toBeUndefined()
+  })
+})
+
+describe('alarms', () => {
+  const life = alarmLifeCycle({ onDelay: minutes(0), offDelay: minutes(0), maxShelving: hours(8) })
+  const full = { known: false, reason: 'no-trusted-probe' } as const
+  const diagnosis: Diagnosis = { causes: [], ruledOut: [], cannotTell: [], full }
+  const zone = zoneAlarms({})
+  it.each(['now', 'condition', 'action', 'shelveFor'])('stay as they are on a message whose %s throws', (name) => {
+    const [raised] = life.step(life.start, { now: 0, condition: true })
+    const [state, report] = life.step(raised, withThrowing({ now: 60, condition: false }, name))
+    expect(report).toEqual({ phase: 'unacknowledged', changed: false, announce: false, unreadable: true })
+    expect(life.step(state, { now: 120, condition: false })[1]).toEqual({
+      ...{ phase: 'returned-unacknowledged', changed: true, announce: false },
+    })
+  })
+  it('are raised again where their state throws', () => {
+    const input = { now: 0, condition: true }
+    expect(life.step(throwing(), input)[1].announce).toBe(true)
+    expect(zone.step(throwing(), { now: 0, diagnosis })).toEqual([{ alarms: {} }, []])
+  })
+  it.each([
+    ['nothing', null],
+    ['a proxy that throws', throwing()],
+    ['a diagnosis that throws', { now: 0, diagnosis: throwing() }],
+    ['causes that throw', { now: 0, diagnosis: { ...diagnosis, causes: [throwing()] } }],
+    ['a forecast that throws', { now: 0, diagnosis, untilRefill: throwing() }],
+    ['an action that throws', { now: 0, diagnosis, action: throwing() }],
+  ])('of a zone refuse %s by name', (_, input) => {
+    expectInputError(() => zone.step(zone.start, input as never), 'input')
+  })
+  it('of a diagnosis are refused by name, too, where it throws', () => {
+    for (const input of [throwing(), { diagnosis: throwing() }, { diagnosis, untilRefill: throwing() }])
+      expectInputError(() => alarmConditions(input), /input|diagnosis/)
+  })
+  it('are not announced from a list that throws: the list is refused', () => {
+    const reducer = announceAlarms({ maxAlarms: 3, window: minutes(10) })
+    for (const alarms of [throwing(), [throwing()]])
+      expectInputError(() => reducer.step(reducer.start, { now: 0, alarms }), 'input')
+  })
+})
+
+describe('an error of somebody else', () => {
+  it('that throws when it is asked for its code is none of ours', () => {
+    expect(isPorewaterError(throwing())).toBe(false)
+    expect(isPorewaterError(withThrowing(new Error('x'), 'code'))).toBe(false)
+    const { proxy, revoke } = Proxy.revocable({}, {})
+    revoke()
+    expect(isPorewaterError(proxy)).toBe(false)
   })
 })

@@ -1,3 +1,4 @@
+import { readable } from '../readable.js'
 import { decide, type Step } from './decide.js'
 import type { Limits } from './settings/checked-settings.js'
 import type { WateringInput } from './state/input.js'
@@ -9,19 +10,11 @@ import type { WateringInput } from './state/input.js'
 export function decideReadable(limits: Limits, state: unknown, input: WateringInput): Step {
   const silent = {} as WateringInput
   return (
-    made(() => decide(limits, state, input)) ??
-    made(() => unreadable(decide(limits, state, silent))) ??
-    made(() => decide(limits, null, input)) ??
+    readable(() => decide(limits, state, input)) ??
+    readable(() => unreadable(decide(limits, state, silent))) ??
+    readable(() => decide(limits, null, input)) ??
     decide(limits, null, silent)
   )
-}
-
-function made(step: () => Step): Step | undefined {
-  try {
-    return step()
-  } catch {
-    return undefined
-  }
 }
 
 function unreadable([state, decision]: Step): Step {
