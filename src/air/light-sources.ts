@@ -1,5 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import type { PhotonYield } from '../quantity/generated/kinds.js'
+import { asName, hasRow } from '../quantity/row-name.js'
 
 /** What is needed to convert the light of a source. */
 export interface LightSource {
@@ -29,6 +30,6 @@ export type LightSourceName = keyof typeof lightSources
 
 /** The conversions of a named source, or a refusal that lists the names. */
 export function lightSource(name: LightSourceName): LightSource {
-  if (Object.hasOwn(lightSources, name)) return lightSources[name]
-  throw new InputError('source', `"${name}" is unknown`, `give one of ${Object.keys(lightSources).join(', ')}`)
+  if (hasRow(lightSources, name)) return lightSources[name]
+  throw new InputError('source', `"${asName(name)}" is unknown`, `give one of ${Object.keys(lightSources).join(', ')}`)
 }

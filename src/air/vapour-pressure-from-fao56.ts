@@ -1,6 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import type { RelativeHumidity, Temperature, TemperatureChange, VapourPressure } from '../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../quantity/guard.js'
+import { asName, hasRow } from '../quantity/row-name.js'
 import { type DayTemperatures, meanSaturationVapourPressureFao56 } from './actual-vapour-pressure-fao56.js'
 import { AIR_PRESSURE, AIR_TEMPERATURE, ARIDITY, RELATIVE_HUMIDITY } from './domains.js'
 import { saturationAt, saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
@@ -76,8 +77,8 @@ export function vapourPressureFromPsychrometerFao56(reading: PsychrometerReading
   const saturated = saturationAt(wetBulb, 'wetBulb')
   if (wetBulb > dryBulb)
     throw new InputError('wetBulb', `${wetBulb} °C is above the dry bulb, ${dryBulb} °C`, 'wet the wick, or swap them')
-  if (!Object.hasOwn(PSYCHROMETER_COEFFICIENT, ventilation))
-    throw new InputError('ventilation', `"${ventilation}" is unknown`, 'say aspirated, natural or indoors')
+  if (!hasRow(PSYCHROMETER_COEFFICIENT, ventilation))
+    throw new InputError('ventilation', `"${asName(ventilation)}" is unknown`, 'say aspirated, natural or indoors')
   return (saturated - PSYCHROMETER_COEFFICIENT[ventilation] * pascals * (dryBulb - wetBulb)) as VapourPressure
 }
 

@@ -2,6 +2,7 @@ import { rootBetween } from '../numerics/root.js'
 import { InputError } from '../quantity/errors.js'
 import type { Temperature } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
+import { asName, hasRow } from '../quantity/row-name.js'
 import { AIR_PRESSURE } from './domains.js'
 import { type AirHumidity, vapourPressureOfHumidity } from './humidity-of-air.js'
 import {
@@ -33,8 +34,8 @@ export interface WetBulbInput extends AirPressure, AirHumidity {
 export function wetBulbTemperature(air: WetBulbInput): Temperature {
   requireObject(air, 'air')
   const { temperature, ventilation = 'aspirated' } = air
-  if (!Object.hasOwn(PSYCHROMETER_COEFFICIENT, ventilation))
-    throw new InputError('ventilation', `"${ventilation}" is unknown`, 'say aspirated, natural or indoors')
+  if (!hasRow(PSYCHROMETER_COEFFICIENT, ventilation))
+    throw new InputError('ventilation', `"${asName(ventilation)}" is unknown`, 'say aspirated, natural or indoors')
   const gamma = PSYCHROMETER_COEFFICIENT[ventilation] * numberIn(air.pressure, AIR_PRESSURE, 'pressure')
   const vapour = vapourPressureOfHumidity(air)
   // Dry air at the coldest end would cool the bulb below the range of the curve; no air of the range cools it by more than 60 K.

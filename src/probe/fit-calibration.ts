@@ -1,6 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import { maxOf, minOf } from '../quantity/extremes.js'
 import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
+import { asName, hasRow } from '../quantity/row-name.js'
 import type { CalibrationForm, CalibrationSample, ProbeCalibration } from './calibration.js'
 import { checkPorosity, checkSample, exponentOf } from './calibration-samples.js'
 import { monotoneShape, polynomialShape } from './calibration-shapes.js'
@@ -62,8 +63,8 @@ const FORMS = {
 export function fitCalibration(input: CalibrationFitInput): ProbeCalibration {
   requireObject(input, 'input')
   const { form } = input
-  if (!Object.hasOwn(FORMS, form))
-    throw new InputError('form', `"${form}" is not known`, `use one of ${Object.keys(FORMS).join(', ')}`)
+  if (!hasRow(FORMS, form))
+    throw new InputError('form', `"${asName(form)}" is not known`, `use one of ${Object.keys(FORMS).join(', ')}`)
   const { degree, words } = FORMS[form]
   const exponent = exponentOf(form, input.exponent)
   const porosity = checkPorosity(input.porosity)

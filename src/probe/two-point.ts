@@ -1,5 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import { requireObject } from '../quantity/guard.js'
+import { asName, hasRow } from '../quantity/row-name.js'
 import type { CalibrationSample, ProbeCalibration } from './calibration.js'
 import { checkPorosity, checkSample, exponentOf } from './calibration-samples.js'
 import { powerOf } from './power-of.js'
@@ -49,8 +50,12 @@ const METHODS = {
 export function calibrateTwoPoint(input: TwoPointInput): ProbeCalibration {
   requireObject(input, 'input')
   const form = input.form ?? 'line'
-  if (!Object.hasOwn(METHODS, form))
-    throw new InputError('form', `"${form}" cannot be drawn through two points`, 'use line, square root or power')
+  if (!hasRow(METHODS, form))
+    throw new InputError(
+      'form',
+      `"${asName(form)}" cannot be drawn through two points`,
+      'use line, square root or power',
+    )
   const exponent = exponentOf(form, input.exponent)
   const porosity = checkPorosity(input.porosity)
   const dry = checkSample('dry', input.dry, exponent, porosity)

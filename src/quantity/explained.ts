@@ -2,6 +2,7 @@ import { isPorewaterError } from './attempt.js'
 import { InputError } from './errors.js'
 import type { Finding } from './finding.js'
 import { requireObject } from './guard.js'
+import { asName, hasRow } from './row-name.js'
 
 /** Of the findings of a topic those with one code. */
 type Of<F, Code> = F extends { readonly code: infer Some } ? (Code extends Some ? F : never) : never
@@ -41,10 +42,10 @@ export function explained<F extends { readonly code: string }, With extends read
 ): Finding {
   requireObject(finding, 'finding')
   const code: F['code'] = finding.code
-  if (!Object.hasOwn(words, code))
+  if (!hasRow(words, code))
     throw new InputError(
       'finding',
-      `"${code}" is no code of this topic`,
+      `"${asName(code)}" is no code of this topic`,
       `give one of ${Object.keys(words).join(', ')}`,
     )
   const [say, source] = words[code]

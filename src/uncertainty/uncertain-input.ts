@@ -1,5 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import { numberIn, requireList, requireObject, requireRows } from '../quantity/guard.js'
+import { asName } from '../quantity/row-name.js'
 import { CORRELATION, DEGREES_OF_FREEDOM, ESTIMATE, STANDARD_UNCERTAINTY } from './domains.js'
 
 /** How the possible values of an input lie around its estimate. */
@@ -53,7 +54,7 @@ export function checkInputs(
   const all = names.map((name) => inputs[name]!)
   const spreads = all.map(({ spread = 'normal', degreesOfFreedom }, i) => {
     if (!SPREADS.includes(spread))
-      throw new InputError(`${names[i]}.spread`, `"${spread}" is not known`, `use one of ${SPREADS.join(', ')}`)
+      throw new InputError(`${names[i]}.spread`, `"${asName(spread)}" is not known`, `use one of ${SPREADS.join(', ')}`)
     if (spread === 'student' && degreesOfFreedom === undefined)
       throw new InputError(`${names[i]}.degreesOfFreedom`, "is missing for Student's t", 'give the readings less one')
     return spread

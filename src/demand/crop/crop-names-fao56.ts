@@ -1,4 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
+import { asName } from '../../quantity/row-name.js'
 
 /** Every crop of Tables 12, 17 and 22 of FAO-56, with the names under which Table 11 lists its stages; none where it prints no stages. */
 export const CROP_NAMES: readonly (readonly [string, readonly string[]])[] = [
@@ -86,5 +87,5 @@ export function stageNamesOf(name: string): readonly string[] {
 }
 
 function unknownCrop(name: string): InputError {
-  return new InputError('crop', `no crop is called ${name}`, 'take a name from tabledCropNames()')
+  return new InputError('crop', `no crop is called ${asName(name)}`, 'take a name from tabledCropNames()')
 }

@@ -1,5 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { GroundFraction } from '../../quantity/generated/kinds.js'
+import { asName, hasRow } from '../../quantity/row-name.js'
 
 /** How water comes to a field. */
 export type WettingMethod =
@@ -67,9 +68,9 @@ export function tabledCoverFao56(stage: CropStage): readonly [GroundFraction, Gr
 }
 
 function found(about: string, table: Readonly<Record<string, Pair>>, name: string) {
-  const pair = Object.hasOwn(table, name) ? table[name] : undefined
+  const pair = hasRow(table, name) ? table[name] : undefined
   if (pair === undefined) {
-    throw new InputError(about, `the table has no ${String(name)}`, `choose one of: ${Object.keys(table).join('; ')}`)
+    throw new InputError(about, `the table has no ${asName(name)}`, `choose one of: ${Object.keys(table).join('; ')}`)
   }
   return pair as unknown as readonly [GroundFraction, GroundFraction]
 }

@@ -1,5 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { WaterContent, WaterDepth } from '../../quantity/generated/kinds.js'
+import { asName } from '../../quantity/row-name.js'
 
 /** What FAO-56 tables say of a soil; pairs are lowest and highest. */
 export interface TabledSoil {
@@ -46,7 +47,11 @@ const ROWS: readonly (readonly [string, Pair, Pair, Pair, Pair, Pair])[] = [
 export function tabledSoilFao56(soil: string): TabledSoil {
   const row = ROWS.find(([name]) => name === soil)
   if (row === undefined) {
-    throw new InputError('soil', `the table has no ${soil}`, `choose one of: ${ROWS.map(([name]) => name).join('; ')}`)
+    throw new InputError(
+      'soil',
+      `the table has no ${asName(soil)}`,
+      `choose one of: ${ROWS.map(([name]) => name).join('; ')}`,
+    )
   }
   const [name, capacity, wilting, available, readily, total] = row
   return {

@@ -1,6 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import type { MeasuredEC, Temperature } from '../../quantity/generated/kinds.js'
 import { requireObject } from '../../quantity/guard.js'
+import { asName } from '../../quantity/row-name.js'
 
 /** Temperature in °C; 0.01, 0.1 and 1 mol/kg; water saturated with the carbon dioxide of the air. All in µS/cm. Zero marks a value that the table does not have. */
 const MOLAL: readonly (readonly [number, number, number, number, number])[] = [
@@ -88,7 +89,8 @@ export function molalPotassiumChloride(standard: MolalStandard): MeasuredEC {
 export function demalPotassiumChloride(standard: DemalStandard): MeasuredEC {
   requireObject(standard, 'standard')
   const column = ['A', 'B', 'C'].indexOf(standard.solution) + 1
-  if (column === 0) throw new InputError('solution', `${standard.solution} is not in the table`, 'take A, B or C')
+  if (column === 0)
+    throw new InputError('solution', `${asName(standard.solution)} is not in the table`, 'take A, B or C')
   return rowAt(DEMAL, standard.temperature)[column]! as MeasuredEC
 }
 

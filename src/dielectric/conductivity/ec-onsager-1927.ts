@@ -1,6 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import type { AmountConcentration, SolutionEC } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { asName, hasRow } from '../../quantity/row-name.js'
 import type { Validity } from '../../quantity/validity.js'
 import { CONCENTRATION } from '../domains.js'
 
@@ -50,10 +51,10 @@ export interface DiluteSaltConductivity {
  */
 export function conductivityOnsager1927(salt: DiluteSalt): DiluteSaltConductivity {
   const molesPerLitre = numberIn(optionsOf(salt).concentration, CONCENTRATION, 'concentration') / 1000
-  if (!Object.hasOwn(CATIONS, salt.cation) || !Object.hasOwn(ANIONS, salt.anion))
+  if (!hasRow(CATIONS, salt.cation) || !hasRow(ANIONS, salt.anion))
     throw new InputError(
       'cation, anion',
-      `${salt.cation} and ${salt.anion} are not both known here`,
+      `${asName(salt.cation)} and ${asName(salt.anion)} are not both known here`,
       `take a cation of ${Object.keys(CATIONS).join(', ')} and an anion of ${Object.keys(ANIONS).join(', ')}`,
     )
   const limiting = CATIONS[salt.cation] + ANIONS[salt.anion]

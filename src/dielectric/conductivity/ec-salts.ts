@@ -1,6 +1,7 @@
 import { DomainError, InputError } from '../../quantity/errors.js'
 import type { MassFraction, MeasuredEC } from '../../quantity/generated/kinds.js'
 import { requireObject } from '../../quantity/guard.js'
+import { asName, hasRow } from '../../quantity/row-name.js'
 
 /** Mass percents of the columns of the table. */
 const PERCENTS: readonly number[] = [0.5, 1, 2, 5, 10, 15, 20, 25, 30, 40]
@@ -40,8 +41,12 @@ export interface SaltSolution {
  */
 export function conductivityOfSalt(solution: SaltSolution): MeasuredEC {
   requireObject(solution, 'solution')
-  if (!Object.hasOwn(TABLE, solution.salt))
-    throw new InputError('salt', `${solution.salt} is not in the table`, `take one of ${Object.keys(TABLE).join(', ')}`)
+  if (!hasRow(TABLE, solution.salt))
+    throw new InputError(
+      'salt',
+      `${asName(solution.salt)} is not in the table`,
+      `take one of ${Object.keys(TABLE).join(', ')}`,
+    )
   const row: readonly number[] = TABLE[solution.salt]
   const percent = solution.massFraction * 100
   const last = PERCENTS[row.length - 1]!

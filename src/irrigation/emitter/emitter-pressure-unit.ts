@@ -1,4 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
+import { asName, hasRow } from '../../quantity/row-name.js'
 
 /** The units of pressure to which a printed discharge coefficient may belong. */
 export type EmitterPressureUnit = 'kPa' | 'bar' | 'psi' | 'metre-of-water'
@@ -12,7 +13,7 @@ const KILOPASCALS: Readonly<Record<EmitterPressureUnit, number>> = {
 
 /** How many kilopascals one unit of pressure is. */
 export function kilopascalsIn(unit: EmitterPressureUnit): number {
-  if (Object.hasOwn(KILOPASCALS, unit)) return KILOPASCALS[unit]
+  if (hasRow(KILOPASCALS, unit)) return KILOPASCALS[unit]
   const words = Object.keys(KILOPASCALS).join(', ')
-  throw new InputError('pressureUnit', `${String(unit)} is unknown`, `use one of ${words}`)
+  throw new InputError('pressureUnit', `${asName(unit)} is unknown`, `use one of ${words}`)
 }

@@ -1,6 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Temperature } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
+import { asName, hasRow } from '../../quantity/row-name.js'
 import { ROOT_TEMPERATURE } from '../domains.js'
 import { type Band, inBands, type RootTemperatureBandName, type RootZoneBand } from './root-zone-bands.js'
 
@@ -112,11 +113,11 @@ export function rootTemperatureBand(input: RootTemperatureInput): RootZoneBand<R
   requireObject(input, 'input')
   const { temperature, organism } = input
   const value = numberIn(temperature, ROOT_TEMPERATURE, 'temperature')
-  const table = Object.hasOwn(ORGANISMS, organism) ? ORGANISMS[organism] : undefined
+  const table = hasRow(ORGANISMS, organism) ? ORGANISMS[organism] : undefined
   if (table === undefined)
     throw new InputError(
       'organism',
-      `there is no table for ${organism}`,
+      `there is no table for ${asName(organism)}`,
       `use one of ${Object.keys(ORGANISMS).join(', ')}`,
     )
   return inBands(value, table.bands, {

@@ -1,6 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import type { DrainEC, PoreWaterEC, SaturatedExtractEC, SolutionEC } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
+import { asName, hasRow } from '../../quantity/row-name.js'
 import { MEDIA_EXTRACT_EC } from '../domains.js'
 import { type Band, inBands, type RootZoneBand } from '../root-zone/root-zone-bands.js'
 
@@ -42,9 +43,9 @@ export function mediaSaltBand(input: MediaSaltInput): RootZoneBand<MediaSaltBand
   requireObject(input, 'input')
   const { method, ec } = input
   const value = numberIn(ec, MEDIA_EXTRACT_EC, 'ec')
-  const limits = Object.hasOwn(LIMITS, method) ? LIMITS[method] : undefined
+  const limits = hasRow(LIMITS, method) ? LIMITS[method] : undefined
   if (limits === undefined)
-    throw new InputError('method', `${method} is unknown`, `use one of ${Object.keys(LIMITS).join(', ')}`)
+    throw new InputError('method', `${asName(method)} is unknown`, `use one of ${Object.keys(LIMITS).join(', ')}`)
   const bands: Band<MediaSaltBand>[] = limits.map((upTo, i) => {
     const band = NAMES[i]!
     return { upTo, band, level: i === 2 ? 'note' : 'caution' }

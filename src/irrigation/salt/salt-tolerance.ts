@@ -2,6 +2,7 @@ import { answerOf } from '../../quantity/answer.js'
 import { InputError } from '../../quantity/errors.js'
 import type { SaturatedExtractEC } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
+import { asName, hasRow } from '../../quantity/row-name.js'
 import { EC_THRESHOLD, YIELD_SLOPE } from '../domains.js'
 import { SALT_TOLERANCE } from './salt-tolerance-table.js'
 
@@ -27,9 +28,13 @@ export interface SaltTolerance {
  * yieldUnderSalt({ ...saltTolerance('tomato'), extractEC: decisiemensPerMetre(4) }) // => 0.8515
  */
 export function saltTolerance(crop: string): SaltTolerance {
-  const row = Object.hasOwn(SALT_TOLERANCE, crop) ? SALT_TOLERANCE[crop] : undefined
+  const row = hasRow(SALT_TOLERANCE, crop) ? SALT_TOLERANCE[crop] : undefined
   if (row === undefined)
-    throw new InputError('crop', `the table has no ${crop}`, `choose one of: ${Object.keys(SALT_TOLERANCE).join('; ')}`)
+    throw new InputError(
+      'crop',
+      `the table has no ${asName(crop)}`,
+      `choose one of: ${Object.keys(SALT_TOLERANCE).join('; ')}`,
+    )
   return { thresholdEC: row[0] as SaturatedExtractEC, lossPerDecisiemens: row[1] }
 }
 

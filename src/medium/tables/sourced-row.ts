@@ -1,5 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import { requireObject } from '../../quantity/guard.js'
+import { asName, hasRow } from '../../quantity/row-name.js'
 
 /** Where a row of a table comes from. */
 export interface SourcedRow {
@@ -47,7 +48,11 @@ export function tableRow<Row>(table: Readonly<Record<string, Row>>, name: string
 /** The same, for a function whose argument has another name. */
 export function rowOf<Row>(table: Readonly<Record<string, Row>>, name: string, argument: string): Row {
   requireObject(table, 'table')
-  const row = Object.hasOwn(table, name) ? table[name] : undefined
+  const row = hasRow(table, name) ? table[name] : undefined
   if (row !== undefined) return row
-  throw new InputError(argument, `the table has no row "${name}"`, `take one of: ${Object.keys(table).join(', ')}`)
+  throw new InputError(
+    argument,
+    `the table has no row "${asName(name)}"`,
+    `take one of: ${Object.keys(table).join(', ')}`,
+  )
 }

@@ -1,5 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import { requireObject } from '../../quantity/guard.js'
+import { asName, hasRow } from '../../quantity/row-name.js'
 
 /** What one quantity of the weather can be, and how fast it can change. */
 export interface WmoLimits {
@@ -46,8 +47,12 @@ const LIMITS: Readonly<Record<WmoQuantity, WmoLimits>> = {
 export function wmoLimits(input: WmoLimitsInput): WmoLimits {
   requireObject(input, 'input')
   const { of } = input
-  const limits = Object.hasOwn(LIMITS, of) ? LIMITS[of] : undefined
+  const limits = hasRow(LIMITS, of) ? LIMITS[of] : undefined
   if (limits === undefined)
-    throw new InputError('of', `there are no limits of "${of}"`, `ask for one of ${Object.keys(LIMITS).join(', ')}`)
+    throw new InputError(
+      'of',
+      `there are no limits of "${asName(of)}"`,
+      `ask for one of ${Object.keys(LIMITS).join(', ')}`,
+    )
   return limits
 }
