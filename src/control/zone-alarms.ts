@@ -84,14 +84,9 @@ export function zoneAlarms(settings: ZoneAlarmSettings): Reducer<ZoneAlarmsState
     warnAhead: Math.min(WARNED_AHEAD.max, warnAhead + LATER) as Duration,
   }
   // Refuses what is outside now, not at the first diagnosis.
-  alarmConditions({
-    diagnosis: nothingTold(),
-    ...raised,
-  })
-  const stepped = (
-    state: ZoneAlarmsState,
-    { now, diagnosis, untilRefill, action }: ZoneAlarmsInput,
-  ): [ZoneAlarmsState, ZoneAlarm[]] => {
+  alarmConditions({ diagnosis: nothingTold(), ...raised })
+  const stepped = (state: ZoneAlarmsState, input: ZoneAlarmsInput): [ZoneAlarmsState, ZoneAlarm[]] => {
+    const { now, diagnosis, untilRefill, action } = input
     const told = { diagnosis, ...(untilRefill === undefined ? {} : { untilRefill }) }
     const lenient = alarmConditions({ ...told, ...held })
     const alarms: Partial<Record<AlarmCondition['name'], AlarmState>> = {}

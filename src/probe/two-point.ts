@@ -51,11 +51,7 @@ export function calibrateTwoPoint(input: TwoPointInput): ProbeCalibration {
   requireObject(input, 'input')
   const form = input.form ?? 'line'
   if (!hasRow(METHODS, form))
-    throw new InputError(
-      'form',
-      `"${asName(form)}" cannot be drawn through two points`,
-      'use line, square root or power',
-    )
+    throw new InputError('form', `${asName(form)} is not for two points`, 'use line, square root or power')
   const exponent = exponentOf(form, input.exponent)
   const porosity = checkPorosity(input.porosity)
   const dry = checkSample('dry', input.dry, exponent, porosity)
