@@ -1,5 +1,5 @@
 import type { Duration } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import { type NamesOf, onlyNames } from '../quantity/one-of.js'
 import type { Reducer } from '../quantity/reducer.js'
 import type { ForecastTimeToLevel } from '../record/forecast/forecast-time-to-level.js'
@@ -108,9 +108,6 @@ export function zoneAlarms(settings: ZoneAlarmSettings): Reducer<ZoneAlarmsState
   }
   return {
     start: { alarms: {} },
-    step: (state, input) => {
-      requireObject(input, 'input')
-      return readOrRefuse('input', () => stepped(state, input))
-    },
+    step: (state, input) => readOrRefuse('input', () => stepped(state, input)),
   }
 }

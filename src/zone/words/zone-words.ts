@@ -18,7 +18,6 @@ export const DIFFERENCE_WORDS: WordsOf<DayDifference, [at: ClockTime]> = {
   ],
   given: [
     (finding) =>
-      // Of nothing there is no share.
       `${asLitres(finding.tomorrow)} instead of ${asLitres(finding.today)}${finding.today > 0 ? ` (${signed(100 * (finding.tomorrow / finding.today - 1), 0)} %)` : ''}`,
   ],
   'drain-fraction': [(finding) => `a drain of ${asPercent(finding.tomorrow)} instead of ${asPercent(finding.today)}`],
