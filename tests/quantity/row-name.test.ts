@@ -46,7 +46,7 @@ const LOOKUPS: readonly Lookup[] = [
     'cation',
   ],
   ['demalPotassiumChloride', (solution) => demalPotassiumChloride({ solution } as never), 'solution'],
-  ['explainIrrigationFinding', (code) => explainIrrigationFinding({ code }), 'finding'],
+  ['explainIrrigationFinding', (code) => explainIrrigationFinding({ code } as never), 'finding'],
 ]
 
 describe('a lookup by name', () => {
