@@ -1,6 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import type { PhotonYield } from '../quantity/generated/kinds.js'
-import { asName, hasRow } from '../quantity/row-name.js'
+import { asName, hasRow } from '../quantity/one-of.js'
 
 /** What is needed to convert the light of a source. */
 export interface LightSource {

@@ -1,7 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import type { RelativeHumidity, Temperature, TemperatureChange, VapourPressure } from '../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../quantity/guard.js'
-import { asName, hasRow } from '../quantity/row-name.js'
+import { asName, hasRow } from '../quantity/one-of.js'
 import { type DayTemperatures, meanSaturationVapourPressureFao56 } from './actual-vapour-pressure-fao56.js'
 import { AIR_PRESSURE, AIR_TEMPERATURE, ARIDITY, RELATIVE_HUMIDITY } from './domains.js'
 import { saturationAt, saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'

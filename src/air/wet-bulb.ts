@@ -2,7 +2,7 @@ import { rootBetween } from '../numerics/root.js'
 import { InputError } from '../quantity/errors.js'
 import type { Temperature } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
-import { asName, hasRow } from '../quantity/row-name.js'
+import { asName, hasRow } from '../quantity/one-of.js'
 import { AIR_PRESSURE } from './domains.js'
 import { type AirHumidity, vapourPressureOfHumidity } from './humidity-of-air.js'
 import {

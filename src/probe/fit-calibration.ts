@@ -1,7 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import { maxOf, minOf } from '../quantity/extremes.js'
 import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
-import { asName, hasRow } from '../quantity/row-name.js'
+import { asName, hasRow } from '../quantity/one-of.js'
 import type { CalibrationForm, CalibrationSample, ProbeCalibration } from './calibration.js'
 import { checkPorosity, checkSample, exponentOf } from './calibration-samples.js'
 import { monotoneShape, polynomialShape } from './calibration-shapes.js'

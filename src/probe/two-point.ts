@@ -1,6 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import { requireObject } from '../quantity/guard.js'
-import { asName, hasRow } from '../quantity/row-name.js'
+import { asName, hasRow } from '../quantity/one-of.js'
 import type { CalibrationSample, ProbeCalibration } from './calibration.js'
 import { checkPorosity, checkSample, exponentOf } from './calibration-samples.js'
 import { powerOf } from './power-of.js'

@@ -2,7 +2,7 @@ import { isPorewaterError } from './attempt.js'
 import { InputError } from './errors.js'
 import type { Finding } from './finding.js'
 import { requireObject } from './guard.js'
-import { asName, hasRow } from './row-name.js'
+import { asName, hasRow } from './one-of.js'
 
 /** Of the findings of a topic those with one code. */
 type Of<F, Code> = F extends { readonly code: infer Some } ? (Code extends Some ? F : never) : never

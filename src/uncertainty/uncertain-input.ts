@@ -1,6 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import { numberIn, requireList, requireObject, requireRows } from '../quantity/guard.js'
-import { asName } from '../quantity/row-name.js'
+import { asName } from '../quantity/one-of.js'
 import { CORRELATION, DEGREES_OF_FREEDOM, ESTIMATE, STANDARD_UNCERTAINTY } from './domains.js'
 
 /** How the possible values of an input lie around its estimate. */

@@ -1,5 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
-import { asName } from '../../quantity/row-name.js'
+import { asName } from '../../quantity/one-of.js'
 
 /** Every crop of Tables 12, 17 and 22 of FAO-56, with the names under which Table 11 lists its stages; none where it prints no stages. */
 export const CROP_NAMES: readonly (readonly [string, readonly string[]])[] = [

@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { GroundFraction } from '../../quantity/generated/kinds.js'
-import { asName, hasRow } from '../../quantity/row-name.js'
+import { asName, hasRow } from '../../quantity/one-of.js'
 
 /** How water comes to a field. */
 export type WettingMethod =

@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { WaterContent, WaterDepth } from '../../quantity/generated/kinds.js'
-import { asName } from '../../quantity/row-name.js'
+import { asName } from '../../quantity/one-of.js'
 
 /** What FAO-56 tables say of a soil; pairs are lowest and highest. */
 export interface TabledSoil {

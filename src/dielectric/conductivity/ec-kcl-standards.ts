@@ -1,7 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import type { MeasuredEC, Temperature } from '../../quantity/generated/kinds.js'
 import { requireObject } from '../../quantity/guard.js'
-import { asName } from '../../quantity/row-name.js'
+import { asName } from '../../quantity/one-of.js'
 
 /** Temperature in °C; 0.01, 0.1 and 1 mol/kg; water saturated with the carbon dioxide of the air. All in µS/cm. Zero marks a value that the table does not have. */
 const MOLAL: readonly (readonly [number, number, number, number, number])[] = [

@@ -1,7 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import type { AmountConcentration, SolutionEC } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
-import { asName, hasRow } from '../../quantity/row-name.js'
+import { asName, hasRow } from '../../quantity/one-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { CONCENTRATION } from '../domains.js'
 

@@ -1,7 +1,7 @@
 import { DomainError, InputError } from '../../quantity/errors.js'
 import type { MassFraction, MeasuredEC } from '../../quantity/generated/kinds.js'
 import { requireObject } from '../../quantity/guard.js'
-import { asName, hasRow } from '../../quantity/row-name.js'
+import { asName, hasRow } from '../../quantity/one-of.js'
 
 /** Mass percents of the columns of the table. */
 const PERCENTS: readonly number[] = [0.5, 1, 2, 5, 10, 15, 20, 25, 30, 40]

@@ -1,5 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
-import { asName, hasRow } from '../../quantity/row-name.js'
+import { asName, hasRow } from '../../quantity/one-of.js'
 
 /** The units of pressure to which a printed discharge coefficient may belong. */
 export type EmitterPressureUnit = 'kPa' | 'bar' | 'psi' | 'metre-of-water'

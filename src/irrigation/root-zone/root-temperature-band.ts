@@ -1,7 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Temperature } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
-import { asName, hasRow } from '../../quantity/row-name.js'
+import { asName, hasRow } from '../../quantity/one-of.js'
 import { ROOT_TEMPERATURE } from '../domains.js'
 import { type Band, inBands, type RootTemperatureBandName, type RootZoneBand } from './root-zone-bands.js'
 

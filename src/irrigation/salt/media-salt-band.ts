@@ -1,7 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import type { DrainEC, PoreWaterEC, SaturatedExtractEC, SolutionEC } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
-import { asName, hasRow } from '../../quantity/row-name.js'
+import { asName, hasRow } from '../../quantity/one-of.js'
 import { MEDIA_EXTRACT_EC } from '../domains.js'
 import { type Band, inBands, type RootZoneBand } from '../root-zone/root-zone-bands.js'
 

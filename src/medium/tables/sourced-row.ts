@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import { requireObject } from '../../quantity/guard.js'
-import { asName, hasRow } from '../../quantity/row-name.js'
+import { asName, hasRow } from '../../quantity/one-of.js'
 
 /** Where a row of a table comes from. */
 export interface SourcedRow {

@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import { requireObject } from '../../quantity/guard.js'
-import { asName, hasRow } from '../../quantity/row-name.js'
+import { asName, hasRow } from '../../quantity/one-of.js'
 
 /** What one quantity of the weather can be, and how fast it can change. */
 export interface WmoLimits {

@@ -81,14 +81,9 @@ function ran(clock: WateringClock, now: number, step: number, hours: readonly Ho
   const steady = Math.min(100, clock.steady + 1)
   const bad = Math.max(0, clock.bad - 1)
   const apart = now - (clock.base as number) - elapsed + lent
-  const mended =
-    steady >= 3 &&
-    (Math.abs(apart) <= MENDED ||
-      (steady >= 20 && elapsed - clock.agreed >= BELIEVED && !sharesEnough(hours, apart) && !isRefused(clock)))
-  const stepped = passStep(clock, step)
-  // What is alike is written out: copies of parts in the middle of a literal are slow, and this runs at each decision.
-  const { pace, paces, longer, longs } =
-    stepped.longs >= LONGS ? learntFrom(stepped.longer) : learntPace(clock, made, stepped)
+  const mended = steady >= 3 && (Math.abs(apart) <= MENDED || isOverruled(clock, steady, elapsed, apart, hours))
+  const { pace, paces, longer, longs } = paceAfter(clock, made, step)
+  // Copies of parts in the middle of a literal are slow, and this runs at each decision.
   return {
     raw: now,
     elapsed,
@@ -117,30 +112,43 @@ function ran(clock: WateringClock, now: number, step: number, hours: readonly Ho
   }
 }
 
+/** Whether a clock that has run on for a day is believed against the count, as both together would leave too few hours. */
+function isOverruled(clock: WateringClock, steady: number, elapsed: number, apart: number, hours: readonly Hours[]) {
+  return steady >= 20 && elapsed - clock.agreed >= BELIEVED && !sharesEnough(hours, apart) && !isRefused(clock)
+}
+
 /** How far a step takes trusted time. A clock that gives any number may step by next to nothing: while only decisions are believed, one counts in full. */
 function believedStep(clock: WateringClock, step: number): number {
   const on = Math.max(0, step - clock.lent)
   return clockMode(clock) === 'counts' && on < clock.pace / 2 ? clock.pace : on
 }
 
-/** The pace after a step of the clock, which belongs to all decisions since the one before. */
-function learntPace(
+/** The pace after a step of the clock. */
+function paceAfter(
   clock: WateringClock,
+  made: number,
   step: number,
-  { longer, longs }: Pick<WateringClock, 'longer' | 'longs'>,
 ): Pick<WateringClock, 'pace' | 'paces' | 'longer' | 'longs'> {
+  const { longer, longs } = passStep(clock, step)
+  if (longs >= LONGS) return learntFrom(longer)
+  const { pace, paces } = learntPace(clock, made)
+  return { pace, paces, longer, longs }
+}
+
+/** The same by a step that belongs to all decisions since the one before. */
+function learntPace(clock: WateringClock, step: number): Pick<WateringClock, 'pace' | 'paces'> {
   // A clock that gives any number now and then must not change what is known of the pace.
-  if (knowsPace(clock) && clock.steady < 3) return { pace: clock.pace, paces: clock.paces, longer, longs }
+  if (knowsPace(clock) && clock.steady < 3) return { pace: clock.pace, paces: clock.paces }
   const decisions = clock.same + 1
   const each = step / decisions
-  if (clock.paces === 0) return { pace: each, paces: Math.min(7, decisions), longer, longs }
+  if (clock.paces === 0) return { pace: each, paces: Math.min(7, decisions) }
   // Of the first steps one may be a gap: a step that is far shorter begins the count again, and one that is far longer counts little.
   const isFirst = !knowsPace(clock)
-  if (isFirst && each < clock.pace / 3) return { pace: each, paces: Math.min(7, decisions), longer, longs }
+  if (isFirst && each < clock.pace / 3) return { pace: each, paces: Math.min(7, decisions) }
   const taken = isFirst ? Math.min(each, 3 * clock.pace) : each
   const paces = Math.min(32, clock.paces + decisions)
   const share = isFirst ? decisions / paces : Math.max(1 / paces, Math.min(8, decisions) / 32)
-  return { pace: clock.pace + (taken - clock.pace) * Math.min(1, share), paces, longer, longs }
+  return { pace: clock.pace + (taken - clock.pace) * Math.min(1, share), paces }
 }
 
 function repeated(clock: WateringClock): WateringClock {

@@ -45,47 +45,21 @@ export function zoneLevel(
   const blind = views.every(isBlind)
   // This runs at each decision: lists of numbers, and results written out, are twice as fast as copies of views.
   const alike = alikeOf(views, apart)
-  if (alike.length === 0)
-    return {
-      level: null,
-      mean: null,
-      measured: 0,
-      doubt: views[0]?.doubt ?? 'reading-missing',
-      believed: 0,
-      spread: 0,
-      disputed: false,
-      stray: [],
-      wet,
-      dry,
-      blind,
-    }
+  if (alike.length === 0) return { ...NOTHING, doubt: views[0]?.doubt ?? 'reading-missing', wet, dry, blind }
   const min = minOf(alike)
   const spread = maxOf(alike) - min
   const centre = middle(alike)
   const limit = wasDisputed ? AGREED * limits.disagreement : limits.disagreement
   const reach = alike.length === 2 ? limit / 2 : limit
-  let [all, sum, count, measured] = [0, 0, 0, Infinity]
-  const stray: number[] = []
-  for (let i = 0; i < views.length; i++) {
-    const view = views[i]!
-    if (view.level === null) continue
-    all += view.level
-    if (Math.abs(view.level - apart[i]! - centre) > reach) {
-      stray.push(i)
-      continue
-    }
-    sum += view.level
-    count++
-    measured = Math.min(measured, view.measured)
-  }
-  const mean = all / alike.length
-  if (count * 2 > alike.length)
+  const mean = meanLevel(views)
+  const { level, measured, believed, stray } = near(views, apart, centre, reach)
+  if (believed * 2 > alike.length)
     return {
-      level: sum / count,
+      level,
       mean,
       measured,
       doubt: null,
-      believed: count,
+      believed,
       spread,
       disputed: false,
       stray,
@@ -96,6 +70,38 @@ export function zoneLevel(
   // One of them lies: that both say "wet" tells little while one stands near the lower limit.
   const wetter = min < (limits.lower + limits.upper) / 2 ? null : wet
   return { ...levelInDispute(views, limits.lower), mean, spread, disputed: true, stray: [], wet: wetter, dry, blind }
+}
+
+/** No probe is believed. */
+const NOTHING = { level: null, mean: null, measured: 0, believed: 0, spread: 0, disputed: false, stray: [] }
+
+/** What the probes say together that stand near the middle, and which do not. */
+function near(views: readonly ProbeView[], apart: readonly number[], centre: number, reach: number) {
+  let [sum, believed, measured] = [0, 0, Infinity]
+  const stray: number[] = []
+  for (let i = 0; i < views.length; i++) {
+    const view = views[i]!
+    if (view.level === null) continue
+    if (Math.abs(view.level - apart[i]! - centre) > reach) {
+      stray.push(i)
+      continue
+    }
+    sum += view.level
+    believed++
+    measured = Math.min(measured, view.measured)
+  }
+  return { level: sum / believed, measured, believed, stray }
+}
+
+/** The mean of all that is told. */
+function meanLevel(views: readonly ProbeView[]): number {
+  let [sum, told] = [0, 0]
+  for (const { level } of views) {
+    if (level === null) continue
+    sum += level
+    told++
+  }
+  return sum / told
 }
 
 /** What the believed probes say, without what their containers were found to differ by. */
