@@ -92,6 +92,7 @@ const CAUSES: readonly string[] = CAUSE_CODES
 /** What single codes need besides. */
 const MORE: Readonly<Record<string, object>> = {
   'root-temperature': { about: 'fruiting-vegetables', band: 'cold' },
+  'ec-doubted': { about: 'drainEC', beside: 2 },
   'few-shots-seen': { of: 3 },
   'climbs-between-shots': { to: 1_780_003_600 },
   'root-zone-temperature': { band: 'cool' },
