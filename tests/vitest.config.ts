@@ -5,7 +5,7 @@ import LongestFirst from './support/longest-first.js'
 
 /** Folders of pure functions whose tests share the modules: to read them anew for each file takes longer than most tests. */
 const SHARING =
-  'tests/{quantity,numerics,water,air,dielectric,medium,flow,probe,demand,irrigation,record,control,zone,rehearsal,uncertainty,text,schema,scenarios,validity}/**/*.test.ts'
+  'tests/{quantity,numerics,water,air,dielectric,medium,flow,probe,demand,irrigation,record,control,zone,rehearsal,uncertainty,text,schema,scenarios,validity,measured}/**/*.test.ts'
 /** These share theirs too, but not with those: they call functions with all that is wrong, after which the engine runs them more slowly. */
 const LOOKING_ON = 'tests/{catalogue,house,types}/**/*.test.ts'
 
