@@ -11,10 +11,12 @@ interface Weeks {
   readonly gets?: readonly [number, number]
   /** What each probe says beyond the truth, day by day from the third on. Unit: m³/m³/d. */
   readonly drifts?: readonly [number, number]
+  /** What the clock of the sender is off by. Unit: s. */
+  readonly off?: (now: number) => number
 }
 
 /** Two containers that plants dry by 0.1 m³/m³ a day and that are filled at noon until they drain. Invented. */
-function filledDaily({ days, gets = [1, 1], drifts = [0, 0] }: Weeks): WatchZoneInput[] {
+function filledDaily({ days, gets = [1, 1], drifts = [0, 0], off = () => 0 }: Weeks): WatchZoneInput[] {
   const inputs: WatchZoneInput[] = []
   const truths = [0.73, 0.73]
   let [now, drained, last] = [0, 0, 0]
@@ -33,10 +35,10 @@ function filledDaily({ days, gets = [1, 1], drifts = [0, 0] }: Weeks): WatchZone
     const readings = truths.map((truth, i) => ({
       probe: SETTINGS.probes[i]!,
       waterContent: (truth + late * drifts[i]! + noise(inputs.length, i)) as WaterContent,
-      time: now,
+      time: now + off(now),
     }))
     inputs.push({
-      now,
+      now: now + off(now),
       open: isOpen,
       ...(isOpen ? { closeAfter: minutes(2) } : {}),
       readings,
@@ -76,6 +78,16 @@ describe('a full container holds what it held the last time', () => {
 
   it('a place that gets nothing any more dries beside one that drains: its probe does not drift', () => {
     expect(driftTold({ days: 10, gets: [0, 1] })).toBeNull()
+  })
+
+  it.each([
+    ['a year ahead', 365 * DAY],
+    ['at 1970', -20_000 * DAY],
+  ])('a clock that stood %s for two days hides no drift', (_, wrong) => {
+    const off = (now: number) => 20_000 * DAY + (now >= 3 * DAY && now < 5 * DAY ? wrong : 0)
+    const told = driftTold({ days: 16, drifts: [0.004, 0], off })
+    expect(told?.about).toEqual(['A'])
+    expect(told!.day - 20_000).toBeLessThan(16)
   })
 
   it('full times go through a stored state, and a damaged one is named', () => {

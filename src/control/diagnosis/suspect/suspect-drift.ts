@@ -59,7 +59,8 @@ function isDrift(ways: readonly (Drift | null)[], i: number): boolean {
 function wayOf(fulls: readonly FullLevels[], i: number, moved: number, within: number): Drift | null {
   const told = fulls.filter(({ time, levels }) => levels[i] != null && time > moved)
   const last = told[told.length - 1]?.time ?? 0
-  const shown = told.filter(({ time }) => time >= last - within)
+  // What lies ahead of the last belongs to a clock that was set back.
+  const shown = told.filter(({ time }) => time >= last - within && time <= last)
   const since = shown[0]?.time ?? 0
   if (shown.length < TIMES || last - since < LASTS) return null
   const { slope, error } = trendOf(

@@ -43,7 +43,8 @@ export function withFull(
   })
   if (levels.every((level) => level === null)) return fulls
   const last = fulls[fulls.length - 1]
-  if (last === undefined || shot.start - last.time >= APART)
+  // A clock that was set back makes a time of its own, and none of the one that it had gone ahead to.
+  if (last === undefined || Math.abs(shot.start - last.time) >= APART)
     return [...fulls, { time: shot.start, levels }].slice(-FULLS)
   return [...fulls.slice(0, -1), { time: last.time, levels: levels.map((level, i) => level ?? last.levels[i] ?? null) }]
 }
