@@ -99,7 +99,7 @@ export function alarmLifeCycle(settings: AlarmSettings): Reducer<AlarmState, Ala
       const { now: told, condition, action, shelveFor } = read ?? SILENT
       if (action !== undefined) oneOf(action, ['acknowledge', 'shelve', 'unshelve'], 'action')
       // What is no state is none: the alarm is raised again rather than kept back.
-      const state = readable(() => isAlarmState(stored, shelf)) ? stored : start
+      const state = readable(() => stateFrom(stored, shelf)) ?? start
       const now = isMoment(told) ? told : null
       // A clock that was set back must not stretch a delay or a shelf: what was waited for counts from now on.
       const seen = now !== null && now < (state.last ?? now) ? shifted(state, now) : state
@@ -185,10 +185,11 @@ function act(state: AlarmState, action: AlarmInput['action'], shelveFor: unknown
 
 const PHASES: readonly unknown[] = ['normal', 'unacknowledged', 'acknowledged', 'returned-unacknowledged', 'shelved']
 
-function isAlarmState(stored: unknown, shelf: number): stored is AlarmState {
-  if (typeof stored !== 'object' || stored === null) return false
-  const { phase, last, condition, since, idle, active, shelvedUntil } = stored as { [K in keyof AlarmState]?: unknown }
-  return (
+/** A stored state with each part read once, so that none can throw later; none where it is no state. */
+function stateFrom(stored: unknown, shelf: number): AlarmState | undefined {
+  if (typeof stored !== 'object' || stored === null) return undefined
+  const { phase, last, condition, since, idle, active, shelvedUntil } = stored as AlarmState
+  const isWhole =
     PHASES.includes(phase) &&
     (last === null || isMoment(last)) &&
     typeof condition === 'boolean' &&
@@ -200,5 +201,5 @@ function isAlarmState(stored: unknown, shelf: number): stored is AlarmState {
     (shelvedUntil === null
       ? phase !== 'shelved'
       : phase === 'shelved' && isMoment(last) && isMoment(shelvedUntil) && shelvedUntil - last <= shelf + 1e-3)
-  )
+  return isWhole ? { phase, last, condition, since, idle, active, shelvedUntil } : undefined
 }

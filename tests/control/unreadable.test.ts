@@ -17,7 +17,7 @@ import {
   zoneAlarms,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
-import { throwing, withThrowing } from '../support/hostile.js'
+import { throwing, withThrowing, withThrowingLater } from '../support/hostile.js'
 import { expectInputError } from '../support/refusals.js'
 import { safeWatering as safe } from '../support/safe-watering.js'
 import { MIDNIGHT, settings } from './watering/zone.js'
@@ -140,6 +140,11 @@ describe('alarms', () => {
     const input = { now: 0, condition: true }
     expect(life.step(throwing(), input)[1].announce).toBe(true)
     expect(zone.step(throwing(), { now: 0, diagnosis })).toEqual([{ alarms: {} }, []])
+  })
+  it.each(Object.keys(life.start))('read the %s of a state once: what throws at a second look is whole', (name) => {
+    const [raised] = life.step(life.start, { now: 0, condition: true })
+    const input = { now: 60, condition: false }
+    expect(life.step(withThrowingLater(raised, name), input)).toEqual(life.step(raised, input))
   })
   it.each([
     ['nothing', null],

@@ -16,6 +16,18 @@ export function withThrowing<T extends object>(plain: T, name: string): T {
   })
 }
 
+/** The object with one part that can be read once, as of a stream or a handle that is closed behind the first look. */
+export function withThrowingLater<T extends object>(plain: T, name: string): T {
+  let looks = 0
+  return Object.defineProperty({ ...plain }, name, {
+    enumerable: true,
+    get: () => {
+      if (looks++ > 0) throw new RangeError(`${name} cannot be read again`)
+      return plain[name as keyof T]
+    },
+  })
+}
+
 /** What is no number, though the language would make one of it or throw an error of its own. */
 export const NO_NUMBERS: readonly (readonly [string, never])[] = (
   [
