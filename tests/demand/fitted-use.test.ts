@@ -85,6 +85,9 @@ describe('coefficients of daily use', () => {
       skippedDays: 2,
       fittedDays: 13,
     })
+    // Of twelve others four are kept back, and eight are too few: what is wrong is the unit.
+    const some = light.map((sum, i) => (i < 8 ? 10_000 * sum : sum))
+    expectDomainError(() => fitOf({ radiationSum: some }), { argument: 'radiationSum', unit: 'J/cm²', max: 5000 })
     expect(fitOf({ radiationSum: light.map((sum, i) => (i === 0 ? 5000 : sum)) }).skippedDays).toBe(0)
   })
   it('want series of one length', () => {

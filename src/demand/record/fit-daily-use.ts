@@ -69,7 +69,7 @@ const FEWEST = 10
  * @procedure Leaves out days with a number that is missing, negative or more light than a day brings, keeps the last days back, fits the rest by least squares without a
  *   constant, gives Student intervals, predicts the days kept back, and says when the record cannot tell the causes apart.
  * @returns Coefficients, intervals, errors in and out of the fit, and cautions.
- * @throws `DomainError` outside the ranges, and for a radiation sum that no day brings where such days leave fewer than 10; `InputError` when lengths differ, when fewer than 10 days can be fitted or when the causes cannot be told apart at all.
+ * @throws `DomainError` outside the ranges, and for a radiation sum that no day brings where without such days fewer than 10 can be fitted; `InputError` when lengths differ, when fewer than 10 days can be fitted or when the causes cannot be told apart at all.
  * @validity Crops whose size changes little over the record; for a growing crop fit anew every two or three weeks.
  * @source draper-1998, chapters 1 and 5
  * @example
@@ -85,8 +85,8 @@ export function fitDailyUse(record: DailyUseRecord): DailyUseFit {
   const testShare = numberIn(record.testShare ?? 0.3, TEST_SHARE, 'testShare')
   const confidence = numberIn(record.confidence ?? 0.95, CONFIDENCE, 'confidence')
   const [use, radiationSum, deficitHours] = alignedDays(record)
-  const days = completeDays([use, sunlit(radiationSum), deficitHours])
-  const testDays = Math.max(2, Math.round(days.length * testShare))
+  const days = completeDays([use, sunlit(radiationSum, testShare), deficitHours])
+  const testDays = testDaysOf(days.length, testShare)
   const fitted = days.slice(0, days.length - testDays)
   const rowOf = (i: number) => [radiationSum[i]!, deficitHours[i]!]
   const fit = fitRows(
@@ -126,11 +126,17 @@ function alignedDays(record: DailyUseRecord): readonly [use: Series, radiationSu
   throw new InputError('use', 'the three series differ in length', 'give one number a day in each, NaN where missing')
 }
 
+/** How many of the days are kept back. */
+function testDaysOf(days: number, testShare: number): number {
+  return Math.max(2, Math.round(days * testShare))
+}
+
 /** The sums without those that no sun brings, which are of another unit. Where hardly any are left, that is what is wrong. */
-function sunlit(sums: Series): Series {
+function sunlit(sums: Series, testShare: number): Series {
   const kept = Float64Array.from(sums, (sum) => (sum > DAILY_RADIATION_SUM.max ? Number.NaN : sum))
   const bright = Array.from(sums).find((sum) => sum > DAILY_RADIATION_SUM.max)
-  if (bright !== undefined && kept.filter((sum) => sum >= 0).length < FEWEST)
+  const left = kept.filter((sum) => sum >= 0).length
+  if (bright !== undefined && left - testDaysOf(left, testShare) < FEWEST)
     numberIn(bright, DAILY_RADIATION_SUM, 'radiationSum')
   return kept
 }
