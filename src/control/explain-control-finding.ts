@@ -8,13 +8,16 @@ import type { RecoveryFinding } from './plan-recovery.js'
 import { RECOVERY_WORDS, recoveryInWords } from './recovery-words.js'
 import type { WateringDoubt, WateringFinding, WateringReason } from './watering/findings/finding.js'
 import { DOUBT_WORDS, REASON_WORDS, wateringInWords } from './watering/findings/watering-words.js'
+import type { WateringSettingsFinding } from './watering/settings/settings-finding.js'
+import { SETTINGS_WORDS, settingInWords } from './watering/settings/settings-words.js'
 
-/** Everything that is told of a decision, a check, a diagnosis or a recovery. */
+/** Everything that is told of a decision, its settings, a check, a diagnosis or a recovery. */
 export type ControlFinding = OneCodeEach<
   [
     WateringFinding | ReasonCode<WateringDoubt>,
     ReasonCode<WateringReason>,
     WateringRefusal,
+    WateringSettingsFinding,
     RecoveryFinding,
     Cause,
     ReasonCode<UnknownReason>,
@@ -45,6 +48,7 @@ export function explainControlFinding(finding: ControlFinding): Finding {
     ...inWords(REASON_WORDS, (_, sentence) => sentence),
     ...inWords(DOUBT_WORDS, wateringInWords),
     ...inWords(REFUSAL_WORDS, refusalInWords),
+    ...inWords(SETTINGS_WORDS, settingInWords),
     ...inWords(RECOVERY_WORDS, recoveryInWords),
     ...inWords(CAUSE_WORDS, causeInWords),
     ...inWords(UNKNOWN_WORDS, (_, sentence) => sentence),

@@ -17,6 +17,7 @@ export {
 export type { CheckWateringInput, SafeLimits, WateringFacts, WateringRequest } from './check/input.js'
 export type { RefusalCode, WateringCheck, WateringRefusal } from './check/refusal.js'
 export { checkWatering } from './check-watering.js'
+export { checkWateringSettings } from './check-watering-settings.js'
 export { controlWatering } from './control-watering.js'
 export { type DeadBandLimits, type DeadBandState, deadBand } from './dead-band.js'
 export {
@@ -45,6 +46,7 @@ export type { WateringDecision } from './watering/decision.js'
 export type { WateringDoubt, WateringFinding, WateringReason } from './watering/findings/finding.js'
 export type { LatchedCode } from './watering/findings/latched-codes.js'
 export type { AllowedHours, InDoubt, ProbeSettings, WateringSettings } from './watering/settings/settings.js'
+export type { SettingsDoubt, WateringSettingsFinding } from './watering/settings/settings-finding.js'
 export type { WateringInput, WateringOverride, WateringReading } from './watering/state/input.js'
 export type {
   WateringClock,

@@ -89,6 +89,7 @@ function others(field: CatalogueField, told: number | string | boolean): unknown
  * agree, which alone proves little.
  */
 const UNSEEN = new Set([
+  'checkWateringSettings settings.ahead',
   'fitMediumToRecord record.airDry',
   'diagnoseDay input.daysBefore',
   'proposeDay input.zone.wateringLog',

@@ -1,0 +1,42 @@
+import { inWords } from '../../../quantity/in-words.js'
+import type { SettingsDoubt, WateringSettingsFinding } from './settings-finding.js'
+
+/** What settings leave unguarded, and what to do. */
+export const SETTINGS_WORDS: { readonly [Code in SettingsDoubt]: string } = {
+  'no-drain-fraction':
+    'no share of the water is to drain: salts stay, and containers without a probe may dry out for weeks unseen; give the share that should drain',
+  'never-filled': 'the zone is never filled until it drains: nothing tells how probes drift and containers part',
+  'one-probe': 'one probe decides, and nothing contradicts it: put a second one into another container',
+  'probes-disagree-at-once':
+    'healthy probes differ by more than this, so that they are always in dispute: give a few hundredths more',
+  'probes-never-disagree':
+    'a probe in air differs by less than this from one in the medium, so that nothing tells which is right: give a smaller number',
+  'believes-nearly-everything':
+    'such a number comes from a probe in air or from a broken one: give what the medium holds at its driest and wettest',
+  'band-within-noise': 'the limits lie so close that the noise of a probe crosses both: set them further apart',
+  'shot-beyond-band':
+    'one shot raises the zone by more than the limits are apart: most of it drains; give smaller shots, and check their unit',
+  'shot-too-small-to-show':
+    'a probe cannot tell the rise of such a shot from noise: give larger ones, and check their unit',
+  'opening-very-short':
+    'the valve would be open for so short a time that the line hardly fills: give the flow in litres per hour, to all that the volumes are meant for',
+  'use-unlike-medium':
+    'plants in so much medium hardly use so much or so little in a day: give both for the same containers, in litres',
+  'limit-far-above-use': 'the limit of a day stops a flood late: set it to what the hottest day takes',
+  'day-and-night':
+    'water may flow at any hour: roots in the dark use little, and nobody sees a leak; leave out the night',
+  'valve-needs-decisions':
+    'the valve stays open where the next decision does not come: use one that closes by itself, or a timer of its own',
+  'pace-unknown':
+    'a clock that always ran too fast is not noticed: give the time between decisions where a timer asks for them',
+  'shows-at-once': 'no probe shows a shot so soon: the next one would follow before the last is seen',
+  'old-readings-decide': 'a zone in bright sun may have changed by shots since such a reading: send them more often',
+  'frozen-told-late': 'a frozen probe decides for as long as this: give hours',
+}
+
+/** The sentence with the setting, its number and with what it was compared. */
+export function settingInWords({ about, value, limit, unit }: WateringSettingsFinding, sentence: string): string {
+  const number = (n: number) => inWords(n, unit ?? '1', { level: true, digits: 4 })
+  const compared = limit === undefined ? '' : `, compared with ${number(limit)}`
+  return `${about}: ${sentence}${value === undefined ? '' : ` (${number(value)}${compared})`}`
+}
