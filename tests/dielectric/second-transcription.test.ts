@@ -48,6 +48,18 @@ describe('potassium chloride made up by mass of solution', () => {
   })
 })
 
+describe('demal solutions at 0 °C', () => {
+  // Jones and Bradshaw (1933), in international ohms, of which one is 1.000495 ohms. From memory; the paper was not seen.
+  it.each([
+    ['A', 65.176, 2],
+    ['B', 7.1379, 3],
+    ['C', 0.77364, 4],
+  ] as const)('%s conducts what was measured first, in ohms of today', (solution, international, digits) => {
+    const printed = demalPotassiumChloride({ solution, temperature: 0 as Temperature })
+    expect(printed.toFixed(digits)).toBe((international / 1.000495).toFixed(digits))
+  })
+})
+
 describe('the electric constant', () => {
   it('is that of CODATA 2018: one over 1.25663706212e-6 N/A² and the square of the speed of light', () => {
     const medium = { real: 1, loss: 0, conductivity: decisiemensPerMetre<MeasuredEC>(10), frequency: gigahertz(1) }

@@ -179,6 +179,12 @@ describe('tables', () => {
       'bulk-density': [0.19, 0.7, 'g/cm³'],
     })
   })
+  it('have the densities of solids that the sentence about odd ones tells (Fonteno 1990, abstract: 0.35 to 2.1 g/cm³)', () => {
+    const [{ low, high, unit }] = substrateRanges['horticultural-materials']
+    expect([low, high, unit]).toEqual([0.35, 2.1, 'g/cm³'])
+    const odd = { code: 'odd-solids', level: 'caution', value: 3, min: 0.35, max: 2.7, unit } as const
+    expect(explainMediumFinding(odd).message).toContain(`materials have ${low} to ${high} `)
+  })
   it('keep the hysteresis of peat and of pine bark apart (Naasz and others 2008: 21 and 10 %)', () => {
     expect(substrateRanges['width-of-the-hysteresis-loop']).toMatchObject([
       { quantity: 'peat', low: 21, high: 21 },
