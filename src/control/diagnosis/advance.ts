@@ -6,6 +6,7 @@ import { jumpedLately, recentShots } from './state/recent-shots.js'
 import type { RememberedZone } from './state/settings.js'
 import type { UsualShares, ZoneWatchState } from './state/zone-state.js'
 import { gaugeLies, suspectDrain } from './suspect/suspect-drain.js'
+import { drainOfLate, stillAgainstGauge } from './suspect/suspect-gauge.js'
 import { suspectLeak } from './suspect/suspect-leak.js'
 import { suspectProbes } from './suspect/suspect-probe.js'
 import { changeOfNight, suspectReadings } from './suspect/suspect-reading.js'
@@ -15,18 +16,28 @@ import { suspectWater } from './suspect/suspect-water.js'
 import { fullOrNot } from './suspect/trust.js'
 import { notTold } from './suspect/what-is-not-told.js'
 import { canJudge } from './watch/can-judge.js'
-import { withFull } from './watch/full-levels.js'
+import { DRAINS, withFull } from './watch/full-levels.js'
 import { known, lightOf, type WatchedReading, type WatchZoneInput } from './watch/input.js'
+import { useOf, type WaterOfLate } from './watch/leap-by-water.js'
 import { withLeap } from './watch/leap-of-pair.js'
 import { cameIn, newBalance, withBalance } from './watch/watch-balance.js'
 import { ticked } from './watch/watch-clock.js'
 import { isBelowRain, withValue } from './watch/watch-feed.js'
+import { oftenBeyond, withDrain } from './watch/watch-gauge.js'
 import { evidenceOf, linesOf, NIGHTS, newNight, withEvening } from './watch/watch-night.js'
 import { withPace } from './watch/watch-pace.js'
 import { newPairs, withLevels } from './watch/watch-pairs.js'
 import { levelOf, meanSince, type ProbeWatch, withClimb, withFall, withReading, withStep } from './watch/watch-probe.js'
 import { newTiming, withTiming } from './watch/watch-timing.js'
-import { type Before, type GivenShot, newValve, type ValveWatch, withCounters, withOrder } from './watch/watch-valve.js'
+import {
+  type Before,
+  type GivenShot,
+  newValve,
+  type ValveWatch,
+  withCounters,
+  withEnd,
+  withOrder,
+} from './watch/watch-valve.js'
 
 /**
  * Time after a shot until drain has stopped and the night begins to tell: three of the longest time constants of drain in the rehearsals. Unit: s.
@@ -105,14 +116,14 @@ function withReadings(state: ZoneWatchState, readings: unknown, now: number, zon
   const probes = [...state.probes]
   if (!Array.isArray(readings)) return probes
   const quietFrom = quietSince(state.valve)
-  const beside = { quietFrom, maxRate: zone.flow / 3600 / zone.volume, came: cameLately(state, now, zone) }
+  const beside = { quietFrom, maxRate: zone.flow / 3600 / zone.volume, water: waterOfLate(state, now, zone) }
   for (const reading of readings as readonly (WatchedReading | null)[]) {
     const i = zone.names.indexOf(reading?.probe as string)
     if (i < 0 || reading === null) continue
     const before = probes[i]!
-    const after = withReading(before, reading, now, zone)
+    const after = withReading(before, reading, now, quietFrom, zone)
     if (after.times === before.times) probes[i] = after
-    else probes[i] = withClimbs(withStep(after, beside, 5 * zone.maxAge), quietFrom, state.light, zone)
+    else probes[i] = withClimbs(withStep(after, beside, zone), quietFrom, state.light, zone)
   }
   return probes
 }
@@ -126,14 +137,12 @@ function quietSince({ shot, open, quietFrom }: ValveWatch): number {
   return shot !== null || open !== null ? Infinity : (quietFrom ?? -Infinity)
 }
 
-/** What shots of the last half hour can raise the zone by, the one that is under way among them. Unit: m³/m³. */
-function cameLately({ shots, valve }: ZoneWatchState, now: number, zone: RememberedZone): number {
-  let volume = 0
-  for (let k = shots.length - 1; k >= 0 && now - shots[k]!.time < 1800; k--) volume += shots[k]!.volume
+/** The shots, the one that is under way among them. */
+function waterOfLate({ shots, valve }: ZoneWatchState, now: number, zone: RememberedZone): WaterOfLate {
   const { shot, open } = valve
-  if (shot !== null) volume += (zone.flow * Math.max(0, shot.end - shot.start)) / 3600
-  if (open !== null) volume += (zone.flow * Math.max(0, now - open.start)) / 3600
-  return volume / zone.volume
+  const given = shot === null ? [] : [{ time: shot.start, volume: (zone.flow * (shot.end - shot.start)) / 3600 }]
+  const running = open === null ? [] : [{ time: open.start, volume: (zone.flow * (now - open.start)) / 3600 }]
+  return { shots: [...shots, ...given, ...running], use: useOf(shots, now, zone) }
 }
 
 /** Climbs count between shots only, and not where the probe jumped. */
@@ -154,12 +163,13 @@ function withWater(
   passed: number,
   zone: RememberedZone,
 ): ZoneWatchState {
-  const counted = { ...state, valve: withCounters(state.valve, input, now, passed, zone) }
+  const counted = { ...state, valve: withEnd(withCounters(state.valve, input, now, passed, zone), now) }
   const starts = input.open === true && counted.valve.open === null
   const due = isDue(counted.valve, counted.probes, now, zone)
   const early = starts && counted.valve.shot !== null && now - counted.valve.shot.end >= 120
   const judgedSoFar = due || early ? withJudged(counted, now, zone) : counted
-  const before = () => judgedSoFar.probes.map((probe) => beforeShot(probe, now, zone))
+  const risen = (counted.valve.lastEnd ?? Number.NEGATIVE_INFINITY) + zone.responseTime / 2
+  const before = () => judgedSoFar.probes.map((probe) => beforeShot(probe, now, risen, zone))
   const { valve, begins } = withOrder(judgedSoFar.valve, input, now, before)
   return begins ? withDrained({ ...judgedSoFar, valve }, judgedSoFar.valve) : { ...judgedSoFar, valve }
 }
@@ -172,13 +182,13 @@ function withDrained(state: ZoneWatchState, { hasDrain, drainedSince }: ValveWat
   return { ...state, shots: [...state.shots.slice(0, -1), shot], usual: withShare(state.usual, shot) }
 }
 
-/** The mean of five minutes, five readings by the minute; else the newest. */
-function beforeShot(probe: ProbeWatch, now: number, zone: RememberedZone): Before | null {
+/** The mean of five minutes, five readings by the minute; else the newest since the last shot has risen. */
+function beforeShot(probe: ProbeWatch, now: number, risen: number, zone: RememberedZone): Before | null {
   const mean = meanSince(probe, now - 300)
   if (mean !== null) return mean
-  const level = levelOf(probe)
   const time = probe.times[probe.times.length - 1]
-  return level === null || time === undefined || now - time > zone.maxAge
+  // Of an older reading nobody knows what the shot before this one made of it.
+  return time === undefined || now - time > zone.maxAge || time < risen
     ? null
     : { level: probe.levels[probe.levels.length - 1]!, time }
 }
@@ -221,7 +231,9 @@ function stepInShot(
 ): ProbeWatch {
   const before = given.before[i]
   const level = levelOf(probe)
-  if (!before || level === null || shot.rises[i] == null) return probe
+  const third = probe.times[probe.times.length - 3] ?? Number.NEGATIVE_INFINITY
+  // Of five readings most must be of after the shot.
+  if (!before || level === null || shot.rises[i] == null || third < given.end) return probe
   const change = level - before.level
   const expected = shot.volume / zone.volume
   if (change > -0.02 && change < expected + Math.max(0.025, expected)) return probe
@@ -269,17 +281,32 @@ function like(value: number, usual: number, tolerance: number): boolean {
 }
 
 function withSteady(state: ZoneWatchState, input: WatchZoneInput, now: number, zone: RememberedZone): ZoneWatchState {
-  let watered = 0
-  for (let k = state.shots.length - 1; k >= 0 && now - state.shots[k]!.time < 9000; k--)
-    watered += state.shots[k]!.volume / zone.volume
   const drainEC = known(input.drainEC) ?? state.drainEC
   return {
     ...state,
     drainEC,
     hasTemperature: known(input.temperature) !== null,
     feed: withValue(state.feed, known(input.feedEC), now, 0.2),
-    pairs: withLeap(withLevels(state.pairs, state.probes, now, watered), state.probes, quietSince(state.valve)),
+    pairs: withLeap(
+      withLevels(state.pairs, state.probes, now, movedApart(state, now, zone)),
+      state.probes,
+      quietSince(state.valve),
+    ),
   }
+}
+
+/**
+ * Shots of two and a half hours move two places against each other by an eighth of their water, and so by twice as much of a difference to its
+ * mirror; where more drains than usual, one of them may be full, and the other takes all of it. Chosen on rehearsals.
+ */
+function movedApart({ shots, valve, usual }: ZoneWatchState, now: number, zone: RememberedZone): number {
+  let [watered, drained] = [0, valve.drainedSince]
+  for (let k = shots.length - 1; k >= 0 && now - shots[k]!.time < 9000; k--) {
+    watered += shots[k]!.volume
+    drained += (shots[k]!.drained ?? 0) * shots[k]!.volume
+  }
+  const overflows = drained > (usual.drained + DRAINS) * watered
+  return ((overflows ? 0.5 : 0.125) * watered) / zone.volume
 }
 
 /** Light below which it is dark: chosen, less than a hundredth of a bright day. Unit: W/m². */
@@ -315,7 +342,8 @@ function told(state: ZoneWatchState, now: number, zone: RememberedZone): [ZoneWa
   const { recent, water, drain } = ofShots(state, zone)
   const full = fullOrNot(state, now, zone)
   const byFull = full.known ? full.value : null
-  const overcounts = gaugeLies(state, recent)
+  const gauge = withDrain(state.gauge, drainOfLate(state, recent, drain), now)
+  const overcounts = gaugeLies(state, recent) || oftenBeyond(gauge, now) !== null
   const leaks = suspectLeak(state, overcounts, now, zone)
   if (!water.has(byFull)) water.set(byFull, suspectWater(recent, state.usual, full))
   const timing = suspectTiming(state.timing)
@@ -324,6 +352,7 @@ function told(state: ZoneWatchState, now: number, zone: RememberedZone): [ZoneWa
     ...(water.get(byFull) as readonly Suspicion[]),
     // Drain of a leak says nothing of the shots.
     ...(leaks.length > 0 && !overcounts ? [] : drain),
+    ...stillAgainstGauge(gauge, now),
     ...leaks,
     ...suspectProbes(state, recent, now, zone),
     ...suspectReadings(state, now, zone),
@@ -333,7 +362,7 @@ function told(state: ZoneWatchState, now: number, zone: RememberedZone): [ZoneWa
   const causes: readonly Cause[] = ranked(suspicions, state.standing, now)
   const standing = causes.map(({ code, since }) => ({ code, since }))
   return [
-    { ...state, standing },
+    { ...state, standing, gauge },
     { causes, ...notTold(state, suspicions, recent, timing.length > 0, now, zone), full },
   ]
 }

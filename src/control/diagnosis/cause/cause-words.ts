@@ -92,6 +92,7 @@ export const UNKNOWN_WORDS: { readonly [Code in UnknownReason]: string } = {
   'no-feed-ec': 'the EC of the feed is not recorded',
   'ec-below-rain': 'its EC is less than rain has: the sensor is dead or dry, or the water is pure',
   'series-out-of-step': 'orders and readings are not of the same times',
+  'readings-far-apart': 'readings come so seldom that a shot between two of them looks like a leap',
   'no-clock': 'the clock gives no moment in seconds',
 }
 

@@ -123,6 +123,7 @@ export type UnknownReason =
   | 'no-feed-ec'
   | 'ec-below-rain'
   | 'series-out-of-step'
+  | 'readings-far-apart'
   | 'no-clock'
 
 /** What a record shows of a zone at a moment. */

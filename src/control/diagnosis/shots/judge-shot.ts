@@ -1,4 +1,5 @@
 import { maxOf } from '../../../quantity/extremes.js'
+import { isSlow } from '../watch/watch-pace.js'
 import { fallNow, meanSince, type ProbeWatch } from '../watch/watch-probe.js'
 import type { GivenShot, ValveWatch } from '../watch/watch-valve.js'
 import type { Watched } from '../watch/watched.js'
@@ -70,7 +71,8 @@ export function judged(
   const rises = probes.map((probe, i) => {
     const before = shot.before[i]
     const after = waited < 240 ? null : meanSince(probe, shot.end + 0.5 * waited)
-    if (!trusted[i] || !before || after === null) return null
+    // Between readings that are far apart plants drink most of a shot.
+    if (!trusted[i] || !before || after === null || isSlow(probe, zone)) return null
     if (hasNoRoom(before.level, volume, zone)) return null
     return (after.level - before.level + falls[i]!.fall * (after.time - before.time)) / expected
   })

@@ -19,6 +19,13 @@ const EACH = 0.5
 /** Of places that rise so much alike, chance tells what it likes. Unit: 1. */
 const MIN_EXPECTED = 0.1
 
+/** So far below its highest level a place overflows of no shot: most of one of the rehearsals. Unit: m³/m³. */
+const ROOM = 0.015
+
+function hasRoom({ levels }: ShotEvidence, probe: number, top: number): boolean {
+  return (levels[probe] ?? top) <= top - ROOM
+}
+
 export function swappedRises(shots: readonly ShotEvidence[], probes: readonly ProbeWatch[]): SwappedRises | null {
   for (let first = 0; first < probes.length; first++)
     for (let second = first + 1; second < probes.length; second++) {
@@ -35,8 +42,12 @@ function swappedPair(
   second: number,
 ): SwappedRises | null {
   const [one, other] = [probes[first]!, probes[second]!]
+  const top = (probe: number) => shots.reduce((max, { levels }) => Math.max(max, levels[probe] ?? 0), 0)
   if (Math.min(one.rises, other.rises) < KNOWN || !(one.usualRise > 0) || !(other.usualRise > 0)) return null
-  const seen = shots.filter(({ rises }) => rises[first] != null && rises[second] != null).slice(-SHOTS)
+  const seen = shots
+    .filter(({ rises }) => rises[first] != null && rises[second] != null)
+    .filter((shot) => hasRoom(shot, first, top(first)) && hasRoom(shot, second, top(second)))
+    .slice(-SHOTS)
   if (seen.length < SHOTS || shots[shots.length - 1]!.time - seen[0]!.time > 86400) return null
   const mean = (of: (shot: ShotEvidence) => number) => seen.reduce((sum, shot) => sum + of(shot) / SHOTS, 0)
   const rises = [mean((shot) => shot.rises[first]!), mean((shot) => shot.rises[second]!)] as const

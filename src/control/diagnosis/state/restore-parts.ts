@@ -3,6 +3,7 @@ import type { BalanceMark } from '../watch/found-water.js'
 import type { BalanceWatch } from '../watch/watch-balance.js'
 import type { ClockWatch } from '../watch/watch-clock.js'
 import type { SteadyWatch } from '../watch/watch-feed.js'
+import { type GaugeWatch, TIMES } from '../watch/watch-gauge.js'
 import type { PairWatch } from '../watch/watch-pairs.js'
 import { QUARTERS, type TimingWatch } from '../watch/watch-timing.js'
 import type { UsualShares } from './zone-state.js'
@@ -79,6 +80,15 @@ export function usual(reader: StateReader): UsualShares {
     drained: reader.number('drained', 0),
     drainedShots: reader.count('drainedShots'),
     drainedAt: reader.number('drainedAt'),
+  }
+}
+
+export function gauge(reader: StateReader): GaugeWatch {
+  return {
+    usual: reader.numberOrNull('usual'),
+    since: reader.numberOrNull('since'),
+    drained: reader.number('drained', 0),
+    beyond: reader.list('beyond', TIMES, (one) => ({ time: one.number('time'), share: one.number('share', 0) })),
   }
 }
 

@@ -5,7 +5,7 @@ import { FULLS } from '../watch/full-levels.js'
 import { NIGHTS } from '../watch/watch-night.js'
 import type { ValveWatch } from '../watch/watch-valve.js'
 import { night, nightEvidence } from './restore-night.js'
-import { balance, clock, exactly, pairs, places, steady, timing, usual } from './restore-parts.js'
+import { balance, clock, exactly, gauge, pairs, places, steady, timing, usual } from './restore-parts.js'
 import { restoredProbe } from './restore-probe.js'
 import { newZoneState, type ZoneWatchState } from './zone-state.js'
 
@@ -50,6 +50,7 @@ function eachPart(
     night: take('night', parts.night),
     nights: take('nights', parts.nights),
     fulls: take('fulls', parts.fulls),
+    gauge: take('gauge', parts.gauge),
     pairs: take('pairs', parts.pairs),
     feed: take('feed', parts.feed),
     drainEC: take('drainEC', parts.drainEC),
@@ -75,6 +76,7 @@ function partsFor(probes: number): Parts {
         time: one.number('time'),
         levels: one.numbersOrNulls('levels', probes),
       })),
+    gauge: (reader) => reader.inside('gauge', gauge),
     pairs: (reader) => reader.inside('pairs', (one) => pairs(one, probes)),
     feed: (reader) => reader.inside('feed', steady),
     drainEC: (reader) => reader.numberOrNull('drainEC'),

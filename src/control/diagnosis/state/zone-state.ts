@@ -4,6 +4,7 @@ import type { FullLevels } from '../watch/full-levels.js'
 import { type BalanceWatch, newBalance } from '../watch/watch-balance.js'
 import { type ClockWatch, newClock } from '../watch/watch-clock.js'
 import { newSteady, type SteadyWatch } from '../watch/watch-feed.js'
+import { type GaugeWatch, newGauge } from '../watch/watch-gauge.js'
 import { type NightEvidence, type NightWatch, newNight } from '../watch/watch-night.js'
 import { newPairs, type PairWatch } from '../watch/watch-pairs.js'
 import { newProbe, type ProbeWatch } from '../watch/watch-probe.js'
@@ -24,6 +25,7 @@ export interface ZoneWatchState {
   readonly nights: readonly NightEvidence[]
   /** What the probes said when the zone was full. */
   readonly fulls: readonly FullLevels[]
+  readonly gauge: GaugeWatch
   readonly pairs: PairWatch
   readonly feed: SteadyWatch
   /** EC of the newest drain, if any. Unit: dS/m. */
@@ -59,6 +61,7 @@ export function newZoneState(probes: number): ZoneWatchState {
     night: newNight(probes),
     nights: [],
     fulls: [],
+    gauge: newGauge,
     pairs: newPairs(probes),
     feed: newSteady,
     drainEC: null,

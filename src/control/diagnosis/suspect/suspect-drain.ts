@@ -30,7 +30,7 @@ export function gaugeLies({ valve }: ZoneWatchState, recent: RecentShots): boole
   return overcounts || (drainsBeyond(recent) && valve.hasMeter && valve.closedFlow < LEAK)
 }
 
-function drainsBeyond({ drained, minDrained }: RecentShots): boolean {
+export function drainsBeyond({ drained, minDrained }: RecentShots): boolean {
   const min = minDrained(4) ?? 0
   return min > BEYOND || (min > OF_EACH && (drained(8) ?? 0) > BEYOND)
 }
@@ -84,6 +84,9 @@ const EVEN = 1.25
 /** Waterings of a day that make sure of it. Chosen on rehearsals. */
 const WATERINGS = 6
 
+/** All of a day drained twice as much, and rose as before. */
+export const BY_DAY = 0.7
+
 /** A day that drains more than the shots of the same kind before. */
 function inADay(day: DayBesideBefore, standing: ZoneWatchState['standing']): Suspicion[] {
   const ease = (code: CauseCode) => (standing.some((one) => one.code === code) ? STILL : 1)
@@ -104,7 +107,7 @@ function inADay(day: DayBesideBefore, standing: ZoneWatchState['standing']): Sus
   const isEven = count >= still * WATERINGS && maxTimes - minTimes <= (minTimes * (EVEN - 1)) / still
   if (more < MORE_DRAIN || !isDouble || !isEven || short > LESS_RISE) return []
   // Where the places that drain are no probed ones, water that runs past them looks the same.
-  return [gauge(0.7), past(0.5)]
+  return [gauge(BY_DAY), past(0.5)]
 }
 
 /** So many times as much as before drains of first shots, and of later ones: chosen on rehearsals. */

@@ -4,6 +4,7 @@ import type { ZoneWatchState } from '../state/zone-state.js'
 import { canJudge } from '../watch/can-judge.js'
 import { isFrozen, isNoisy } from '../watch/probe-doubts.js'
 import { isBelowRain } from '../watch/watch-feed.js'
+import { isSlow } from '../watch/watch-pace.js'
 import { LEAK } from '../watch/watch-valve.js'
 import type { Watched } from '../watch/watched.js'
 import { evidence } from './suspicion.js'
@@ -22,7 +23,8 @@ export function notTold(
   zone: Watched,
 ): Pick<Diagnosis, 'cannotTell' | 'ruledOut'> {
   const trusted = state.probes.filter((probe) => canJudge(probe, now, zone)).length
-  const unknown: Unknown = { ...unknownOfShots(recent, trusted, outOfStep), ...unknownOfZone(state) }
+  const seldom = state.probes.every((probe) => isSlow(probe, zone))
+  const unknown: Unknown = { ...unknownOfShots(recent, trusted, seldom, outOfStep), ...unknownOfZone(state) }
   const suspected = new Set(suspicions.map(({ code }) => code))
   return {
     ruledOut: ruledOut(state, recent, trusted).filter(
@@ -34,9 +36,10 @@ export function notTold(
   }
 }
 
-function unknownOfShots(recent: RecentShots, trusted: number, outOfStep: boolean): Unknown {
+function unknownOfShots(recent: RecentShots, trusted: number, seldom: boolean, outOfStep: boolean): Unknown {
   if (recent.best(2) !== null && !outOfStep) return {}
-  const reason = outOfStep ? 'series-out-of-step' : trusted === 0 ? 'no-trusted-probe' : 'too-few-shots'
+  const fewShots = seldom ? 'readings-far-apart' : 'too-few-shots'
+  const reason = outOfStep ? 'series-out-of-step' : trusted === 0 ? 'no-trusted-probe' : fewShots
   return Object.fromEntries(OF_SHOTS.map((code) => [code, reason]))
 }
 

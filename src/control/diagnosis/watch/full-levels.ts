@@ -15,7 +15,7 @@ const APART = 43200
 /** A container that is full shows less than this share of a shot: between nothing and the three quarters that a place with room shows at least. Chosen. */
 const HELD = 0.35
 /** And so much more than usual of the shot has drained by then: others must be full too. Chosen, between what runs past and a shot. */
-const DRAINS = 0.15
+export const DRAINS = 0.15
 
 /** The times of before, with one at which a shot drained and did not raise its probe. */
 export function withFull(

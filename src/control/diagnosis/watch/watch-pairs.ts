@@ -30,7 +30,7 @@ export function newPairs(probes: number): PairWatch {
   return { start: null, sums: zeros, counts: zeros, seen: zeros.map(() => null), means: [], swap: null }
 }
 
-/** `watered` is what shots of the last hours can have raised all probes by. */
+/** `watered` is what shots of the last hours can have moved the difference of two places by. */
 export function withLevels(pairs: PairWatch, probes: readonly ProbeWatch[], now: number, watered: number): PairWatch {
   const due = pairs.start !== null && now - pairs.start >= BIN
   const open = due ? shut(pairs, probes, now, watered) : pairs
@@ -93,7 +93,7 @@ function swapIn(means: PairWatch['means'], jumped: readonly boolean[], now: numb
       const size = Math.abs(before)
       const near = Math.max(0.0015, 0.3 * size)
       const isClose = (one: number, mean: number) => Math.abs(one - mean) < near
-      if (size < MIN_APART + 0.125 * watered || !young.every((one) => isClose(one, after))) continue
+      if (size < MIN_APART + watered || !young.every((one) => isClose(one, after))) continue
       const steady = old.every((one) => isClose(one, before)) && isClose(after, -before)
       if (steady || isMirror(old, after)) return { time: now - 2.5 * BIN, first: a, second: b, before, after }
     }

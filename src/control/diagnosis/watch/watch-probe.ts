@@ -1,5 +1,6 @@
 import { middle, spread } from '../../middle.js'
 import { known, type WatchedReading } from './input.js'
+import { cameBetween, fallByWater, isFarApart, type WaterOfLate } from './leap-by-water.js'
 import { newPace, type PaceWatch } from './watch-pace.js'
 import type { Watched } from './watched.js'
 
@@ -98,7 +99,13 @@ export const KEPT = 24
 /** A smaller jump is no step: one shot of the rehearsals, and thirteen times the noise of a probe. Unit: m³/m³. */
 const MIN_STEP = 0.02
 
-export function withReading(probe: ProbeWatch, reading: WatchedReading, now: number, zone: Watched): ProbeWatch {
+export function withReading(
+  probe: ProbeWatch,
+  reading: WatchedReading,
+  now: number,
+  quietFrom: number,
+  zone: Watched,
+): ProbeWatch {
   const time = known(reading.time) ?? now
   const value = known(reading.waterContent)
   const heard = { ...probe, heard: now, count: probe.count + 1 }
@@ -108,7 +115,7 @@ export function withReading(probe: ProbeWatch, reading: WatchedReading, now: num
   const last = aged.times[aged.times.length - 1] ?? Number.NEGATIVE_INFINITY
   if (late || time <= last) return aged
   const flat = withFlat(returned(aged, value), value, time)
-  const noisy = withNoise(flat, value, time)
+  const noisy = withNoise(flat, value, time, quietFrom, zone)
   return {
     ...noisy,
     bad: null,
@@ -165,11 +172,11 @@ function withFlat(probe: ProbeWatch, value: number, time: number): ProbeWatch {
 
 /**
  * Noise from how far each reading lies off the line between its neighbours. Means over thirty readings, and five hundred for the usual; spans
- * chosen on rehearsals.
+ * chosen on rehearsals. A shot between readings that are far apart bends that line, and is no noise.
  */
-function withNoise(probe: ProbeWatch, value: number, time: number): ProbeWatch {
+function withNoise(probe: ProbeWatch, value: number, time: number, quietFrom: number, zone: Watched): ProbeWatch {
   const n = probe.levels.length
-  if (n < 2) return probe
+  if (n < 2 || (isFarApart(time - probe.times[n - 1]!, zone) && probe.times[n - 2]! < quietFrom)) return probe
   const off = Math.abs(probe.levels[n - 1]! - (probe.levels[n - 2]! + value) / 2)
   // The mean distance from zero of a normal number is 0.798 of its deviation, and this one holds 1.5 times the variance of the noise.
   const one = off / 0.798 / Math.sqrt(1.5)
@@ -204,32 +211,39 @@ export function meanSince(probe: ProbeWatch, from: number): { level: number; tim
   return n === 0 ? null : { level: level / n, time: time / n }
 }
 
-/** Beside a shot: since when the probes are quiet, what water a shot can bring, and what came lately. Unit: s, m³/m³/s, m³/m³. */
+/** Beside a shot: since when the probes are quiet, and what water a shot can bring. Unit: s, m³/m³/s. */
 export interface Beside {
   readonly quietFrom: number
   readonly maxRate: number
-  readonly came: number
+  readonly water: WaterOfLate
 }
 
 /**
  * Looks for a jump between the last five readings and the five before. Beside a shot only a leap from one reading to the next counts that
- * no water can make: any fall, and a rise by twice of what the valve passes in that time, or less once it is known how its place rises.
+ * no water can make: a fall by more than is drunk and drains, and a rise by twice of what the valve passes in that time, or less once it is
+ * known how its place rises.
  */
-export function withStep(read: ProbeWatch, beside: Beside, maxGap: number): ProbeWatch {
+export function withStep(read: ProbeWatch, beside: Beside, zone: Watched): ProbeWatch {
   const probe = withReturn(read)
   const { times, levels } = probe
   const n = levels.length
   if (n < 10) return probe
   const leap = levels[n - 5]! - levels[n - 6]!
   const passed = times[n - 5]! - times[n - 6]!
-  if (Math.abs(leap) < MIN_STEP / 2 || passed > maxGap) return probe
+  if (Math.abs(leap) < MIN_STEP / 2 || passed > 5 * zone.maxAge) return probe
   const [old, young] = [levels.slice(n - 10, n - 5), levels.slice(n - 5)]
   const [before, after] = [middle(old), middle(young)]
   const change = Math.abs(after - before)
   const jump = leap * Math.sign(after - before)
   const scatter = Math.max(spread(old), spread(young))
   const quiet = times[n - 10]! >= beside.quietFrom
-  const minSize = quiet || leap < 0 ? MIN_STEP : minJump(probe, after, beside, passed)
+  const came = cameBetween(beside.water, times[n - 6]!, times[n - 5]!, zone)
+  const minSize =
+    leap < 0
+      ? Math.max(MIN_STEP, fallByWater(levels[n - 6]!, passed, came, beside.water, zone))
+      : quiet
+        ? MIN_STEP
+        : minJump(probe, after, beside, came, passed, zone)
   if (change < Math.max(minSize, 6 * scatter) || jump < (quiet ? change / 2 : Math.max(minSize, change / 2)))
     return probe
   const time = times[n - 5]!
@@ -249,11 +263,18 @@ export const KNOWN_RISES = 4
  * The least rise that no water makes: half more than all that came lately, or that the valve passes between the two readings. A probe that only
  * comes back to where it was half an hour ago rises by less for other reasons.
  */
-function minJump(probe: ProbeWatch, after: number, { maxRate, came }: Beside, passed: number): number {
-  const { levels, rises, usualRise, usualNoise } = probe
-  const isBack = levels.slice(0, -10).some((level) => level > after - MIN_STEP / 2)
-  if (rises < KNOWN_RISES || isBack) return MIN_STEP + 2 * maxRate * passed
+function minJump(
+  { levels, rises, usualRise, usualNoise }: ProbeWatch,
+  after: number,
+  { maxRate }: Beside,
+  came: number,
+  passed: number,
+  zone: Watched,
+): number {
   const water = Math.min(came, maxRate * passed)
+  const isBack = levels.slice(0, -10).some((level) => level > after - MIN_STEP / 2)
+  // The valve may have run all the time between two readings that are near each other, but not between any others.
+  if (rises < KNOWN_RISES || isBack) return MIN_STEP + 2 * (isFarApart(passed, zone) ? water : maxRate * passed)
   return Math.max(1.5 * MIN_STEP, 5 * usualNoise + 1.5 * Math.max(1, usualRise) * water)
 }
 

@@ -65,9 +65,12 @@ function movedNow(old: Moved | null, quarters: readonly Quarter[], now: number, 
   return old === null || inTime || now - old.time > TOLD ? null : old
 }
 
+/** A reading that is older than a quarter and a bit says nothing of that quarter, however long the zone waits for one. */
 function newest({ times, levels, bad }: ProbeWatch, now: number, { maxAge }: Watched): number | null {
   const last = times[times.length - 1]
-  return bad !== null || last === undefined || now - last > maxAge ? null : levels[levels.length - 1]!
+  return bad !== null || last === undefined || now - last > Math.min(maxAge, 1.5 * QUARTER)
+    ? null
+    : levels[levels.length - 1]!
 }
 
 /** Mean change of the probes whose places have room: others show no shot. */

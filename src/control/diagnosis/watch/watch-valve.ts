@@ -158,6 +158,12 @@ function lengthened(open: OpenOrder, input: WatchZoneInput, now: number): OpenOr
   return { start: open.start, until: after === null || after < 0 ? open.until : now + after }
 }
 
+/** The valve with an order that ended by itself since the last call, which may lie far back, as ended. */
+export function withEnd(valve: ValveWatch, now: number): ValveWatch {
+  const until = valve.open?.until ?? null
+  return until === null || until > now ? valve : closed(valve, until)
+}
+
 /** When the order under way ended, or null while it lasts. */
 function ending({ open }: ValveWatch, input: WatchZoneInput, now: number): number | null {
   if (open === null) return null
