@@ -19,8 +19,8 @@ export const EXTRACT_EC: Domain = { quantity: 'EC of the saturated extract', uni
 export const FEED_EC: Domain = { quantity: 'EC of the feed', unit: 'dS/m', min: 0, max: 200, ends: '[]', hint: 'give the EC at 25 °C of what the emitters give, zero or more; 2396 µS/cm are 2.396 dS/m' }
 export const INFILTRATION: Domain = { quantity: 'infiltration rate', unit: 'mm/h', min: 0, max: Infinity, ends: '()', hint: 'give the rate at which the surface takes water, above zero' }
 export const LIGHT_COUNTED: Domain = { quantity: 'light', unit: 'J/cm²', min: 0, max: 5000, ends: '[]', hint: 'give light since the last count; no day brings more; 1 MJ/m² is 100 J/cm², 1 J/m² 0.0001' }
-/** In one step of a plan, of an hour at most: 2,000 W/m² for an hour. */
-export const LIGHT_IN_STEP: Domain = { quantity: 'light', unit: 'J/cm²', min: 0, max: 720, ends: '[]', hint: 'give J/cm²; 1 MJ/m² is 100' }
+/** In one step of a plan, here of an hour: 1,500 W/m², more than the sun gives above the air. In shorter steps less. */
+export const LIGHT_IN_STEP: Domain = { quantity: 'light', unit: 'J/cm²', min: 0, max: 540, ends: '[]', hint: 'give J/cm²; 1 MJ/m² is 100' }
 export const LIGHT_OF_STEP: Domain = { quantity: 'light in a step', unit: 'any', min: 0, max: Infinity, ends: '[)', hint: 'give light in each step, zero or more' }
 /** The strongest sun brings the least in 50 s, less than a shot and its rest take; the most is more than any day. Own judgement, no source. */
 export const LIGHT_THRESHOLD: Domain = { quantity: 'light', unit: 'J/cm²', min: 5, max: 5000, ends: '[]', hint: 'give J/cm²; 1 MJ/m² is 100' }

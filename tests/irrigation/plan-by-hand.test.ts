@@ -256,10 +256,23 @@ describe('what a plan cannot reach', () => {
   it('is light in J/m²: a shot in every step, or none all day', () => {
     const light = (each: number, threshold: number) => () =>
       day({ trigger: { by: 'light', radiation: Array(24).fill(each), threshold } })
-    expectDomainError(light(300_000, 90), { argument: 'radiation', unit: 'J/cm²', max: 720 })
+    expectDomainError(light(300_000, 90), { argument: 'radiation', unit: 'J/cm²', max: 540 })
     expectDomainError(light(30, 900_000), { argument: 'threshold', unit: 'J/cm²', max: 5000 })
     expectDomainError(light(30, 0.9), { argument: 'threshold', min: 5 })
-    expect(light(720, 5000)).not.toThrow()
+    expect(light(540, 5000)).not.toThrow()
+  })
+  it('is light in kJ/m², ten times too much, in steps of five minutes', () => {
+    const light = (each: number) => () =>
+      day({
+        step: minutes(5),
+        demand: Array(288).fill(0.02),
+        trigger: { by: 'light', radiation: Array(288).fill(each), threshold: 90 },
+      })
+    // A summer noon of 900 W/m² is 27 J/cm² in five minutes, and the sun above the air 41.
+    expect(light(27)).not.toThrow()
+    expect(light(41)).not.toThrow()
+    expectDomainError(light(270), { argument: 'radiation', value: 270, unit: 'J/cm²', max: 45 })
+    expect(light(270)).toThrow('radiation is 270 J/cm², outside [0, 45]: give J/cm²')
   })
 })
 

@@ -1,5 +1,5 @@
 import { INSTANT } from '../../quantity/domains.js'
-import { InputError } from '../../quantity/errors.js'
+import { DomainError, InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
 import { oneOf } from '../../quantity/one-of.js'
 import { LIGHT_IN_STEP, LIGHT_THRESHOLD } from '../domains.js'
@@ -9,7 +9,7 @@ import type { DayPlanRequest } from './plan-request.js'
 import { DROP } from './planning.js'
 
 /** Refuses a trigger that has no meaning; a word that is none of the three would else water by nothing or by the wrong thing. */
-export function checkTrigger({ trigger, demand }: DayPlanRequest): void {
+export function checkTrigger({ trigger, demand, step }: DayPlanRequest): void {
   oneOf(trigger?.by, ['level', 'light', 'clock'], 'trigger.by')
   if (trigger.by === 'clock')
     for (const time of listOf(trigger.times, 'trigger.times')) numberIn(time, INSTANT, 'times')
@@ -18,7 +18,11 @@ export function checkTrigger({ trigger, demand }: DayPlanRequest): void {
   numberIn(threshold, LIGHT_THRESHOLD, 'threshold')
   if (radiation?.length !== demand.length)
     throw new InputError('trigger.radiation', 'is not as long as demand', 'give each step')
-  Array.from(radiation, (light) => numberIn(light, LIGHT_IN_STEP, 'radiation'))
+  // The row holds for an hour.
+  const max = step * 0.15
+  for (const light of Array.from(radiation))
+    if (numberIn(light, LIGHT_IN_STEP, 'radiation') > max)
+      throw new DomainError(light, { ...LIGHT_IN_STEP, max }, 'radiation')
 }
 
 /** The steps at which a clock asks for a shot, and the times outside the plan or after another one in their step, which get none. */
