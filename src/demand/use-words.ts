@@ -27,4 +27,9 @@ export const USE_WORDS: WordsOf<UseFinding> = {
       `on days outside the fit it explains ${asPercent(value, 0)} of the variance: the crop or the house has changed`,
     PRACTICE,
   ],
+  'hardly-any-light': [
+    ({ value, limit }) =>
+      `the brightest day has ${value.toFixed(1)} J/cm², and a dull winter day has ${limit}: check the unit, 1 MJ/m² is 100 J/cm²; where it really is so dark, light tells little of the use`,
+    PRACTICE,
+  ],
 }

@@ -90,6 +90,30 @@ describe('coefficients of daily use', () => {
     expectDomainError(() => fitOf({ radiationSum: some }), { argument: 'radiationSum', unit: 'J/cm²', max: 5000 })
     expect(fitOf({ radiationSum: light.map((sum, i) => (i === 0 ? 5000 : sum)) }).skippedDays).toBe(0)
   })
+  it('were a hundred times too great where radiation came in MJ/m², and a dark winter is doubted as well', () => {
+    const told = (factor: number) => {
+      const { usable, findings } = fitOf({ radiationSum: light.map((sum) => factor * sum) })
+      return { usable, doubt: findings.find(({ code }) => code === 'hardly-any-light') }
+    }
+    // From 10 to 24 MJ/m²; the brightest day is 2370 J/cm².
+    expect(told(0.01)).toEqual({
+      usable: false,
+      doubt: {
+        code: 'hardly-any-light',
+        level: 'caution',
+        about: 'radiationSum',
+        value: 23.7,
+        limit: 50,
+        unit: 'J/cm²',
+      },
+    })
+    expect(explainDemandFinding(told(0.01).doubt!).message).toMatch(/brightest day has 23\.7 .*1 MJ\/m² is 100 J\/cm²/)
+    expect([told(49.9 / 2370).doubt?.level, told(50.1 / 2370).doubt, told(1).usable]).toEqual([
+      'caution',
+      undefined,
+      true,
+    ])
+  })
   it('want series of one length', () => {
     for (const name of ['radiationSum', 'deficitHours'])
       expectInputError(() => fitOf({ [name]: light.slice(1) }), 'use')

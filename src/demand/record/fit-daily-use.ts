@@ -3,6 +3,7 @@ import { studentTwoSided } from '../../numerics/student-t.js'
 import { sumsAboutMeans } from '../../numerics/sums-about-means.js'
 import { CONFIDENCE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
+import { maxOf } from '../../quantity/extremes.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
 import { seriesOf } from '../../quantity/missing.js'
 import { DAILY_RADIATION_SUM, TEST_SHARE } from '../domains.js'
@@ -13,7 +14,7 @@ import type { DoubtedFit, UseFinding } from '../use-finding.js'
 export interface DailyUseRecord extends IntervalConfidence {
   /** Water used each day, weighed, or given less drained; mm (L/m²) or L for a plant. Unit: mm. Range: any. */
   readonly use: Float64Array
-  /** Radiation sum of each day; no day brings more than 5000. Unit: J/cm². Range: any. */
+  /** Radiation sum of each day; no day brings more than 5000, and a record of less than 50 on every day is doubted. Unit: J/cm². Range: any. */
   readonly radiationSum: Float64Array
   /** Sum over each day of the vapour pressure deficit times hours. Unit: kPa·h. Range: any. */
   readonly deficitHours: Float64Array
@@ -53,11 +54,13 @@ export interface DailyUseFit extends DoubtedFit {
   readonly testExplained: number
   /** Correlation of the two causes on the fitted days; NaN never, 0 when one of them does not vary. Unit: 1. */
   readonly correlation: number
-  /** Whether the record can tell both coefficients and stands the test. */
+  /** Whether the record can tell both coefficients and stands the test: nothing was found. */
   readonly usable: boolean
 }
 
 const FEWEST = 10
+/** A record of dull winter days has a brighter one, and no day has so many MJ/m². Own judgement, no source. Unit: J/cm². */
+const DULL = 50
 
 /**
  * Your own coefficients of water use, from days of measured use: so much for each J/cm² and so much for each kPa·h.
@@ -67,7 +70,7 @@ const FEWEST = 10
  *
  * @param record - Use, radiation and dryness of days, in order of time.
  * @procedure Leaves out days with a number that is missing, negative or more light than a day brings, keeps the last days back, fits the rest by least squares without a
- *   constant, gives Student intervals, predicts the days kept back, and says when the record cannot tell the causes apart.
+ *   constant, gives Student intervals, predicts the days kept back, and says when the record cannot tell the causes apart or no day is as bright as a dull one.
  * @returns Coefficients, intervals, errors in and out of the fit, and cautions.
  * @throws `DomainError` outside the ranges, and for a radiation sum that no day brings where without such days fewer than 10 can be fitted; `InputError` when lengths differ, when fewer than 10 days can be fitted or when the causes cannot be told apart at all.
  * @validity Crops whose size changes little over the record; for a growing crop fit anew every two or three weeks.
@@ -99,7 +102,8 @@ export function fitDailyUse(record: DailyUseRecord): DailyUseFit {
   const spread = squares(offMean(kept.map((i) => use[i]!)))
   const testExplained = spread > 0 ? 1 - squares(misses) / spread : 0
   const correlation = correlationOf(fitted.map(rowOf))
-  const findings = doubts(perJoule, perDeficitHour, correlation, testExplained)
+  const brightest = maxOf(days.map((i) => radiationSum[i]!))
+  const findings = doubts(perJoule, perDeficitHour, correlation, testExplained, brightest)
   return {
     perJoule,
     perDeficitHour,
@@ -173,7 +177,13 @@ function intervals(fit: LinearFit, count: number, confidence: number): [FittedUs
   return [of(0), of(1)]
 }
 
-function doubts(joule: FittedUse, hour: FittedUse, correlation: number, explained: number): UseFinding[] {
+function doubts(
+  joule: FittedUse,
+  hour: FittedUse,
+  correlation: number,
+  explained: number,
+  brightest: number,
+): UseFinding[] {
   const found: UseFinding[] = []
   const say = (code: UseFinding['code'], about: string, value: number, limit: number, unit: UseFinding['unit']) =>
     found.push({ code, level: 'caution', about, value, limit, unit })
@@ -181,6 +191,7 @@ function doubts(joule: FittedUse, hour: FittedUse, correlation: number, explaine
   if (hour.low <= 0) say('cannot-tell-dryness', 'perDeficitHour', hour.value, 0, 'use/cause')
   if (Math.abs(correlation) > 0.95) say('causes-move-together', 'correlation', correlation, 0.95, '1')
   if (explained < 0.5) say('fails-new-days', 'testExplained', explained, 0.5, '1')
+  if (brightest < DULL) say('hardly-any-light', 'radiationSum', brightest, DULL, 'J/cm²')
   return found
 }
 
