@@ -179,6 +179,10 @@ describe('the salt balance', () => {
     )
     expect(told(2.6, 0.099)[0]).toMatchObject({ code: 'ec-doubted' })
     expect(told(2.6, 0.1)[0]).toMatchObject({ code: 'not-steady' })
+    // Both sensors dead: nothing that drains is purer than the purest water, whatever was given.
+    expect(told(0, 0)[0]).toMatchObject({ code: 'ec-doubted', about: 'drainEC', value: 0, beside: 0 })
+    expect(told(0.005, 0.009)[0]).toMatchObject({ code: 'ec-doubted', about: 'drainEC' })
+    expect(told(0.005, 0.02)[0]).toMatchObject({ code: 'not-steady' })
     // Rain that is given drains as rain, and what did not drain has no EC.
     expect(told(0.09, 0.09)[0]).toMatchObject({ code: 'not-steady' })
     expect(told(2.6, 0, 0)[0]).toMatchObject({ code: 'not-steady' })

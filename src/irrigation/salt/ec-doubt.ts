@@ -17,9 +17,9 @@ const PURE = 0.01
 /** Nor is the drain so much thinner than the feed that made it: own judgement, no source. */
 const MAX_THINNER = 5
 
-/** The EC of a dead or dry sensor, where water drained. A flush with the purest water is told, too. */
+/** The EC of a dead or dry sensor, where water drained, also where both are. A flush with the purest water is told, too. */
 export function ecDoubt(feed: number, drain: number): EcDoubt | undefined {
-  if (drain < RAIN && drain * MAX_THINNER < feed)
+  if (drain < PURE || (drain < RAIN && drain * MAX_THINNER < feed))
     return { code: 'ec-doubted', level: 'caution', about: 'drainEC', value: drain, beside: feed }
   if (feed < PURE && feed * MAX_THINNER < drain)
     return { code: 'ec-doubted', level: 'caution', about: 'feedEC', value: feed, beside: drain }
