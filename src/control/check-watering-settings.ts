@@ -1,9 +1,7 @@
-import { onlyNames } from '../quantity/one-of.js'
 import { checkedSettings } from './watering/settings/checked-settings.js'
 import { settingsDoubts } from './watering/settings/doubt-settings.js'
 import type { WateringSettings } from './watering/settings/settings.js'
 import type { WateringSettingsFinding } from './watering/settings/settings-finding.js'
-import { WATERING_SETTINGS } from './watering/settings/settings-names.js'
 
 /**
  * Tells what the settings of a zone leave unguarded, or have most likely wrong, before `controlWatering` waters by them: a shot larger than its band, a flow in
@@ -28,6 +26,5 @@ import { WATERING_SETTINGS } from './watering/settings/settings-names.js'
  * explainControlFinding(findings[1]!).message // => 'flow: the valve would be open for so short a time that the line hardly fills: give the flow in litres per hour, to all that the volumes are meant for (6 s, compared with 10 s)'
  */
 export function checkWateringSettings(settings: WateringSettings): readonly WateringSettingsFinding[] {
-  onlyNames(settings, WATERING_SETTINGS, 'settings')
   return settingsDoubts(checkedSettings(settings))
 }

@@ -1,10 +1,8 @@
-import { onlyNames } from '../quantity/one-of.js'
 import type { Reducer } from '../quantity/reducer.js'
 import { decideReadable } from './watering/decide-readable.js'
 import type { WateringDecision } from './watering/decision.js'
 import { checkedSettings } from './watering/settings/checked-settings.js'
 import type { WateringSettings } from './watering/settings/settings.js'
-import { WATERING_SETTINGS } from './watering/settings/settings-names.js'
 import { startState } from './watering/start.js'
 import type { WateringInput } from './watering/state/input.js'
 import type { WateringState } from './watering/state/state.js'
@@ -42,7 +40,6 @@ import type { WateringState } from './watering/state/state.js'
  * outputs.map((decision) => decision.reason).slice(4) // => ['wet-enough', 'dry', 'shot-given', 'resting']
  */
 export function controlWatering(settings: WateringSettings): Reducer<WateringState, WateringInput, WateringDecision> {
-  onlyNames(settings, WATERING_SETTINGS, 'settings')
   const limits = checkedSettings(settings)
   return { start: startState(limits), step: (state, input) => decideReadable(limits, state, input) }
 }

@@ -19,7 +19,7 @@ import {
 import { fingerprintOf } from './fingerprint.js'
 import { allowedSeconds, checkedHours, type Hours } from './hours.js'
 import type { WateringSettings } from './settings.js'
-import { PROBE_SETTINGS } from './settings-names.js'
+import { PROBE_SETTINGS, WATERING_SETTINGS } from './settings-names.js'
 
 /** The settings as plain numbers, once they were found to make sense. */
 export interface Limits {
@@ -61,6 +61,7 @@ export interface Limits {
 }
 
 export function checkedSettings(settings: WateringSettings): Limits {
+  onlyNames(settings, WATERING_SETTINGS, 'settings')
   const { lower, upper } = checkedBand(settings)
   const min = numberIn(settings.minBelievable, BELIEVABLE, 'minBelievable')
   const max = numberIn(settings.maxBelievable, BELIEVABLE, 'maxBelievable')
