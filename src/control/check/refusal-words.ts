@@ -1,4 +1,4 @@
-import { inWords } from '../../quantity/in-words.js'
+import { sentenceWithNumbers } from '../sentence-with-numbers.js'
 import type { RefusalCode, WateringRefusal } from './refusal.js'
 
 /** Why a shot is refused. */
@@ -33,10 +33,6 @@ export const REFUSAL_WORDS: { readonly [Code in RefusalCode]: string } = {
 }
 
 /** The sentence with what it is about, the number that is refused and its limit. */
-export function refusalInWords({ about, value, limit, unit }: WateringRefusal, sentence: string): string {
-  // A number and its limit may be close.
-  const number = (n: number) => inWords(n, unit ?? '1', { level: true, digits: 4 })
-  const limits = limit === undefined ? '' : `, limit ${number(limit)}`
-  const numbers = value === undefined ? '' : ` (${number(value)}${limits})`
-  return `${about === undefined ? '' : `${about}: `}${sentence}${numbers}`
+export function refusalInWords(refusal: WateringRefusal, sentence: string): string {
+  return sentenceWithNumbers(refusal, sentence, 'limit')
 }

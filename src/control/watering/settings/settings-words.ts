@@ -1,4 +1,4 @@
-import { inWords } from '../../../quantity/in-words.js'
+import { sentenceWithNumbers } from '../../sentence-with-numbers.js'
 import type { SettingsDoubt, WateringSettingsFinding } from './settings-finding.js'
 
 /** What settings leave unguarded, and what to do. */
@@ -35,8 +35,6 @@ export const SETTINGS_WORDS: { readonly [Code in SettingsDoubt]: string } = {
 }
 
 /** The sentence with the setting, its number and with what it was compared. */
-export function settingInWords({ about, value, limit, unit }: WateringSettingsFinding, sentence: string): string {
-  const number = (n: number) => inWords(n, unit ?? '1', { level: true, digits: 4 })
-  const compared = limit === undefined ? '' : `, compared with ${number(limit)}`
-  return `${about}: ${sentence}${value === undefined ? '' : ` (${number(value)}${compared})`}`
+export function settingInWords(finding: WateringSettingsFinding, sentence: string): string {
+  return sentenceWithNumbers(finding, sentence, 'compared with')
 }
