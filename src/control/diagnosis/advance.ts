@@ -116,7 +116,7 @@ function withReadings(state: ZoneWatchState, readings: unknown, now: number, zon
   const probes = [...state.probes]
   if (!Array.isArray(readings)) return probes
   const quietFrom = quietSince(state.valve)
-  const beside = { quietFrom, maxRate: zone.flow / 3600 / zone.volume, water: waterOfLate(state, now, zone) }
+  const beside = { quietFrom, maxRate: zone.flow / 3600 / zone.volume, water: () => waterOfLate(state, now, zone) }
   for (const reading of readings as readonly (WatchedReading | null)[]) {
     const i = zone.names.indexOf(reading?.probe as string)
     if (i < 0 || reading === null) continue
@@ -343,7 +343,8 @@ function told(state: ZoneWatchState, now: number, zone: RememberedZone): [ZoneWa
   const full = fullOrNot(state, now, zone)
   const byFull = full.known ? full.value : null
   const gauge = withDrain(state.gauge, drainOfLate(state, recent, drain), now)
-  const overcounts = gaugeLies(state, recent) || oftenBeyond(gauge, now) !== null
+  const beyond = oftenBeyond(gauge, now)
+  const overcounts = gaugeLies(state, recent) || beyond !== null
   const leaks = suspectLeak(state, overcounts, now, zone)
   if (!water.has(byFull)) water.set(byFull, suspectWater(recent, state.usual, full))
   const timing = suspectTiming(state.timing)
@@ -352,7 +353,7 @@ function told(state: ZoneWatchState, now: number, zone: RememberedZone): [ZoneWa
     ...(water.get(byFull) as readonly Suspicion[]),
     // Drain of a leak says nothing of the shots.
     ...(leaks.length > 0 && !overcounts ? [] : drain),
-    ...stillAgainstGauge(gauge, now),
+    ...stillAgainstGauge(gauge, beyond),
     ...leaks,
     ...suspectProbes(state, recent, now, zone),
     ...suspectReadings(state, now, zone),

@@ -1,7 +1,7 @@
 import type { Suspicion } from '../cause/cause.js'
 import type { RecentShots } from '../state/recent-shots.js'
 import type { ZoneWatchState } from '../state/zone-state.js'
-import { type DrainOfLate, type GaugeWatch, oftenBeyond } from '../watch/watch-gauge.js'
+import type { BeyondShots, DrainOfLate, GaugeWatch } from '../watch/watch-gauge.js'
 import { BY_DAY, drainsBeyond, gaugeLies } from './suspect-drain.js'
 import { evidence, suspicion } from './suspicion.js'
 
@@ -19,9 +19,7 @@ export function drainOfLate(state: ZoneWatchState, recent: RecentShots, drain: r
 }
 
 /** What the last shots do not show any more, though nothing says that it has ended. */
-export function stillAgainstGauge(gauge: GaugeWatch, now: number): Suspicion[] {
-  const beyond = oftenBeyond(gauge, now)
-  const { usual, since, drained } = gauge
+export function stillAgainstGauge({ usual, since, drained }: GaugeWatch, beyond: BeyondShots | null): Suspicion[] {
   const because = [
     ...(beyond === null ? [] : [evidence('drained-share', beyond.share, '1', { time: beyond.time })]),
     ...(usual === null || since === null

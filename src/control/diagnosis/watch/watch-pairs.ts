@@ -30,10 +30,10 @@ export function newPairs(probes: number): PairWatch {
   return { start: null, sums: zeros, counts: zeros, seen: zeros.map(() => null), means: [], swap: null }
 }
 
-/** `watered` is what shots of the last hours can have moved the difference of two places by. */
-export function withLevels(pairs: PairWatch, probes: readonly ProbeWatch[], now: number, watered: number): PairWatch {
+/** `moved` is what shots of the last hours can have moved the difference of two places by. */
+export function withLevels(pairs: PairWatch, probes: readonly ProbeWatch[], now: number, moved: number): PairWatch {
   const due = pairs.start !== null && now - pairs.start >= BIN
-  const open = due ? shut(pairs, probes, now, watered) : pairs
+  const open = due ? shut(pairs, probes, now, moved) : pairs
   const sums = [...open.sums]
   const counts = [...open.counts]
   const seen = probes.map((probe, i) => {
@@ -52,7 +52,7 @@ export function fallOfHour({ means }: PairWatch, probe: number): number | null {
   return a == null || b == null || c == null || d == null ? null : (a + b - c - d) / (4 * BIN)
 }
 
-function shut(pairs: PairWatch, probes: readonly ProbeWatch[], now: number, watered: number): PairWatch {
+function shut(pairs: PairWatch, probes: readonly ProbeWatch[], now: number, moved: number): PairWatch {
   const jumped = probes.map(({ step }) => step !== null && now - step.time < BINS * BIN)
   const mean = pairs.sums.map((sum, i) => (pairs.counts[i]! > 0 ? sum / pairs.counts[i]! : null))
   const means = [...pairs.means, mean].slice(-BINS)
@@ -63,7 +63,7 @@ function shut(pairs: PairWatch, probes: readonly ProbeWatch[], now: number, wate
     sums: zeros,
     counts: zeros,
     means,
-    swap: swapIn(means, jumped, now, watered) ?? pairs.swap,
+    swap: swapIn(means, jumped, now, moved) ?? pairs.swap,
   }
 }
 
@@ -75,7 +75,7 @@ const MIN_APART = 0.0025
  * their mean goes on. Places differ in what they get of a shot: with shots between, only a larger difference can tell. Where a shot has just moved
  * the difference, the half hour before must be the mirror of those after, and nothing else have moved nearly as much.
  */
-function swapIn(means: PairWatch['means'], jumped: readonly boolean[], now: number, watered: number): Swap | null {
+function swapIn(means: PairWatch['means'], jumped: readonly boolean[], now: number, moved: number): Swap | null {
   if (means.length < BINS) return null
   const last = means[means.length - 1]!
   for (let a = 0; a < last.length; a++)
@@ -93,7 +93,7 @@ function swapIn(means: PairWatch['means'], jumped: readonly boolean[], now: numb
       const size = Math.abs(before)
       const near = Math.max(0.0015, 0.3 * size)
       const isClose = (one: number, mean: number) => Math.abs(one - mean) < near
-      if (size < MIN_APART + watered || !young.every((one) => isClose(one, after))) continue
+      if (size < MIN_APART + moved || !young.every((one) => isClose(one, after))) continue
       const steady = old.every((one) => isClose(one, before)) && isClose(after, -before)
       if (steady || isMirror(old, after)) return { time: now - 2.5 * BIN, first: a, second: b, before, after }
     }

@@ -211,11 +211,11 @@ export function meanSince(probe: ProbeWatch, from: number): { level: number; tim
   return n === 0 ? null : { level: level / n, time: time / n }
 }
 
-/** Beside a shot: since when the probes are quiet, and what water a shot can bring. Unit: s, m³/m³/s. */
+/** Beside a shot: since when the probes are quiet, what water a shot can bring, and the water of late, which few readings ask for. Unit: s, m³/m³/s. */
 export interface Beside {
   readonly quietFrom: number
   readonly maxRate: number
-  readonly water: WaterOfLate
+  readonly water: () => WaterOfLate
 }
 
 /**
@@ -237,10 +237,11 @@ export function withStep(read: ProbeWatch, beside: Beside, zone: Watched): Probe
   const jump = leap * Math.sign(after - before)
   const scatter = Math.max(spread(old), spread(young))
   const quiet = times[n - 10]! >= beside.quietFrom
-  const came = cameBetween(beside.water, times[n - 6]!, times[n - 5]!, zone)
+  const water = beside.water()
+  const came = cameBetween(water, times[n - 6]!, times[n - 5]!, zone)
   const minSize =
     leap < 0
-      ? Math.max(MIN_STEP, fallByWater(levels[n - 6]!, passed, came, beside.water, zone))
+      ? Math.max(MIN_STEP, fallByWater(levels[n - 6]!, passed, came, water, zone))
       : quiet
         ? MIN_STEP
         : minJump(probe, after, beside, came, passed, zone)
