@@ -15,27 +15,13 @@ import {
   waterContentChange,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
+import { settings } from './watering/zone.js'
 
 /** An invented zone that leaves nothing open. */
 const whole: WateringSettings = {
-  lower: waterContent(0.5),
+  ...settings,
   upper: waterContent(0.56),
-  minBelievable: waterContent(0.2),
-  maxBelievable: waterContent(0.8),
-  substrateVolume: litres(10),
   flow: litresPerHour(6),
-  shot: litres(0.2),
-  maxRunTime: minutes(5),
-  maxPerDay: litres(4),
-  usualPerDay: litres(2),
-  minRest: minutes(10),
-  probeLag: minutes(15),
-  maxReadingAge: minutes(20),
-  maxUnchanged: hours(4),
-  maxShotsWithoutRise: 4,
-  allowedHours: [{ from: hours(7), to: hours(18) }],
-  valveClosesByItself: true,
-  inDoubt: 'timed-shots',
   probes: [{ name: 'row 2' }, { name: 'row 5' }],
   drainFraction: percent(20),
   decideEvery: minutes(1),
