@@ -1,0 +1,52 @@
+import { SLOTS } from '../state/given-water.js'
+import type { WateringClock, WateringState } from '../state/state.js'
+import { isObject } from './field.js'
+import { isOf } from './is-sound.js'
+import { clockSound } from './sound-clock.js'
+import { isVolumesOfDay } from './sound-water.js'
+
+/**
+ * A fresh state that still knows the water of the last 24 hours, where one of its two copies in a damaged state is whole. Of two that differ
+ * nobody knows which is older: the larger volume of each quarter counts.
+ */
+export function salvaged(state: unknown, fresh: WateringState): WateringState {
+  // The water of another zone says nothing of this one.
+  if (!isObject<WateringState>(state) || !isOf(state.made, fresh.made.zone)) return fresh
+  const copies = [state.water, state.spare].filter(isVolumesOfDay).sort((a, b) => b.slot - a.slot)
+  const [newest, other] = copies
+  if (newest === undefined) return fresh
+  const whole = other === undefined ? newest : fuller(newest, other)
+  // It begins a day after its start: what was given in that day is known. What a probe is like is not.
+  const slot = SLOTS - 1
+  const litres = fresh.water.litres.map((_, i) => whole.litres[(whole.slot + i - slot + SLOTS) % SLOTS]!)
+  // How old it is nobody knows: room for water begins at nothing, as after a state that is lost.
+  const water = { slot, litres, paced: slot, room: 0, taken: 0 }
+  const day = 900 * slot
+  return {
+    ...fresh,
+    clock: { ...fresh.clock, elapsed: day, agreed: day, ...paceOf(state.clock) },
+    valve: { ...fresh.valve, closed: day },
+    zone: { ...fresh.zone, lastWet: day },
+    fill: { ...fresh.fill, tried: day },
+    probes: fresh.probes.map((probe) => ({ ...probe, quiet: day })),
+    water,
+    spare: water,
+  }
+}
+
+/** Two copies as one. One that is more than a day behind is not of the same time: it counts as if it were. */
+function fuller(newest: WateringState['water'], other: WateringState['water']): WateringState['water'] {
+  const behind = newest.slot - other.slot < SLOTS ? newest.slot : other.slot
+  const litres = newest.litres.map((_, i) => {
+    const back = (newest.slot - i + SLOTS) % SLOTS
+    const at = behind - back
+    return Math.max(newest.litres[i]!, at > other.slot ? 0 : other.litres[(at + SLOTS) % SLOTS]!)
+  })
+  return { ...newest, litres }
+}
+
+/** The pace of decisions, where that part is whole: a clock that gives nonsense just now must not teach another. */
+function paceOf(clock: unknown): Partial<WateringClock> {
+  if (!isObject<WateringClock>(clock) || !clockSound(clock)) return {}
+  return { pace: clock.pace as number, paces: clock.paces as number }
+}
