@@ -8,8 +8,8 @@ import type { WateringSettingsFinding } from './watering/settings/settings-findi
  * another unit, a probe that decides alone, containers that nothing fills. What contradicts itself is refused as there. Settings without a finding can still
  * be wrong for the crop: watch the first days.
  *
- * @procedure Compares the shot with the band and with the noise of probes, the opening with the time that a line needs, the usual use with the medium and with the
- * limit of a day, and names each guard that is left out.
+ * @procedure Compares the shot with the band and with the noise of probes, the opening with the time that a line needs and with the limit of a day, the usual use with
+ * the medium, with that limit and with what rests and hours leave room for, times with those of a day and of probes, and names each guard that is left out.
  * @param settings - What `controlWatering` takes.
  * @returns What to look at, in the order of the settings; none where nothing is left open.
  * @throws `DomainError` outside the ranges, `InputError` for limits that contradict each other and for unknown words.
@@ -22,7 +22,7 @@ import type { WateringSettingsFinding } from './watering/settings/settings-findi
  *   maxShotsWithoutRise: 4, allowedHours: [{ from: hours(7), to: hours(18) }], valveClosesByItself: true, inDoubt: 'timed-shots',
  *   probes: [{ name: 'row 2' }, { name: 'row 5' }], drainFraction: percent(20), decideEvery: minutes(1),
  * })
- * findings.map(({ code }) => code) // => ['shot-beyond-band', 'opening-very-short']
+ * findings.map(({ code }) => code) // => ['shot-beyond-band', 'opening-very-short', 'opening-beyond-day']
  * explainControlFinding(findings[1]!).message // => 'flow: the valve would be open for so short a time that the line hardly fills: give the flow in litres per hour, to all that the volumes are meant for (6 s, compared with 10 s)'
  */
 export function checkWateringSettings(settings: WateringSettings): readonly WateringSettingsFinding[] {

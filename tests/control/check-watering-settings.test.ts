@@ -70,12 +70,20 @@ describe('a guard that is left out is told', () => {
 
 describe('a number in another unit is told', () => {
   it.each<[string, Partial<WateringSettings>, string[]]>([
-    ['a flow in litres a minute for one in litres an hour', { flow: litresPerHour(360) }, ['flow: opening-very-short']],
-    ['a flow of the whole line for one container', { flow: litresPerHour(80) }, ['flow: opening-very-short']],
+    [
+      'a flow in litres a minute for one in litres an hour',
+      { flow: litresPerHour(360) },
+      ['flow: opening-very-short', 'maxRunTime: opening-beyond-day'],
+    ],
+    [
+      'a flow of the whole line for one container',
+      { flow: litresPerHour(80) },
+      ['flow: opening-very-short', 'maxRunTime: opening-beyond-day'],
+    ],
     ['the volume of the medium in decilitres', { substrateVolume: litres(100) }, ['shot: shot-too-small-to-show']],
     [
       'the volume of one slab for that of a row',
-      { substrateVolume: litres(1) },
+      { substrateVolume: litres(0.8) },
       ['shot: shot-beyond-band', 'usualPerDay: use-unlike-medium'],
     ],
     [
@@ -103,7 +111,7 @@ describe('what is compared stands in the finding', () => {
   it('at an end nothing is told', () => {
     expect(codes({ shot: litres(0.6), maxRunTime: minutes(10) })).toEqual([])
     expect(codes({ maxPerDay: litres(6) })).toEqual([])
-    expect(codes({ flow: litresPerHour(72) })).toEqual([])
+    expect(codes({ flow: litresPerHour(72), maxRunTime: seconds(200) })).toEqual([])
   })
 })
 

@@ -53,11 +53,18 @@ export function shareOfHours(hours: readonly Hours[], local: number): number | n
   return null
 }
 
-/** Seconds of a day in which water may flow. */
+/** Seconds of a day in which water may flow; what stands in several hours counts once. */
 export function allowedSeconds(hours: readonly Hours[]): number {
-  let sum = 0
-  for (const { from, to } of hours) sum += to - from
-  return Math.min(DAY, sum)
+  const parts = hours.flatMap(({ from, to }) => [
+    [from, Math.min(to, DAY)] as const,
+    [0, Math.max(0, to - DAY)] as const,
+  ])
+  let [sum, until] = [0, 0]
+  for (const [from, to] of parts.sort(([one], [other]) => one - other)) {
+    sum += Math.max(0, to - Math.max(from, until))
+    until = Math.max(until, to)
+  }
+  return sum
 }
 
 /** Whether at least a third of the allowed hours are allowed by a clock that is so far ahead as well. */
