@@ -4,7 +4,7 @@ import { type NamesOf, oneOf, onlyNames } from '../quantity/one-of.js'
 import type { Reducer } from '../quantity/reducer.js'
 import { ALARM_DELAY, SHELF_TIME } from './domains.js'
 import { isMoment } from './moment.js'
-import { readable } from './readable.js'
+import { readable, readOrRefuse } from './readable.js'
 import type { AskedNow, SeenClock } from './terms.js'
 
 /** How an alarm behaves. */
@@ -78,10 +78,7 @@ export interface AlarmReport {
  * phases // => ['normal', 'unacknowledged', 'acknowledged', 'acknowledged', 'normal']
  */
 export function alarmLifeCycle(settings: AlarmSettings): Reducer<AlarmState, AlarmInput, AlarmReport> {
-  onlyNames(settings, NAMES, 'settings')
-  const onDelay = numberIn(settings.onDelay, ALARM_DELAY, 'onDelay')
-  const offDelay = numberIn(settings.offDelay, ALARM_DELAY, 'offDelay')
-  const shelf = numberIn(settings.maxShelving, SHELF_TIME, 'maxShelving')
+  const { onDelay, offDelay, shelf } = readOrRefuse('settings', () => checkedTimes(settings))
   const start: AlarmState = {
     phase: 'normal',
     last: null,
@@ -109,6 +106,15 @@ export function alarmLifeCycle(settings: AlarmSettings): Reducer<AlarmState, Ala
       const report = { phase: next.phase, changed, announce: changed && next.phase === 'unacknowledged' }
       return [next, read === undefined ? { ...report, unreadable: true } : report]
     },
+  }
+}
+
+function checkedTimes(settings: AlarmSettings) {
+  onlyNames(settings, NAMES, 'settings')
+  return {
+    onDelay: numberIn(settings.onDelay, ALARM_DELAY, 'onDelay'),
+    offDelay: numberIn(settings.offDelay, ALARM_DELAY, 'offDelay'),
+    shelf: numberIn(settings.maxShelving, SHELF_TIME, 'maxShelving'),
   }
 }
 

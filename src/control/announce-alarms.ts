@@ -61,9 +61,13 @@ export interface Announcement {
  * outputs // => [{ tell: ['a', 'b'], held: ['c'], flood: true }, { tell: ['c'], held: [], flood: false }]
  */
 export function announceAlarms(settings: AnnounceSettings): Reducer<AnnounceState, NewAlarms, Announcement> {
-  onlyNames(settings, NAMES, 'settings')
-  const max = wholeNumberIn(settings.maxAlarms, MAX_ALARMS, 'maxAlarms')
-  const window = numberIn(settings.window, ALARM_WINDOW, 'window')
+  const { max, window } = readOrRefuse('settings', () => {
+    onlyNames(settings, NAMES, 'settings')
+    return {
+      max: wholeNumberIn(settings.maxAlarms, MAX_ALARMS, 'maxAlarms'),
+      window: numberIn(settings.window, ALARM_WINDOW, 'window'),
+    }
+  })
   const stepped = (state: AnnounceState, input: NewAlarms): [AnnounceState, Announcement] => {
     const { now, alarms } = input
     requireRows(alarms, 'alarms')

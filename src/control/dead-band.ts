@@ -4,6 +4,7 @@ import { numberIn } from '../quantity/guard.js'
 import { type NamesOf, onlyNames } from '../quantity/one-of.js'
 import type { Reducer } from '../quantity/reducer.js'
 import { LOWER_LIMIT, UPPER_LIMIT } from './domains.js'
+import { readable, readOrRefuse } from './readable.js'
 
 /** Two limits between which nothing is switched. */
 export interface DeadBandLimits {
@@ -35,8 +36,10 @@ export interface DeadBandState {
  * runReducer({ reducer, inputs: [0.55, 0.5, 0.55, 0.6, NaN] }).outputs // => [false, true, true, false, false]
  */
 export function deadBand(limits: DeadBandLimits): Reducer<DeadBandState, number, boolean> {
-  onlyNames(limits, NAMES, 'limits')
-  const { lower, upper } = checkedBand(limits)
+  const { lower, upper } = readOrRefuse('limits', () => {
+    onlyNames(limits, NAMES, 'limits')
+    return checkedBand(limits)
+  })
   return {
     start: { on: false },
     step: (state, waterContent) => {
@@ -57,11 +60,7 @@ export function checkedBand(limits: DeadBandLimits): { lower: number; upper: num
 
 /** Whether it was on, as far as the state can be read: one whose getter throws was not. */
 function wasOn(state: DeadBandState): boolean {
-  try {
-    return state?.on === true
-  } catch {
-    return false
-  }
+  return readable(() => state?.on === true) ?? false
 }
 
 /** On or off after a reading; null from JSON and text would be below any limit. */

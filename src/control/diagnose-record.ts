@@ -6,6 +6,7 @@ import type { WatchZoneSettings } from './diagnosis/state/settings.js'
 import type { ZoneWatchState } from './diagnosis/state/zone-state.js'
 import type { WatchZoneInput } from './diagnosis/watch/input.js'
 import { isMoment } from './moment.js'
+import { readOrRefuse } from './readable.js'
 import { watchZone } from './watch-zone.js'
 
 /** A record of a zone: columns with one entry for each time; NaN where one is missing, left out where nothing is measured. */
@@ -70,6 +71,10 @@ export interface DiagnoseRecordInput extends WatchZoneSettings {
  * told[0].time // => 5520
  */
 export function diagnoseRecord(input: DiagnoseRecordInput): RecordDiagnosis {
+  return readOrRefuse('input', () => diagnosed(input))
+}
+
+function diagnosed(input: DiagnoseRecordInput): RecordDiagnosis {
   requireObject(input, 'input')
   const { record, ...settings } = input
   requireObject(record, 'record')

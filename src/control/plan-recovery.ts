@@ -6,6 +6,7 @@ import type { DrainFraction, Duration, Volume, WaterContent } from '../quantity/
 import { numberIn } from '../quantity/guard.js'
 import { type NamesOf, onlyNames } from '../quantity/one-of.js'
 import { CONTENT_AFTER_OUTAGE, FULL_POINT, MAX_SHOT, SHOT_INTERVAL, VOLUME_LEFT } from './domains.js'
+import { readOrRefuse } from './readable.js'
 
 /** A container after an outage, and how it may be watered. */
 export interface RecoveryInput {
@@ -74,6 +75,10 @@ export interface RecoveryPlan extends Advice {
  * plan // => { volume: 1.10833, shots: 10, duration: 2700, allowed: true }
  */
 export function planRecovery(input: RecoveryInput): RecoveryPlan {
+  return readOrRefuse('input', () => planned(input))
+}
+
+function planned(input: RecoveryInput): RecoveryPlan {
   onlyNames(input, NAMES, 'input')
   const lack = Math.max(
     0,

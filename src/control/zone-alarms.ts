@@ -73,10 +73,7 @@ const LATER = 1800
  * runReducer({ reducer, inputs }).outputs.flat().filter(({ announce }) => announce).length // => 1
  */
 export function zoneAlarms(settings: ZoneAlarmSettings): Reducer<ZoneAlarmsState, ZoneAlarmsInput, ZoneAlarm[]> {
-  onlyNames(settings, NAMES, 'settings')
-  const { onDelay = 0 as Duration, offDelay = 1800 as Duration, maxShelving = 28800 as Duration } = settings
-  const { minWeight = 0.6, warnAhead = 7200 as Duration } = settings
-  const band = numberIn(settings.deadBand ?? 0.1, WEIGHT_BAND, 'deadBand')
+  const { onDelay, offDelay, maxShelving, minWeight, warnAhead, band } = readOrRefuse('settings', () => read(settings))
   const life = alarmLifeCycle({ onDelay, offDelay, maxShelving })
   const raised = { minWeight, warnAhead }
   const held = {
@@ -110,4 +107,12 @@ export function zoneAlarms(settings: ZoneAlarmSettings): Reducer<ZoneAlarmsState
     start: { alarms: {} },
     step: (state, input) => readOrRefuse('input', () => stepped(state, input)),
   }
+}
+
+function read(settings: ZoneAlarmSettings) {
+  onlyNames(settings, NAMES, 'settings')
+  const { onDelay = 0 as Duration, offDelay = 1800 as Duration, maxShelving = 28800 as Duration } = settings
+  const { minWeight = 0.6, warnAhead = 7200 as Duration } = settings
+  const band = numberIn(settings.deadBand ?? 0.1, WEIGHT_BAND, 'deadBand')
+  return { onDelay, offDelay, maxShelving, minWeight, warnAhead, band }
 }

@@ -28,45 +28,74 @@ export interface StateReader {
 
 const HINT = 'start anew, or give the state as it was stored'
 
-/** A reader of a kept state; lists are read by position, and an entry that was deleted is not passed over. */
+/** A reader of a kept state; lists are read by position, and an entry that was deleted is not passed over. Each part is read once: a getter may throw the next time. */
 export function stateReader(stored: unknown, path = 'state', hint = HINT): StateReader {
   const object = objectOf(stored, path, hint)
-  const refuse = (field: string, problem: string): never => refused(`${path}.${field}`, problem, hint)
-  const check = (field: string, value: unknown, min = -Number.MAX_VALUE, max = Number.MAX_VALUE): number =>
-    typeof value === 'number' && value >= min && value <= max ? value : refuse(field, `is ${shown(value)}`)
-  const listOf = (field: string, maxLength: number): unknown[] => {
-    const list = object[field]
-    if (!Array.isArray(list)) return refuse(field, 'is not a list')
-    if (list.length <= maxLength) return Array.from(list)
-    return refuse(field, `has ${list.length} entries, more than ${maxLength}`)
-  }
+  const refuse: Refuse = (field, problem) => refused(`${path}.${field}`, problem, hint)
+  const at = (field: string) => partOf(object, field, refuse)
+  const check = (field: string, value: unknown, min?: number, max?: number) => numberOf(field, value, refuse, min, max)
+  const listOf = (field: string, maxLength: number) => entriesOf(at(field), field, maxLength, refuse)
   const deeper = (value: unknown, field: string) => stateReader(value, `${path}.${field}`, hint)
-  const inside = <T>(field: string, read: (entry: StateReader) => T): T => read(deeper(object[field], field))
-  const count = (field: string, max = Number.MAX_SAFE_INTEGER): number => {
-    const value = check(field, object[field], 0, max)
-    return Number.isInteger(value) ? value : refuse(field, `is ${value}, no whole number`)
-  }
   return {
-    number: (field, min, max) => check(field, object[field], min, max),
-    count,
-    numberOrNull: (field) => (object[field] === null ? null : check(field, object[field])),
+    number: (field, min, max) => check(field, at(field), min, max),
+    count: (field, max = Number.MAX_SAFE_INTEGER) => {
+      const value = check(field, at(field), 0, max)
+      return Number.isInteger(value) ? value : refuse(field, `is ${value}, no whole number`)
+    },
+    numberOrNull: (field) => orNull(at(field), (value) => check(field, value)),
     numbers: (field, maxLength, min, max) =>
       listOf(field, maxLength).map((value, k) => check(`${field}[${k}]`, value, min, max)),
     numbersOrNulls: (field, length) => {
       const list = listOf(field, length)
       if (list.length !== length) return refuse(field, `has ${list.length} entries, not ${length}`)
-      return list.map((value, k) => (value === null ? null : check(`${field}[${k}]`, value)))
+      return list.map((entry, k) => orNull(entry, (value) => check(`${field}[${k}]`, value)))
     },
     list: (field, maxLength, read) => listOf(field, maxLength).map((entry, k) => read(deeper(entry, `${field}[${k}]`))),
-    inside,
-    insideOrNull: (field, read) => (object[field] === null ? null : inside(field, read)),
-    word: (field, words) =>
-      words.includes(object[field] as never)
-        ? (object[field] as (typeof words)[number])
-        : refuse(field, `is ${shown(object[field])}, none of its words`),
+    inside: (field, read) => read(deeper(at(field), field)),
+    insideOrNull: (field, read) => orNull(at(field), (value) => read(deeper(value, field))),
+    word: (field, words) => {
+      const value = at(field)
+      return words.find((word) => word === value) ?? refuse(field, `is ${shown(value)}, none of its words`)
+    },
     stored: object,
     refuse,
   }
+}
+
+type Refuse = (field: string, problem: string) => never
+
+function partOf(object: Readonly<Record<string, unknown>>, field: string, refuse: Refuse): unknown {
+  try {
+    return object[field]
+  } catch {
+    return refuse(field, 'cannot be read: it throws')
+  }
+}
+
+function numberOf(
+  field: string,
+  value: unknown,
+  refuse: Refuse,
+  min = -Number.MAX_VALUE,
+  max = Number.MAX_VALUE,
+): number {
+  return typeof value === 'number' && value >= min && value <= max ? value : refuse(field, `is ${shown(value)}`)
+}
+
+function orNull<T>(value: unknown, read: (value: unknown) => T): T | null {
+  return value === null ? null : read(value)
+}
+
+/** The entries of a list, of which none may throw when it is taken out. */
+function entriesOf(list: unknown, field: string, maxLength: number, refuse: Refuse): unknown[] {
+  let length = -1
+  try {
+    if (Array.isArray(list)) length = list.length
+    if (length >= 0 && length <= maxLength) return Array.from(list as unknown[])
+  } catch {
+    return refuse(field, 'cannot be read: a part of it throws')
+  }
+  return refuse(field, length < 0 ? 'is not a list' : `has ${length} entries, more than ${maxLength}`)
 }
 
 function refused(argument: string, problem: string, hint: string): never {

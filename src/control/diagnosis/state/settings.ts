@@ -4,6 +4,7 @@ import type { Duration, Flow, Volume, WaterContent } from '../../../quantity/gen
 import { numberIn } from '../../../quantity/guard.js'
 import { type NamesOf, onlyNames } from '../../../quantity/one-of.js'
 import { HOUR_OF_DAY, RESPONSE_TIME, VALVE_FLOW, WATCHED_READING_AGE } from '../../domains.js'
+import { readOrRefuse } from '../../readable.js'
 import type { DarkHours, Watched } from '../watch/watched.js'
 import { type Memo, newMemo } from './memo.js'
 
@@ -47,6 +48,10 @@ export interface RememberedZone extends Watched {
 }
 
 export function checkedWatch(settings: WatchZoneSettings): RememberedZone {
+  return readOrRefuse('settings', () => zoneOf(settings))
+}
+
+function zoneOf(settings: WatchZoneSettings): RememberedZone {
   onlyNames(settings, NAMES, 'settings')
   const content = (name: 'minBelievable' | 'maxBelievable' | 'fullPoint') =>
     numberIn(settings[name], WATER_CONTENT, name)
@@ -80,7 +85,8 @@ function checkedNames(probes: readonly string[]): readonly string[] {
   )
     throw new InputError('probes', 'are no list of one to eight names', 'give a name for each')
   if (new Set(probes).size < probes.length) throw new InputError('probes', 'a name stands twice', 'give each its own')
-  return probes
+  // The caller's list may grow.
+  return [...probes]
 }
 
 function checkedWater({ substrateVolume, flow: given }: WatchZoneSettings): Pick<Watched, 'volume' | 'flow'> {

@@ -16,6 +16,7 @@ import {
   VALVE_FLOW,
   WATER,
 } from '../../domains.js'
+import { readOrRefuse } from '../../readable.js'
 import { fingerprintOf } from './fingerprint.js'
 import { allowedSeconds, checkedHours, type Hours } from './hours.js'
 import type { WateringSettings } from './settings.js'
@@ -60,7 +61,12 @@ export interface Limits {
   readonly fingerprint: number
 }
 
+/** The settings, read once: nothing that throws later is asked by a decision. */
 export function checkedSettings(settings: WateringSettings): Limits {
+  return readOrRefuse('settings', () => limitsOf(settings))
+}
+
+function limitsOf(settings: WateringSettings): Limits {
   onlyNames(settings, WATERING_SETTINGS, 'settings')
   const { lower, upper } = checkedBand(settings)
   const min = numberIn(settings.minBelievable, BELIEVABLE, 'minBelievable')
