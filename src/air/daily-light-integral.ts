@@ -7,7 +7,7 @@ import type {
   PhotonYield,
   Share,
 } from '../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../quantity/guard.js'
+import { numberIn, optionOr, optionsOf } from '../quantity/guard.js'
 import {
   DAILY_SOLAR,
   GLOBAL_PHOTON_YIELD,
@@ -93,6 +93,7 @@ export function photonFluxForDailyLight(light: WantedLight): PhotonFluxDensity {
 export function dailyLightIntegralOfSunlight(day: DaySunlight): DailyLightIntegral {
   const { solar, photonYield, transmission } = optionsOf(day)
   const photons =
-    numberIn(solar, DAILY_SOLAR, 'solar') * numberIn(photonYield ?? SUNLIGHT, GLOBAL_PHOTON_YIELD, 'photonYield')
-  return (photons * numberIn(transmission ?? 1, TRANSMISSION, 'transmission')) as DailyLightIntegral
+    numberIn(solar, DAILY_SOLAR, 'solar') *
+    numberIn(optionOr(photonYield, SUNLIGHT), GLOBAL_PHOTON_YIELD, 'photonYield')
+  return (photons * numberIn(optionOr(transmission, 1), TRANSMISSION, 'transmission')) as DailyLightIntegral
 }

@@ -5,7 +5,7 @@ import type {
   Temperature,
   WaterDepth,
 } from '../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../quantity/guard.js'
+import { numberIn, optionOr, optionsOf } from '../quantity/guard.js'
 import { AIR_TEMPERATURE, LATENT_HEAT, RADIATION_OF_DAY, RADIATION_SUM } from './domains.js'
 import type { Vaporisation } from './terms.js'
 
@@ -50,7 +50,7 @@ export function latentHeatFao56(temperature: Temperature): LatentHeat {
 export function evaporationOfDailyEnergy(input: DailyEvaporationInput): WaterDepth {
   const { energy, latentHeat } = optionsOf(input)
   return (numberIn(energy, RADIATION_OF_DAY, 'energy') /
-    numberIn(latentHeat ?? LAMBDA, LATENT_HEAT, 'latentHeat')) as WaterDepth
+    numberIn(optionOr(latentHeat, LAMBDA), LATENT_HEAT, 'latentHeat')) as WaterDepth
 }
 
 /**
@@ -67,5 +67,5 @@ export function evaporationCeiling(input: EvaporationCeilingInput): WaterDepth {
   const { sum, latentHeat } = optionsOf(input)
   return (numberIn(sum, RADIATION_SUM, 'sum') /
     100 /
-    numberIn(latentHeat ?? LAMBDA, LATENT_HEAT, 'latentHeat')) as WaterDepth
+    numberIn(optionOr(latentHeat, LAMBDA), LATENT_HEAT, 'latentHeat')) as WaterDepth
 }

@@ -67,8 +67,8 @@ export interface DailyLightResult extends LightCoverage {
  */
 export function radiationSum(series: IrradianceSeries): RadiationSumResult {
   requireObject(series, 'series')
-  const { times, irradiance, maxGap } = series
-  const { total, ...coverage } = integrate(times, irradiance, numberIn(maxGap ?? 7200, MAX_GAP, 'maxGap'), 'irradiance')
+  const { times, irradiance, maxGap = 7200 } = series
+  const { total, ...coverage } = integrate(times, irradiance, numberIn(maxGap, MAX_GAP, 'maxGap'), 'irradiance')
   return { sum: (total * 1e-4) as RadiationSum, ...coverage }
 }
 
@@ -87,8 +87,8 @@ export function radiationSum(series: IrradianceSeries): RadiationSumResult {
  */
 export function dailyLightIntegralOfSeries(series: PhotonFluxSeries): DailyLightResult {
   requireObject(series, 'series')
-  const { times, photonFlux, maxGap } = series
-  const { total, ...coverage } = integrate(times, photonFlux, numberIn(maxGap ?? 7200, MAX_GAP, 'maxGap'), 'photonFlux')
+  const { times, photonFlux, maxGap = 7200 } = series
+  const { total, ...coverage } = integrate(times, photonFlux, numberIn(maxGap, MAX_GAP, 'maxGap'), 'photonFlux')
   if (coverage.covered + coverage.uncovered > 86400)
     throw new InputError('times', 'span more than a day', 'pass the readings of one day')
   return { integral: (total * 1e-6) as DailyLightIntegral, ...coverage }

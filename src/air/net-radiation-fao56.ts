@@ -1,6 +1,6 @@
 import { SITE_ELEVATION } from '../quantity/domains.js'
 import type { DailyNetRadiation, DailyRadiation } from '../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../quantity/guard.js'
+import { numberIn, optionOr, optionsOf } from '../quantity/guard.js'
 import { notAbove } from '../quantity/not-above.js'
 import type { DayTemperatures } from './actual-vapour-pressure-fao56.js'
 import {
@@ -48,7 +48,8 @@ export interface NetShortwaveInput extends Albedo, SolarRadiation {}
  */
 export function netShortwaveRadiationFao56(input: NetShortwaveInput): DailyNetRadiation {
   const { solar, albedo } = optionsOf(input)
-  return ((1 - numberIn(albedo ?? 0.23, ALBEDO, 'albedo')) * numberIn(solar, DAILY_SOLAR, 'solar')) as DailyNetRadiation
+  return ((1 - numberIn(optionOr(albedo, 0.23), ALBEDO, 'albedo')) *
+    numberIn(solar, DAILY_SOLAR, 'solar')) as DailyNetRadiation
 }
 
 /** What the net longwave radiation of a day is found from. */

@@ -1,6 +1,6 @@
 import { SITE_ELEVATION } from '../quantity/domains.js'
 import type { HourlyNetRadiation, HourlyRadiation, HourlySoilHeat, Temperature } from '../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../quantity/guard.js'
+import { numberIn, optionOr, optionsOf } from '../quantity/guard.js'
 import {
   ACTUAL_VAPOUR,
   AIR_TEMPERATURE,
@@ -71,7 +71,7 @@ export function clearSkyRadiationHourFao56(input: ClearSkyHourInput): HourlyRadi
  */
 export function netShortwaveRadiationHourFao56(input: NetShortwaveHourInput): HourlyNetRadiation {
   const { solar, albedo } = optionsOf(input)
-  return ((1 - numberIn(albedo ?? 0.23, ALBEDO, 'albedo')) *
+  return ((1 - numberIn(optionOr(albedo, 0.23), ALBEDO, 'albedo')) *
     numberIn(solar, HOURLY_SOLAR, 'solar')) as HourlyNetRadiation
 }
 

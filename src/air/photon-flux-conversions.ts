@@ -7,7 +7,7 @@ import type {
   Power,
   Share,
 } from '../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../quantity/guard.js'
+import { numberIn, optionOr, optionsOf } from '../quantity/guard.js'
 import { ILLUMINANCE, IRRADIANCE, LAMP_POWER, LIT_AREA, PHOTON_FLUX, PHOTON_YIELD, SHARE_ON_CANOPY } from './domains.js'
 import { lightSource } from './light-sources.js'
 import type { CanopyPhotons, KnownSource, LitArea, PhotonsPerJoule } from './terms.js'
@@ -125,6 +125,6 @@ export function photonFluxOfLamps(input: LampsInput): PhotonFluxDensity {
   const photons =
     numberIn(power, LAMP_POWER, 'power') *
     numberIn(photonYield, PHOTON_YIELD, 'photonYield') *
-    numberIn(arriving ?? 1, SHARE_ON_CANOPY, 'arriving')
+    numberIn(optionOr(arriving, 1), SHARE_ON_CANOPY, 'arriving')
   return answerOf(photons / numberIn(area, LIT_AREA, 'area'), 'area') as PhotonFluxDensity
 }

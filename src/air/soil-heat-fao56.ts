@@ -1,6 +1,6 @@
 import { answerOf } from '../quantity/answer.js'
 import type { DailySoilHeat, Duration, Length, Temperature, TemperatureChange } from '../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../quantity/guard.js'
+import { numberIn, optionOr, optionsOf } from '../quantity/guard.js'
 import {
   HEAT_CAPACITY,
   MONTH_TEMPERATURE,
@@ -79,7 +79,7 @@ export function soilHeatOfWarmingFao56(warming: SoilWarming): DailySoilHeat {
   const perDay =
     numberIn(change, TEMPERATURE_CHANGE, 'change') / (numberIn(time, TIME_BETWEEN_TEMPERATURES, 'time') / 86400)
   return answerOf(
-    numberIn(heatCapacity ?? 2.1, HEAT_CAPACITY, 'heatCapacity') *
+    numberIn(optionOr(heatCapacity, 2.1), HEAT_CAPACITY, 'heatCapacity') *
       perDay *
       (numberIn(depth, SOIL_DEPTH, 'depth') / 100),
     'time',

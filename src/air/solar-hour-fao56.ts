@@ -1,6 +1,6 @@
 import { DAY_OF_YEAR } from '../quantity/domains.js'
 import type { Duration, HourlyRadiation, Longitude } from '../quantity/generated/kinds.js'
-import { numberIn, optionsOf, wholeNumberIn } from '../quantity/guard.js'
+import { numberIn, optionOr, optionsOf, wholeNumberIn } from '../quantity/guard.js'
 import { CLOCK_TIME, PERIOD_LENGTH, SITE_LONGITUDE } from './domains.js'
 import { type SolarDay, type SolarGeometry, solarGeometryFao56 } from './solar-geometry-fao56.js'
 
@@ -59,7 +59,7 @@ export function solarHourFao56(place: SolarHour): SolarHourGeometry {
   const middleAngle = aroundNoon(
     (Math.PI / 12) * (numberIn(place.middle, CLOCK_TIME, 'middle') / 3600 + shift + correction - 12),
   )
-  const half = (numberIn(place.duration ?? 3600, PERIOD_LENGTH, 'duration') / 86400) * Math.PI
+  const half = (numberIn(optionOr(place.duration, 3600), PERIOD_LENGTH, 'duration') / 86400) * Math.PI
   return {
     inverseDistance,
     latitude,

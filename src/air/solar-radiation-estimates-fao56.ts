@@ -1,6 +1,6 @@
 import { answerOf } from '../quantity/answer.js'
 import type { DailyRadiation, Duration } from '../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../quantity/guard.js'
+import { numberIn, optionOr, optionsOf } from '../quantity/guard.js'
 import { notAbove } from '../quantity/not-above.js'
 import type { DayTemperatures } from './actual-vapour-pressure-fao56.js'
 import {
@@ -81,7 +81,7 @@ export function solarRadiationOnIslandFao56(input: RadiationOnIslandInput): Dail
   return Math.max(
     0,
     0.7 * numberIn(extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial') -
-      numberIn(base ?? 4, ISLAND_CONSTANT, 'base'),
+      numberIn(optionOr(base, 4), ISLAND_CONSTANT, 'base'),
   ) as DailyRadiation
 }
 

@@ -1,6 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import type { DailyRadiation, Duration } from '../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../quantity/guard.js'
+import { numberIn, optionOr, optionsOf } from '../quantity/guard.js'
 import { ANGSTROM_OVERCAST, ANGSTROM_SUNSHINE, OUTSIDE_RADIATION, SOME_DAY_LENGTH, SUNSHINE } from './domains.js'
 import type { Extraterrestrial } from './terms.js'
 
@@ -38,8 +38,8 @@ export function solarRadiationFromSunshineFao56(input: SunshineInput): DailyRadi
       `${sunshine} s is longer than the day, ${dayLength} s`,
       'check the recorder and the day of the year',
     )
-  const overcast = numberIn(overcastShare ?? 0.25, ANGSTROM_OVERCAST, 'overcastShare')
-  const sunny = numberIn(sunshineShare ?? 0.5, ANGSTROM_SUNSHINE, 'sunshineShare')
+  const overcast = numberIn(optionOr(overcastShare, 0.25), ANGSTROM_OVERCAST, 'overcastShare')
+  const sunny = numberIn(optionOr(sunshineShare, 0.5), ANGSTROM_SUNSHINE, 'sunshineShare')
   return ((overcast + sunny * share) *
     numberIn(extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial')) as DailyRadiation
 }

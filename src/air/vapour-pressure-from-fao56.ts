@@ -1,6 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import type { RelativeHumidity, Temperature, TemperatureChange, VapourPressure } from '../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../quantity/guard.js'
+import { numberIn, optionOr, optionsOf } from '../quantity/guard.js'
 import { asName, hasRow } from '../quantity/one-of.js'
 import { type DayTemperatures, meanSaturationVapourPressureFao56 } from './actual-vapour-pressure-fao56.js'
 import { AIR_PRESSURE, AIR_TEMPERATURE, ARIDITY, RELATIVE_HUMIDITY } from './domains.js'
@@ -126,5 +126,5 @@ export function vapourPressureFromMeanHumidityFao56(day: MeanHumidity): VapourPr
 export function vapourPressureFromMinTemperatureFao56(day: DewAtNight): VapourPressure {
   const { minTemperature: min, aridity } = optionsOf(day)
   numberIn(min, AIR_TEMPERATURE, 'minTemperature')
-  return saturationVapourPressureFao56((min - numberIn(aridity ?? 0, ARIDITY, 'aridity')) as Temperature)
+  return saturationVapourPressureFao56((min - numberIn(optionOr(aridity, 0), ARIDITY, 'aridity')) as Temperature)
 }

@@ -1,7 +1,7 @@
 import { scaleLinear, scaleLog } from 'd3-scale'
 import { InputError } from '../quantity/errors.js'
 import { maxOf } from '../quantity/extremes.js'
-import { numberIn, requireList, requireObject, requireRows } from '../quantity/guard.js'
+import { numberIn, optionOr, requireList, requireObject, requireRows } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
 import { HEIGHT, PICTURE_WIDTH } from './domains.js'
 import { framed } from './frame.js'
@@ -49,7 +49,7 @@ export function drawPanels(chart: PanelChart): string {
     if (typeof yTitle !== 'string') throw new InputError('yTitle', `a ${typeof yTitle} is no title`, 'give text')
   }
   for (const list of ['gaps', 'marks', 'spans', 'xTicks'] as const) requireRows(chart[list] ?? [], list)
-  oneOf(chart.xScale ?? 'linear', ['linear', 'logarithmic'], 'xScale')
+  oneOf(optionOr(chart.xScale, 'linear'), ['linear', 'logarithmic'], 'xScale')
   const width = numberIn(chart.width, PICTURE_WIDTH, 'width')
   const height = numberIn(chart.height, HEIGHT, 'height')
   return framed({ ...chart, width, height }, (top) => stackPanels(chart, top))

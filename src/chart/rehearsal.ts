@@ -52,6 +52,7 @@ export function chartRehearsal(chart: RehearsalChart): string {
   requireObject(outcome, 'outcome')
   const { course } = outcome
   const { width = WIDTH } = chart
+  const height = heightFor(width, 620)
   if (course === undefined || course.time.length < 2)
     throw new InputError('outcome', 'has no course', 'rehearse without `keepCourse: false`')
   notAbove('lower', lower ?? 0, 'upper', upper ?? 1)
@@ -94,7 +95,7 @@ export function chartRehearsal(chart: RehearsalChart): string {
     marks: marksOf(outcome, from, isNarrow(width) ? NAMED_NARROW : NAMED),
     panels,
     width,
-    height: heightFor(width, 620),
+    height,
   })
 }
 

@@ -5,7 +5,7 @@ import type { RetentionModel } from '../medium/curves/retention-model.js'
 import type { RetentionPoint } from '../medium/fit/retention-points.js'
 import { InputError } from '../quantity/errors.js'
 import type { Porosity, SuctionHead } from '../quantity/generated/kinds.js'
-import { numberIn, requireList, requireObject, requireRows } from '../quantity/guard.js'
+import { numberIn, optionOr, requireList, requireObject, requireRows } from '../quantity/guard.js'
 import { PICTURE_WIDTH } from './domains.js'
 import { framed } from './frame.js'
 import type { PanelSeries } from './panel-chart.js'
@@ -72,7 +72,7 @@ export function chartRetention(chart: RetentionChart): string {
     ...chart.curves.map((curve) => curveInWords(curve)),
     ...(container === undefined ? [] : [containerInWords(chart, first.medium, container)]),
   ].join(' ')
-  const width = numberIn(chart.width ?? WIDTH, PICTURE_WIDTH, 'width')
+  const width = numberIn(optionOr(chart.width, WIDTH), PICTURE_WIDTH, 'width')
   // In a narrow picture the container stands below the curves.
   const narrow = isNarrow(width)
   const wide = container === undefined || narrow ? width : width - BESIDE

@@ -1,5 +1,5 @@
 import type { Duration } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
+import { numberIn, optionOr, requireObject, requireRows } from '../quantity/guard.js'
 import { type NamesOf, onlyNames } from '../quantity/one-of.js'
 import type { ForecastTimeToLevel } from '../record/forecast/forecast-time-to-level.js'
 import type { Cause, CauseCode } from './diagnosis/cause/cause.js'
@@ -88,8 +88,8 @@ export function alarmConditions(input: AlarmConditionsInput): AlarmCondition[] {
 function conditionsOf(input: AlarmConditionsInput): AlarmCondition[] {
   onlyNames(input, NAMES, 'input')
   requireObject(input.diagnosis, 'diagnosis')
-  const min = numberIn(input.minWeight ?? 0.6, MIN_WEIGHT, 'minWeight')
-  const ahead = numberIn(input.warnAhead ?? 7200, WARNED_AHEAD, 'warnAhead')
+  const min = numberIn(optionOr(input.minWeight, 0.6), MIN_WEIGHT, 'minWeight')
+  const ahead = numberIn(optionOr(input.warnAhead, 7200), WARNED_AHEAD, 'warnAhead')
   const { causes, cannotTell } = input.diagnosis
   requireRows(causes, 'diagnosis.causes')
   requireRows(cannotTell, 'diagnosis.cannotTell')

@@ -128,6 +128,7 @@ function inputsOf(record: WatchedRecord): WatchZoneInput[] {
 function checkRecord(record: WatchedRecord): void {
   const { time, probes, shots } = record
   for (const [i, { waterContent }] of probes.entries()) requireList(waterContent, `probes[${i}].waterContent`)
+  for (const column of COLUMNS) if (record[column] != null) requireList(record[column], `record.${column}`)
   const columns = [...probes.map(({ waterContent }) => waterContent), ...COLUMNS.map((column) => record[column])]
   if (columns.some((column) => column != null && column.length !== time.length))
     throw new InputError(

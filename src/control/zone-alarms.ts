@@ -1,5 +1,5 @@
 import type { Duration } from '../quantity/generated/kinds.js'
-import { numberIn } from '../quantity/guard.js'
+import { numberIn, optionOr } from '../quantity/guard.js'
 import { type NamesOf, onlyNames } from '../quantity/one-of.js'
 import type { Reducer } from '../quantity/reducer.js'
 import type { ForecastTimeToLevel } from '../record/forecast/forecast-time-to-level.js'
@@ -76,12 +76,12 @@ export function zoneAlarms(settings: ZoneAlarmSettings): Reducer<ZoneAlarmsState
   const { onDelay, offDelay, maxShelving, minWeight, warnAhead, band } = readOrRefuse('settings', () => read(settings))
   const life = alarmLifeCycle({ onDelay, offDelay, maxShelving })
   const raised = { minWeight, warnAhead }
+  // Refuses what is outside now, not at the first diagnosis.
+  alarmConditions({ diagnosis: nothingTold(), ...raised })
   const held = {
     minWeight: Math.max(0, minWeight - band),
     warnAhead: Math.min(WARNED_AHEAD.max, warnAhead + LATER) as Duration,
   }
-  // Refuses what is outside now, not at the first diagnosis.
-  alarmConditions({ diagnosis: nothingTold(), ...raised })
   const stepped = (state: ZoneAlarmsState, input: ZoneAlarmsInput): [ZoneAlarmsState, ZoneAlarm[]] => {
     const { now, diagnosis, untilRefill, action } = input
     const told = { diagnosis, ...(untilRefill === undefined ? {} : { untilRefill }) }
@@ -113,6 +113,6 @@ function read(settings: ZoneAlarmSettings) {
   onlyNames(settings, NAMES, 'settings')
   const { onDelay = 0 as Duration, offDelay = 1800 as Duration, maxShelving = 28800 as Duration } = settings
   const { minWeight = 0.6, warnAhead = 7200 as Duration } = settings
-  const band = numberIn(settings.deadBand ?? 0.1, WEIGHT_BAND, 'deadBand')
+  const band = numberIn(optionOr(settings.deadBand, 0.1), WEIGHT_BAND, 'deadBand')
   return { onDelay, offDelay, maxShelving, minWeight, warnAhead, band }
 }

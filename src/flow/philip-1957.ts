@@ -1,7 +1,7 @@
 import { answerOf } from '../quantity/answer.js'
 import { ELAPSED } from '../quantity/domains.js'
 import type { Duration, HydraulicConductivity, Sorptivity, WaterDepth } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, optionOr, requireObject } from '../quantity/guard.js'
 import { GRAVITY_TERM, SORPTIVITY_OF_SURFACE } from './domains.js'
 
 /** A dry medium whose surface has water, and for how long. */
@@ -28,7 +28,7 @@ export interface AbsorbingSurface {
 export function infiltrationPhilip1957(surface: AbsorbingSurface): WaterDepth {
   requireObject(surface, 'surface')
   const hours = numberIn(surface.time, ELAPSED, 'time') / 3600
-  const gravity = numberIn(surface.gravityTerm ?? 0, GRAVITY_TERM, 'gravityTerm')
+  const gravity = numberIn(optionOr(surface.gravityTerm, 0), GRAVITY_TERM, 'gravityTerm')
   return answerOf(
     10 * (numberIn(surface.sorptivity, SORPTIVITY_OF_SURFACE, 'sorptivity') * Math.sqrt(hours) + gravity * hours),
     'sorptivity',

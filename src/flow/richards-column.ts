@@ -1,7 +1,7 @@
 import type { RetentionModel } from '../medium/curves/retention-model.js'
 import { InputError } from '../quantity/errors.js'
 import type { Length, Share, SuctionHead } from '../quantity/generated/kinds.js'
-import { numberIn, requireList, requireRows, wholeNumberIn } from '../quantity/guard.js'
+import { numberIn, optionOr, requireList, requireRows, wholeNumberIn } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
 import type { ColumnEnds } from './column/equations/ends.js'
 import { type ColumnGrid, columnGrid } from './column/grid/grid.js'
@@ -93,9 +93,9 @@ export function richardsColumn(layers: readonly ConductingLayer[], around: Richa
   const { roots, base = 'seepage', surface = 'shots' } = around
   const grid = columnGrid(
     layers.map(({ container }) => container),
-    wholeNumberIn(around.nodes ?? usualNodes(layers), NODES, 'nodes'),
+    wholeNumberIn(optionOr(around.nodes, usualNodes(layers)), NODES, 'nodes'),
   )
-  const airDry = numberIn(around.airDry ?? 1e5, AIR_DRY_SUCTION, 'airDry')
+  const airDry = numberIn(optionOr(around.airDry, 1e5), AIR_DRY_SUCTION, 'airDry')
   const ends: ColumnEnds = {
     base: typeof base === 'number' ? numberIn(base, HELD_SUCTION, 'base') : oneOf(base, ['seepage', 'closed'], 'base'),
     surface:
@@ -104,8 +104,8 @@ export function richardsColumn(layers: readonly ConductingLayer[], around: Richa
     dryFrom: airDry / 2,
     dryAt: airDry,
   }
-  const tolerance = numberIn(around.tolerance ?? 0.001, CONTENT_TOLERANCE, 'tolerance')
-  const bypass = numberIn(around.bypass ?? 0, BYPASS, 'bypass')
+  const tolerance = numberIn(optionOr(around.tolerance, 0.001), CONTENT_TOLERANCE, 'tolerance')
+  const bypass = numberIn(optionOr(around.bypass, 0), BYPASS, 'bypass')
   const salt = saltSetting(around.salt, grid, layers, typeof base === 'number')
   return { grid, layers, media, ends, bypass, tolerance, sink: sinkOf(grid, roots), salt }
 }

@@ -1,7 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { PressureHead, Volume } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { isList, numberIn, requireObject } from '../quantity/guard.js'
 import type { ColumnEquations } from './column/equations/equations.js'
 import { countOfScanning, recall, remembered } from './column/scanning/remembered.js'
 import type { ColumnState } from './column/step/passed.js'
@@ -38,7 +38,7 @@ export function momentOf(state: RichardsState, equations: ColumnEquations, salte
   const { nodes, grid, full } = equations
   const { pressureHeads, water, salt } = state
   for (const [name, list] of Object.entries({ pressureHeads, water, ...(salted ? { salt } : {}) }))
-    if (!Array.isArray(list) || list.length !== nodes)
+    if (!isList(list) || list.length !== nodes)
       throw new InputError('state', `has not one number of \`${name}\` for each node`, 'begin with `start`')
   const suctions = numbersOf(pressureHeads, STATE_HEAD, 'pressureHeads', -1)
   const held = numbersOf(water, STATE_WATER, 'water', 1000)
@@ -71,7 +71,7 @@ function recallCurves({ curves, turns }: RichardsState, { points, grid }: Column
   if (history === undefined) return
   const count = countOfScanning(history, grid)
   for (const [name, list] of Object.entries({ curves, turns }))
-    if (!Array.isArray(list) || list.length !== count)
+    if (!isList(list) || list.length !== count)
       throw new InputError('state', `has not one number of \`${name}\` for each point`, 'begin with `start`')
   for (const curve of curves!) {
     numberIn(curve, STATE_CURVE, 'curves')

@@ -1,7 +1,7 @@
 import { WATER_GIVEN, WATER_USE } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { SolutionEC, Volume } from '../quantity/generated/kinds.js'
-import { numberIn } from '../quantity/guard.js'
+import { numberIn, optionOr } from '../quantity/guard.js'
 import type { columnSimulation } from './column/simulation.js'
 import type { Passed } from './column/step/passed.js'
 import { EVAPORATION, STEP } from './domains.js'
@@ -62,7 +62,7 @@ function checkSpan(during: RichardsStep, { ends, salt }: RichardsColumn): Span {
   const duration = numberIn(during.duration, STEP, 'duration')
   const given = numberIn(during.applied, WATER_GIVEN, 'applied') * 1000
   const demand = numberIn(during.demand, WATER_USE, 'demand') * 1000
-  const evaporation = numberIn(during.evaporation ?? 0, EVAPORATION, 'evaporation') * 1000
+  const evaporation = numberIn(optionOr(during.evaporation, 0), EVAPORATION, 'evaporation') * 1000
   if (ends.surface !== 'shots' && given + evaporation > 0)
     throw new InputError('applied', 'cannot be given to a surface that keeps a suction', 'leave `surface` out')
   if (salt !== undefined && given > 0 && during.feedEC === undefined)

@@ -5,7 +5,7 @@ import { domainWith } from '../quantity/domain.js'
 import { SUCTION } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { SoilWaterDiffusivity, Sorptivity, SuctionHead, WaterContentChange } from '../quantity/generated/kinds.js'
-import { numberIn, requireMade, requireObject } from '../quantity/guard.js'
+import { numberIn, optionOr, requireMade, requireObject } from '../quantity/guard.js'
 import { namedIn } from '../quantity/named-in.js'
 import { DIFFUSIVITY_OF_MEDIUM, SATURATED_CONDUCTIVITY, SURFACE_RISE } from './domains.js'
 import type { ConductiveMedium } from './terms.js'
@@ -142,7 +142,7 @@ function weightedSorptivity(medium: ConductiveModel, from: number, to: number): 
 function checkWetting(wetting: WettedMedium) {
   requireMade(wetting.medium, 'relativeConductivity', 'medium')
   const from = numberIn(
-    wetting.surfaceSuction ?? 0,
+    optionOr(wetting.surfaceSuction, 0),
     domainWith(SUCTION, { quantity: 'suction at the surface' }),
     'surfaceSuction',
   )

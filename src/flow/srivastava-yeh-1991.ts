@@ -5,7 +5,7 @@ import { domainWith } from '../quantity/domain.js'
 import { ELAPSED } from '../quantity/domains.js'
 import { ConvergenceError, InputError } from '../quantity/errors.js'
 import type { Duration, Length, SuctionHead, WaterContent, WaterFlux } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, optionOr, requireObject } from '../quantity/guard.js'
 import { COLUMN_HEIGHT, DOWNWARD_FLUX, HEIGHT, SATURATED_CONDUCTIVITY } from './domains.js'
 import { type Bounded, type ExponentialColumn, steadyConductivity, steadyRounding } from './exponential-profile.js'
 import { conductivityByImages } from './srivastava-yeh-early.js'
@@ -69,7 +69,7 @@ export function infiltrationSrivastavaYeh1991(column: InfiltrationToWaterTable):
   if (height > top)
     throw new InputError('height', `${height} cm is above the surface at ${top} cm`, 'look inside the column')
   const time = numberIn(column.time, ELAPSED, 'time') / 3600
-  const bottom = Math.exp(-alpha * numberIn(column.bottomSuction ?? 0, BOTTOM_SUCTION, 'bottomSuction'))
+  const bottom = Math.exp(-alpha * numberIn(optionOr(column.bottomSuction, 0), BOTTOM_SUCTION, 'bottomSuction'))
   const scaled: ExponentialColumn = {
     height: alpha * top,
     bottom,

@@ -1,7 +1,7 @@
 import { BOTTOM_SUCTION } from '../medium/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { SuctionHead, WaterFlux } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, optionOr, requireObject } from '../quantity/guard.js'
 import { ALPHA, DOWNWARD_FLUX, HEIGHT, SATURATED_CONDUCTIVITY } from './domains.js'
 import { steadyConductivity } from './exponential-profile.js'
 import type { ExponentialMedium, PlaceOverWaterTable } from './terms.js'
@@ -37,7 +37,7 @@ export function steadySuctionGardner1958(column: SteadyFluxOverWaterTable): Suct
   const alpha = numberIn(column.alpha, ALPHA, 'alpha')
   const flux = numberIn(column.downwardFlux, DOWNWARD_FLUX, 'downwardFlux') / 10 / conductivity
   const height = alpha * numberIn(column.height, HEIGHT, 'height')
-  const atBottom = alpha * numberIn(column.bottomSuction ?? 0, BOTTOM_SUCTION, 'bottomSuction')
+  const atBottom = alpha * numberIn(optionOr(column.bottomSuction, 0), BOTTOM_SUCTION, 'bottomSuction')
   if (flux > 1)
     throw new InputError('downwardFlux', 'it is above the saturated conductivity', 'the medium would run full')
   // At rest the suction is the height; the logarithm of an exponential that underflows would lose it.

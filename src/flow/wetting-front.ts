@@ -6,7 +6,7 @@ import type {
   WaterContentChange,
   WaterDepth,
 } from '../quantity/generated/kinds.js'
-import { numberIn } from '../quantity/guard.js'
+import { numberIn, optionOr } from '../quantity/guard.js'
 import { FRONT_CONDUCTIVITY, FRONT_SUCTION, PONDED_DEPTH, WATER_CONTENT_RISE } from './domains.js'
 
 /** A medium in which a sharp wetting front goes down. */
@@ -50,6 +50,6 @@ export function checkFront(front: PondedFront): { conductivity: number; pull: nu
   const rise = numberIn(front.rise, WATER_CONTENT_RISE, 'rise')
   const head =
     numberIn(front.frontSuction, FRONT_SUCTION, 'frontSuction') +
-    numberIn(front.pondedDepth ?? 0, PONDED_DEPTH, 'pondedDepth')
+    numberIn(optionOr(front.pondedDepth, 0), PONDED_DEPTH, 'pondedDepth')
   return { conductivity, pull: head * rise, rise }
 }

@@ -1,5 +1,5 @@
 import type { Length } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
+import { numberIn, optionOr, requireObject, requireRows } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
 import { CLEARANCE } from './domains.js'
 import {
@@ -101,8 +101,8 @@ export interface PlacementCheck {
  */
 export function checkPlacement(input: PlacementInput): PlacementCheck {
   requireObject(input, 'input')
-  const needed = numberIn(input.clearance ?? 2, CLEARANCE, 'clearance')
-  oneOf(input.medium ?? 'loose', ['loose', 'pre-formed'], 'medium')
+  const needed = numberIn(optionOr(input.clearance, 2), CLEARANCE, 'clearance')
+  oneOf(optionOr(input.medium, 'loose'), ['loose', 'pre-formed'], 'medium')
   requireRows(input.probes, 'probes')
   requireRows(input.objects ?? [], 'objects')
   const walls = wallsOf(input.container)

@@ -1,7 +1,7 @@
 import type { LinearFit } from '../numerics/least-squares.js'
 import { InputError } from '../quantity/errors.js'
 import type { Temperature } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, optionOr, requireObject } from '../quantity/guard.js'
 import { REFERENCE_TEMPERATURE } from './domains.js'
 import { type Cause, causeOf, fitCauses, refuseNarrow, refuseTogether, wholeRows } from './no-use-causes.js'
 import type { ProbeFinding } from './probe-finding.js'
@@ -77,7 +77,7 @@ const MIN = { rows: 24, kelvins: 3, decisiemens: 0.2 }
  */
 export function fitNoUseCorrection(period: NoUsePeriod): NoUseCorrection {
   requireObject(period, 'period')
-  const reference = numberIn(period.referenceTemperature ?? 25, REFERENCE_TEMPERATURE, 'referenceTemperature')
+  const reference = numberIn(optionOr(period.referenceTemperature, 25), REFERENCE_TEMPERATURE, 'referenceTemperature')
   const given = [period.temperatures, period.bulkECs, period.hours]
   const kept = wholeRows(period.waterContents, given, NAMES)
   if (kept.length < MIN.rows)

@@ -2,7 +2,7 @@ import { answersOf } from '../quantity/answer.js'
 import { RAW_READING } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterContentChange } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, optionOr, requireObject } from '../quantity/guard.js'
 import type { RawReading } from '../quantity/raw-reading.js'
 import type { ProbeCalibration, ProbeReading } from './calibration.js'
 import { valueAt } from './calibration-curve.js'
@@ -64,7 +64,7 @@ export function probeDrift(input: DriftInput): ProbeDrift {
   const { first, second, calibration, tolerance } = input
   requireReferences(input)
   const [t1, n1] = [numberIn(first.before, RAW_READING, 'before'), numberIn(first.now, RAW_READING, 'now')]
-  const limit = numberIn(tolerance ?? 0.01, CONTENT_TOLERANCE, 'tolerance')
+  const limit = numberIn(optionOr(tolerance, 0.01), CONTENT_TOLERANCE, 'tolerance')
   let gain = 1
   if (second !== undefined) {
     const [t2, n2] = [numberIn(second.before, RAW_READING, 'before'), numberIn(second.now, RAW_READING, 'now')]

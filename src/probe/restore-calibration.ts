@@ -1,6 +1,7 @@
 import { isWithin } from '../quantity/domain.js'
 import { WATER_CONTENT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
+import { isList, isObject } from '../quantity/guard.js'
 import { CALIBRATION_FORMS, type CalibrationForm, type ProbeCalibration } from './calibration.js'
 import { CALIBRATION_EXPONENT, POROSITY } from './domains.js'
 
@@ -116,12 +117,12 @@ function parsed(text: string): unknown {
 }
 
 function object(value: unknown, name: string): Record<string, unknown> {
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) bad(name, 'is not an object')
+  if (!isObject(value) || isList(value)) bad(name, 'is not an object')
   return value as Record<string, unknown>
 }
 
 function list(value: unknown, name: string): readonly unknown[] {
-  return Array.isArray(value) ? value : bad(name, 'is not a list')
+  return isList(value) ? value : bad(name, 'is not a list')
 }
 
 function number(value: unknown, name: string): number {

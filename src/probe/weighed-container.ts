@@ -3,7 +3,7 @@ import { domainWith } from '../quantity/domain.js'
 import { SCALE_MASS, SUBSTRATE } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { Mass, Volume, WaterContent, WaterDensity } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, optionOr, requireObject } from '../quantity/guard.js'
 import { SOME_MASS } from './domains.js'
 
 /** A whole container on a scale. */
@@ -56,7 +56,7 @@ export function weighedContainerWater(container: WeighedContainer): ContainerWat
   const tare = numberIn(container.tareMass, domainWith(SCALE_MASS, { quantity: 'mass of the tare' }), 'tareMass')
   const dry = numberIn(container.dryMass, domainWith(SOME_MASS, { quantity: 'dry mass of the medium' }), 'dryMass')
   const plant = numberIn(
-    container.plantMass ?? 0,
+    optionOr(container.plantMass, 0),
     domainWith(SCALE_MASS, { quantity: 'mass of the plant' }),
     'plantMass',
   )

@@ -1,6 +1,7 @@
 import { ADVICE, type Advice } from './advice.js'
 import { InputError } from './errors.js'
 import type { Finding } from './finding.js'
+import { isObject } from './guard.js'
 
 const WORDS: { readonly [code: string]: string } = {
   'own-limits':
@@ -27,7 +28,7 @@ const WORDS: { readonly [code: string]: string } = {
  * adviceInFull({ caution: cycles.caution }).map((finding) => finding.code) // => ['own-limits', 'electricity-near-water', 'acids-and-fertiliser', 'drain-water']
  */
 export function adviceInFull(advice: Advice): Finding[] {
-  if (advice?.caution !== ADVICE)
+  if (!isObject(advice) || advice.caution !== ADVICE)
     throw new InputError('advice', 'carries no caution of a plan or a shot', 'give the whole result')
   const source = 'common practice, no source'
   return Object.keys(WORDS).map((code) => ({ code, level: 'caution', message: WORDS[code]!, source }))

@@ -51,21 +51,45 @@ export function wholeNumberIn(value: number, domain: Domain, argument?: string):
 }
 
 /**
- * The options object, or one in which everything is missing: a call without its argument is then refused by the guard of the first
- * number, by name, and not by a TypeError of the language.
+ * An option, or what stands in for it where it is left out. Null is not left out, it goes on to the guard: a limit that was NaN comes
+ * out of JSON as null, and would have been the default in silence.
  */
-export function optionsOf<T>(input: T): T {
-  return input ?? ({} as T)
+export function optionOr<T, U>(option: T | undefined, instead: U): T | U {
+  return option === undefined ? instead : option
 }
 
-/** Refuses a missing options object, for functions whose first need is a list or a model and not a number. */
+/** Whether it is an object that can be read. To ask what is in null, or in a proxy that was revoked, throws. */
+export function isObject(input: unknown): input is object {
+  try {
+    return typeof input === 'object' && 0 in (input as object) !== undefined
+  } catch {
+    return false
+  }
+}
+
+/** Whether it is an array that can be read. */
+export function isList(list: unknown): list is readonly unknown[] {
+  return isObject(list) && Array.isArray(list)
+}
+
+/**
+ * The options object, or one in which everything is missing: a call without its argument, or with one that cannot be read, is then
+ * refused by the guard of the first number, by name, and not by a TypeError of the language. Where no number is required, and in front
+ * of lists and models, `requireObject` stands instead.
+ */
+export function optionsOf<T>(input: T): T {
+  return isObject(input) ? input : ({} as T)
+}
+
+/** Refuses what is no object, or one that cannot be read. */
 export function requireObject(input: unknown, argument: string): void {
-  if (typeof input !== 'object' || input === null)
-    throw new InputError(
-      argument,
-      input === undefined || input === null ? 'is missing' : `a ${typeof input} is no object`,
-      'give an object',
-    )
+  if (isObject(input)) return
+  throw new InputError(argument, 'is missing or no object', 'give one')
+}
+
+/** The same for one that may be left out. */
+export function requireOption(input: unknown, argument: string): void {
+  if (input !== undefined) requireObject(input, argument)
 }
 
 /** Refuses what no function of this library made, by one of its functions: an object that went through JSON has lost them. */
@@ -78,7 +102,7 @@ export function requireMade(made: unknown, method: string, argument: string): vo
 
 /** Refuses what is no array and no typed array: a text has a length, too, and would pass as a series of its letters. */
 export function requireList(list: unknown, argument: string): void {
-  if (typeof list !== 'object' || typeof (list as ArrayLike<unknown> | null)?.length !== 'number')
+  if (!isObject(list) || typeof (list as unknown as ArrayLike<unknown>).length !== 'number')
     throw new InputError(
       argument,
       list === undefined || list === null ? 'is missing' : `a ${typeof list} is no list`,

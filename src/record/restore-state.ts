@@ -1,4 +1,5 @@
 import { InputError } from '../quantity/errors.js'
+import { isObject } from '../quantity/guard.js'
 
 /** Reads the fields of a state that was kept as JSON, one by one: what was changed by hand or cut short must not go on deciding. */
 export interface StateReader {
@@ -103,7 +104,7 @@ function refused(argument: string, problem: string, hint: string): never {
 }
 
 function objectOf(stored: unknown, path: string, hint: string): Record<string, unknown> {
-  if (typeof stored !== 'object' || stored === null) throw new InputError(path, 'is not an object', hint)
+  if (!isObject(stored)) throw new InputError(path, 'is not an object', hint)
   return stored as Record<string, unknown>
 }
 

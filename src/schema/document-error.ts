@@ -1,4 +1,5 @@
 import { InputError } from '../quantity/errors.js'
+import { isList } from '../quantity/guard.js'
 
 /** One thing that is wrong with a document: where, what stands there, what should stand there and what to do. */
 export interface DocumentProblem {
@@ -53,7 +54,7 @@ export function shownValue(value: unknown): string {
   if (value === undefined) return ''
   if (typeof value === 'string') return JSON.stringify(value.length > 60 ? `${value.slice(0, 60)}...` : value)
   if (typeof value === 'number' || typeof value === 'boolean' || value === null) return String(value)
-  if (Array.isArray(value)) return `a list of ${value.length}`
+  if (isList(value)) return `a list of ${value.length}`
   return typeof value === 'object' ? 'an object' : `a ${typeof value}`
 }
 

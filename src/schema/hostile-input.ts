@@ -1,4 +1,4 @@
-import { wholeNumberIn } from '../quantity/guard.js'
+import { isObject, wholeNumberIn } from '../quantity/guard.js'
 import { DocumentError, shownValue } from './document-error.js'
 import { MAX_CHARACTERS } from './domains.js'
 
@@ -86,7 +86,7 @@ export function refuseHostile(what: string, data: unknown): void {
   let count = 0
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
     const { value, path, depth } = next
-    if (typeof value !== 'object' || value === null) {
+    if (!isObject(value)) {
       checkLeaf(what, value, path)
       continue
     }
@@ -149,6 +149,8 @@ function checkLeaf(what: string, value: unknown, path: string): void {
     )
   if (typeof value === 'function' || typeof value === 'symbol' || typeof value === 'bigint')
     throw refusal(what, path, '', `is a ${typeof value}`, 'plain data', 'convert it to JSON first')
+  if (typeof value === 'object' && value !== null)
+    throw refusal(what, path, '', 'cannot be read', 'plain data', 'convert it to JSON first')
 }
 
 function tooDeep(what: string, path: string): DocumentError {

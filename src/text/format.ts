@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import { numberIn, requireObject, wholeNumberIn } from '../quantity/guard.js'
+import { numberIn, optionOr, requireObject, wholeNumberIn } from '../quantity/guard.js'
 import { DIGITS, UNCERTAINTY } from './domains.js'
 import type { KindName, KindTypes } from './generated/kind-types.js'
 import { kindNamed } from './kind-named.js'
@@ -45,7 +45,7 @@ export function formatQuantity<K extends KindName>(value: KindTypes[K], kind: K,
     },
     'value',
   )
-  const digits = wholeNumberIn(style.digits ?? 6, DIGITS, 'digits')
+  const digits = wholeNumberIn(optionOr(style.digits, 6), DIGITS, 'digits')
   const unit =
     style.unit === undefined ? units[0] : units.find((one) => one.shown === style.unit || one.ucum === style.unit)
   if (unit === undefined)

@@ -1,6 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
+import { asName } from '../quantity/one-of.js'
 import { allSpellings } from './all-spellings.js'
 import { TEXT_TABLE } from './generated/text-table.js'
 import { codeOf, type TextKind, type TextUnit, usualHint, wordsOf } from './text-kind.js'
@@ -31,7 +32,7 @@ export function kindNamed(kind: string): TextKind {
   }
   throw new InputError(
     'kind',
-    `"${String(kind).slice(0, 80)}" is not the name of a kind`,
+    `"${asName(kind).slice(0, 80)}" is not the name of a kind`,
     `use one of ${kindNames().join(', ')}`,
   )
 }

@@ -2,7 +2,7 @@ import { randomNumbers } from '../numerics/random.js'
 import { isPorewaterError } from '../quantity/attempt.js'
 import { SEED } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import { requireObject, wholeNumberIn } from '../quantity/guard.js'
+import { optionOr, requireObject, wholeNumberIn } from '../quantity/guard.js'
 import { checkConfidence } from './coverage-factor.js'
 import { DRAWS } from './domains.js'
 import { draw } from './draw.js'
@@ -71,7 +71,7 @@ export function propagateMonteCarlo<V extends Record<string, number>>(input: Mon
   requireObject(input, 'input')
   const { of, confidence = 0.95 } = input
   const p = checkConfidence(confidence)
-  const draws = wholeNumberIn(input.draws ?? 100000, DRAWS, 'draws')
+  const draws = wholeNumberIn(optionOr(input.draws, 100000), DRAWS, 'draws')
   const random = randomNumbers(wholeNumberIn(input.seed, SEED, 'seed'))
   const checked = checkInputs(input.inputs, input.correlations)
   const { names, estimates, uncertainties, freedoms, spreads, correlated } = checked

@@ -5,7 +5,7 @@ import type {
   Salinity,
   Temperature,
 } from '../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../quantity/guard.js'
+import { numberIn, optionOr, optionsOf } from '../quantity/guard.js'
 import type { Validity } from '../quantity/validity.js'
 import { DISSOLVED_OXYGEN, SALINITY, SITE_PRESSURE, TEMPERATURE_OXYGEN } from './domains.js'
 
@@ -54,8 +54,8 @@ export const validityBensonKrause1984: Validity = {
  */
 export function oxygenSaturationBensonKrause1984(water: AeratedWater): OxygenConcentration {
   const t = numberIn(optionsOf(water).temperature, TEMPERATURE_OXYGEN, 'temperature')
-  const pressure = numberIn(water.pressure ?? ATMOSPHERE, SITE_PRESSURE, 'pressure') / ATMOSPHERE
-  const salinity = numberIn(water.salinity ?? 0, SALINITY, 'salinity')
+  const pressure = numberIn(optionOr(water.pressure, ATMOSPHERE), SITE_PRESSURE, 'pressure') / ATMOSPHERE
+  const salinity = numberIn(optionOr(water.salinity, 0), SALINITY, 'salinity')
   const x = 1 / (t + 273.15)
   const fresh = Math.exp(-139.34411 + (1.575701e5 + (-6.642308e7 + (1.2438e10 - 8.621949e11 * x) * x) * x) * x)
   const salted = Math.exp(-salinity * (0.017674 + (-10.754 + 2140.7 * x) * x))

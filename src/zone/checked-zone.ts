@@ -1,9 +1,11 @@
+import { CROP_COEFFICIENT } from '../demand/domains.js'
 import { PROBE_WEIGHT } from '../probe/domains.js'
 import {
   BELIEVABLE,
   DRAIN_FRACTION,
   EMITTERS,
   MAX_RUN_TIME,
+  PLANT_DENSITY,
   READING_STEP,
   SITE_ELEVATION,
   SITE_LATITUDE,
@@ -48,14 +50,10 @@ export function checkZone(zone: Zone): Zone {
   numberIn(place.latitude, SITE_LATITUDE, 'latitude')
   numberIn(place.elevation, SITE_ELEVATION, 'elevation')
   numberIn(zone.readingStep, READING_STEP, 'readingStep')
+  numberIn(zone.plantDensity, PLANT_DENSITY, 'plantDensity')
+  numberIn(zone.cropCoefficient, CROP_COEFFICIENT, 'cropCoefficient')
   if (zone.wateringLog !== undefined) oneOf(zone.wateringLog, ['openings', 'days'], 'wateringLog')
-  if (lamps !== undefined) {
-    onlyNames(lamps, ZONE_LAMPS, 'lamps')
-    numberIn(lamps.on, LAMP_HOUR, 'on')
-    numberIn(lamps.off, LAMP_HOUR, 'off')
-    numberIn(lamps.irradiance, LAMP_LIGHT, 'irradiance')
-    if (lamps.on === lamps.off) throw new InputError('lamps', 'go on and off at once', 'leave them out, or give both')
-  }
+  if (lamps !== undefined) checkLamps(lamps)
   // Offsets in milliseconds would move the days by weeks.
   checkOffsets(place.clock, 'place.clock')
   requireList(probes, 'probes')
@@ -71,6 +69,14 @@ export function checkZone(zone: Zone): Zone {
   for (const probe of probes) if (probe.weight !== undefined) numberIn(probe.weight, PROBE_WEIGHT, 'weight')
   checkLimits(zone)
   return zone
+}
+
+function checkLamps(lamps: NonNullable<Zone['lamps']>): void {
+  onlyNames(lamps, ZONE_LAMPS, 'lamps')
+  numberIn(lamps.on, LAMP_HOUR, 'on')
+  numberIn(lamps.off, LAMP_HOUR, 'off')
+  numberIn(lamps.irradiance, LAMP_LIGHT, 'irradiance')
+  if (lamps.on === lamps.off) throw new InputError('lamps', 'go on and off at once', 'leave them out, or give both')
 }
 
 /** One of two numbers says when to water again: of two different ones nobody could say which counts. */

@@ -127,9 +127,9 @@ export interface Zone {
   readonly container: ZoneContainer
   /** The bench test of the medium, where there is one. */
   readonly medium?: ZoneMedium
-  /** Plants on a square metre of growing area. Unit: 1/m². Range: any. */
+  /** Plants on a square metre of growing area. Unit: 1/m². Range: (0, ∞). */
   readonly plantDensity: PlantDensity
-  /** Crop evapotranspiration by reference evapotranspiration. Unit: 1. Range: any. */
+  /** Crop evapotranspiration by reference evapotranspiration. Unit: 1. Range: [0, 3]. */
   readonly cropCoefficient: CropCoefficient
   /** The emitters of one container. */
   readonly emitters: ZoneEmitters

@@ -1,9 +1,11 @@
 import { type CatalogueEntry, catalogue } from 'porewater/catalogue'
 import { describe, expect, it } from 'vitest'
-import { callInExample } from '../../docs/tools/call-in-example.js'
+import { rememberedCalls } from '../../docs/tools/call-in-example.js'
 import { publicNames } from '../../docs/tools/public-names.js'
 import { argumentIn, isMade, MADE, withReplaced } from '../../docs/tools/replaced-argument.js'
 import { isMadeType, partAt, partsOf, withPart } from '../../docs/tools/replaced-part.js'
+
+const callInExample = rememberedCalls()
 
 /** The library as JavaScript sees it: nothing stops a caller from passing text, null or nothing at all. */
 type Arguments = unknown[]
@@ -58,8 +60,8 @@ async function faultsOf(entry: CatalogueEntry): Promise<string[]> {
 /** Whether an example gives a list of numbers there. */
 const isSeries = (now: unknown) => ArrayBuffer.isView(now) || (Array.isArray(now) && typeof now[0] === 'number')
 
-/** A question about any value, a mixture in which every share has a default, and a check that says no instead of throwing. */
-const ANSWERS = ['hasConductivity', 'photonYieldOfGlobalRadiation', 'checkWatering']
+/** A question about any value, and a check that says no instead of throwing. */
+const ANSWERS = ['hasConductivity', 'checkWatering']
 
 describe('from JavaScript every function refuses with a typed error', () => {
   it.each(catalogue.map((entry) => [`${entry.topic}: ${entry.name}`, entry] as const))('%s', async (_, entry) => {

@@ -6,6 +6,13 @@ export function throwing(): never {
   return new Proxy({}, { get: refuse, has: refuse, ownKeys: refuse, getOwnPropertyDescriptor: refuse }) as never
 }
 
+/** A proxy that was revoked: the language's TypeError comes of every look at it. */
+export function revoked(): never {
+  const { proxy, revoke } = Proxy.revocable({}, {})
+  revoke()
+  return proxy as never
+}
+
 /** The object with one part that throws when it is read. */
 export function withThrowing<T extends object>(plain: T, name: string): T {
   return Object.defineProperty({ ...plain }, name, {

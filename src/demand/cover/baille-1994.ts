@@ -1,5 +1,5 @@
 import type { HourlyCropET, Irradiance, VapourPressureDeficit } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { numberIn, optionOr, optionsOf } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
 import {
   CROP_DEFICIT,
@@ -52,7 +52,7 @@ export const validityBaille1994: Validity = {
  */
 export function transpirationBaille1994(input: BailleInput): HourlyCropET {
   const leaves = numberIn(optionsOf(input).leafArea, LEAF_AREA, 'leafArea')
-  const caught = -Math.expm1(-numberIn(input.extinction ?? 0.64, EXTINCTION, 'extinction') * leaves)
+  const caught = -Math.expm1(-numberIn(optionOr(input.extinction, 0.64), EXTINCTION, 'extinction') * leaves)
   const light =
     numberIn(input.radiationCoefficient, RADIATION_COEFFICIENT, 'radiationCoefficient') *
     caught *

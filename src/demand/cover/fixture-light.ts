@@ -3,7 +3,7 @@ import type { LitArea } from '../../air/terms.js'
 import { answersOf } from '../../quantity/answer.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Irradiance, PhotonFluxDensity, PhotonYield, Power, Share } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { numberIn, optionOr, optionsOf } from '../../quantity/guard.js'
 import { LAMP_EFFICACY, LIGHT_ON_CROP, LIGHT_PHOTON_YIELD } from '../domains.js'
 
 /** Lamps over an area: what they take and what they give. */
@@ -62,7 +62,7 @@ export function fixtureLight(input: FixtureLightInput): FixtureLight {
     )
   }
   const light = (electricity * efficacy) / photons
-  const lightOnCrop = numberIn(input.reachingCrop ?? 1, LIGHT_ON_CROP, 'reachingCrop') * light
+  const lightOnCrop = numberIn(optionOr(input.reachingCrop, 1), LIGHT_ON_CROP, 'reachingCrop') * light
   return answersOf(
     {
       photonFlux: (lightOnCrop * photons) as PhotonFluxDensity,

@@ -1,5 +1,5 @@
 import type { Irradiance, PhotonFluxDensity } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { numberIn, optionOr, optionsOf } from '../../quantity/guard.js'
 import { BOTH_SIDES_RESISTANCE, CROP_PHOTON_FLUX, GROUND_SHARE, LIGHT_PHOTON_YIELD, REFLECTED } from '../domains.js'
 import type { Cover, CropInAir } from '../terms.js'
 
@@ -59,7 +59,7 @@ export function transpirationUnderLamps(input: LampInput): CanopyTranspiration {
     numberIn(optionsOf(input).photonFlux, CROP_PHOTON_FLUX, 'photonFlux') /
     numberIn(input.photonsPerJoule, LIGHT_PHOTON_YIELD, 'photonsPerJoule')
   const net =
-    (1 - numberIn(input.reflected ?? 0.05, REFLECTED, 'reflected')) *
+    (1 - numberIn(optionOr(input.reflected, 0.05), REFLECTED, 'reflected')) *
     numberIn(input.cover, GROUND_SHARE, 'cover') *
     light
   return transpirationStanghellini1987({
@@ -71,11 +71,11 @@ export function transpirationUnderLamps(input: LampInput): CanopyTranspiration {
     leafResistance:
       2 *
       numberIn(
-        input.leafResistance ?? leafResistanceGraamans2017(input.photonFlux),
+        optionOr(input.leafResistance, leafResistanceGraamans2017(input.photonFlux)),
         BOTH_SIDES_RESISTANCE,
         'leafResistance',
       ),
-    airResistance: 2 * numberIn(input.airResistance ?? 200, BOTH_SIDES_RESISTANCE, 'airResistance'),
+    airResistance: 2 * numberIn(optionOr(input.airResistance, 200), BOTH_SIDES_RESISTANCE, 'airResistance'),
     ...(input.pressure === undefined ? {} : { pressure: input.pressure }),
   })
 }

@@ -1,7 +1,7 @@
 import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
 import { rootBetween } from '../../numerics/root.js'
 import type { Irradiance, Temperature, VapourPressureDeficit } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { numberIn, optionOr, optionsOf } from '../../quantity/guard.js'
 import { NIGHT_NET_RADIATION } from '../domains.js'
 import type { CarbonDioxide, CropInAir, LeafBoundary } from '../terms.js'
 import {
@@ -32,7 +32,11 @@ export interface NightInput extends CarbonDioxide, LeafBoundary, CropInAir {
  * nightTranspiration({ temperature: celsius(18), deficit: kilopascals(0.5), leafArea: leafAreaIndex(3) }).transpiration // => 0.0211
  */
 export function nightTranspiration(input: NightInput): CanopyTranspiration {
-  const netRadiation = numberIn(optionsOf(input).netRadiation ?? 0, NIGHT_NET_RADIATION, 'netRadiation') as Irradiance
+  const netRadiation = numberIn(
+    optionOr(optionsOf(input).netRadiation, 0),
+    NIGHT_NET_RADIATION,
+    'netRadiation',
+  ) as Irradiance
   const { temperature, deficit, leafArea, airResistance, pressure } = optionsOf(input)
   const at = (leafResistance: number) =>
     transpirationStanghellini1987({
@@ -53,7 +57,7 @@ export function nightTranspiration(input: NightInput): CanopyTranspiration {
       radiationOnLeaf: 0 as Irradiance,
       leafTemperature,
       deficit: dry as VapourPressureDeficit,
-      carbonDioxide: input.carbonDioxide ?? 200,
+      carbonDioxide: optionOr(input.carbonDioxide, 200),
       night: true,
     })
   }

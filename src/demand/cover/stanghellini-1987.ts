@@ -13,7 +13,7 @@ import type {
   Temperature,
   VapourPressureDeficit,
 } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { numberIn, optionOr, optionsOf } from '../../quantity/guard.js'
 import {
   AIR_AMONG_PLANTS,
   CARBON_DIOXIDE,
@@ -70,8 +70,8 @@ export function transpirationStanghellini1987(input: StanghelliniInput): CanopyT
   const temperature = numberIn(input.temperature, AIR_AMONG_PLANTS, 'temperature') as Temperature
   const deficit = deficitAt(input.deficit, temperature)
   const leafArea = numberIn(input.leafArea, LEAF_AREA, 'leafArea')
-  const air = numberIn(input.airResistance ?? 275, VAPOUR_RESISTANCE, 'airResistance')
-  const pressure = numberIn(input.pressure ?? 101.325, AIR_PRESSURE, 'pressure') as Pressure
+  const air = numberIn(optionOr(input.airResistance, 275), VAPOUR_RESISTANCE, 'airResistance')
+  const pressure = numberIn(optionOr(input.pressure, 101.325), AIR_PRESSURE, 'pressure') as Pressure
   const gamma = psychrometricConstantFao56(pressure)
   const epsilon = slopeOfSaturationVapourPressureFao56(temperature) / gamma
   const actual = saturationVapourPressureFao56(temperature) - deficit
@@ -133,7 +133,7 @@ export function leafResistanceStanghellini1987(input: LeafResistanceInput): numb
   const light = numberIn(optionsOf(input).radiationOnLeaf, LEAF_RADIATION, 'radiationOnLeaf')
   const warmth = numberIn(input.leafTemperature, AIR_AMONG_PLANTS, 'leafTemperature')
   const dry = numberIn(input.deficit, CROP_DEFICIT, 'deficit') ** 2
-  const carbon = Math.max(0, numberIn(input.carbonDioxide ?? 200, CARBON_DIOXIDE, 'carbonDioxide') - 200) ** 2
+  const carbon = Math.max(0, numberIn(optionOr(input.carbonDioxide, 200), CARBON_DIOXIDE, 'carbonDioxide') - 200) ** 2
   if (input.night) {
     return (
       658.5 * (1 + 0.005 * (warmth - 33.6) ** 2) * Math.min(1.5, 1 + 1.1e-11 * carbon) * Math.min(3.8, 1 + 5.2 * dry)

@@ -1,5 +1,5 @@
 import type { CropCoefficient, LeafAreaIndex } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { numberIn, optionOr, optionsOf } from '../../quantity/guard.js'
 import { CROP_COEFFICIENT, LEAF_AREA } from '../domains.js'
 import type { BareSoil } from '../terms.js'
 
@@ -22,7 +22,7 @@ export interface BasalFromLeafAreaInput extends BareSoil {
  * basalCoefficientFromLeafArea({ fullCoverCoefficient: cropCoefficient(1.15), leafArea: leafAreaIndex(1.5) }) // => 0.80
  */
 export function basalCoefficientFromLeafArea(input: BasalFromLeafAreaInput): CropCoefficient {
-  const min = numberIn(optionsOf(input).minCoefficient ?? 0.15, CROP_COEFFICIENT, 'minCoefficient')
+  const min = numberIn(optionOr(optionsOf(input).minCoefficient, 0.15), CROP_COEFFICIENT, 'minCoefficient')
   const full = numberIn(optionsOf(input).fullCoverCoefficient, CROP_COEFFICIENT, 'fullCoverCoefficient')
   return (min - (full - min) * Math.expm1(-0.7 * numberIn(input.leafArea, LEAF_AREA, 'leafArea'))) as CropCoefficient
 }

@@ -1,7 +1,7 @@
 import { answerOf } from '../../quantity/answer.js'
 import { InputError } from '../../quantity/errors.js'
 import type { CropCoefficient, CropET, GroundFraction, WaterDepth } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { numberIn, optionOr, optionsOf } from '../../quantity/guard.js'
 import {
   CROP_COEFFICIENT,
   REFERENCE_ET,
@@ -62,7 +62,7 @@ export interface InitialCoefficient {
 export function initialCropCoefficientFao56(input: InitialCoefficientInput): InitialCoefficient {
   const interval = numberIn(optionsOf(input).daysBetweenWettings, WETTING_INTERVAL, 'daysBetweenWettings')
   const reference = numberIn(input.referenceET, REFERENCE_ET, 'referenceET')
-  const wettedShare = numberIn(input.wettedShare ?? 1, WETTED_GROUND, 'wettedShare')
+  const wettedShare = numberIn(optionOr(input.wettedShare, 1), WETTED_GROUND, 'wettedShare')
   const root = Math.sqrt(reference)
   const lightCoefficient = afterWetting(interval, reference, 10, Math.min(Math.max(2.5, 6 / root), 7))
   const [max, rise, readily] = heavySoil(input.texture)
@@ -146,5 +146,9 @@ function afterWetting(interval: number, reference: number, evaporable: number, r
 function heavySoil(texture: SoilTextureClass): readonly [number, number, number] {
   if (texture === 'coarse') return [15, 7, 6]
   if (texture === 'medium' || texture === 'fine') return [28, 13, 9]
-  throw new InputError('texture', `unknown texture ${String(texture)}`, "give 'coarse', 'medium' or 'fine'")
+  throw new InputError(
+    'texture',
+    `${typeof texture === 'string' ? texture : typeof texture} is none`,
+    "give 'coarse', 'medium' or 'fine'",
+  )
 }

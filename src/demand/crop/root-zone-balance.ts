@@ -7,7 +7,7 @@ import type {
   WaterContent,
   WaterDepth,
 } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf, requireRows } from '../../quantity/guard.js'
+import { numberIn, optionOr, optionsOf, requireRows } from '../../quantity/guard.js'
 import { CROP_COEFFICIENT, DEPLETION, REFERENCE_ET, WATER_DEPTH } from '../domains.js'
 import type { DayDepletion, ReferenceDay, SoilWater } from '../terms.js'
 import {
@@ -88,16 +88,16 @@ export function rootZoneBalance(input: RootZoneBalanceInput): RootZoneDayResult[
   return input.days.map((day) => {
     const reference = numberIn(day.referenceET, REFERENCE_ET, 'referenceET')
     const basal = numberIn(day.basalCoefficient, CROP_COEFFICIENT, 'basalCoefficient')
-    const evaporation = numberIn(day.evaporationCoefficient ?? 0, CROP_COEFFICIENT, 'evaporationCoefficient')
+    const evaporation = numberIn(optionOr(day.evaporationCoefficient, 0), CROP_COEFFICIENT, 'evaporationCoefficient')
     const full = ((basal + evaporation) * reference) as CropET
     const depletionFraction = input.adjustDepletionFraction
       ? adjustedDepletionFraction({ tabled, cropET: full })
       : tabled
     const totalAvailable = totalAvailableWater({ fieldCapacity, wiltingPoint, rootDepth: day.rootDepth })
     const water =
-      numberIn(day.rain ?? 0, WATER_DEPTH, 'rain') +
-      numberIn(day.irrigation ?? 0, WATER_DEPTH, 'irrigation') +
-      numberIn(day.capillaryRise ?? 0, WATER_DEPTH, 'capillaryRise')
+      numberIn(optionOr(day.rain, 0), WATER_DEPTH, 'rain') +
+      numberIn(optionOr(day.irrigation, 0), WATER_DEPTH, 'irrigation') +
+      numberIn(optionOr(day.capillaryRise, 0), WATER_DEPTH, 'capillaryRise')
     const percolation = Math.max(0, water - depletion) as WaterDepth
     const depletionAtStart = Math.max(0, depletion - water) as WaterDepth
     const stress = waterStressCoefficient({ totalAvailable, depletion: depletionAtStart, depletionFraction })

@@ -8,7 +8,7 @@ import type {
   WaterContent,
   WaterDepth,
 } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { numberIn, optionOr, optionsOf } from '../../quantity/guard.js'
 import {
   CROP_COEFFICIENT,
   CROP_HEIGHT,
@@ -104,7 +104,7 @@ export interface CoverInput extends BareSoil, MaxCoefficient, BasalCoefficient {
  * }) // => 0.53
  */
 export function coverFromCoefficient(input: CoverInput): GroundFraction {
-  const min = numberIn(optionsOf(input).minCoefficient ?? 0.15, CROP_COEFFICIENT, 'minCoefficient')
+  const min = numberIn(optionOr(optionsOf(input).minCoefficient, 0.15), CROP_COEFFICIENT, 'minCoefficient')
   const max = numberIn(optionsOf(input).maxCoefficient, CROP_COEFFICIENT, 'maxCoefficient')
   const basal = numberIn(input.basalCoefficient, CROP_COEFFICIENT, 'basalCoefficient')
   if (max <= min || basal > max) {
@@ -165,7 +165,7 @@ export function evaporationCoefficient(input: EvaporationCoefficientInput): Crop
   if (room < 0) {
     throw new InputError('maxCoefficient', 'it is below the basal coefficient', 'use maxCropCoefficientFao56()')
   }
-  const reduction = numberIn(input.reduction ?? 1, EVAPORATION_REDUCTION, 'reduction')
+  const reduction = numberIn(optionOr(input.reduction, 1), EVAPORATION_REDUCTION, 'reduction')
   return Math.min(
     reduction * room,
     numberIn(input.exposedWetted, WETTED_GROUND, 'exposedWetted') * max,

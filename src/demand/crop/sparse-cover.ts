@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { CropCoefficient, GroundFraction, Share } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { numberIn, optionOr, optionsOf } from '../../quantity/guard.js'
 import {
   COVER_EXPONENT,
   CROP_COEFFICIENT,
@@ -42,10 +42,10 @@ export interface ThinStandInput extends Cover {
  */
 export function thinStandCoefficient(input: ThinStandInput): CropCoefficient {
   const cover = numberIn(optionsOf(input).cover, GROUND_SHARE, 'cover')
-  const dense = numberIn(input.denseCover ?? 1, DENSE_COVER, 'denseCover')
+  const dense = numberIn(optionOr(input.denseCover, 1), DENSE_COVER, 'denseCover')
   if (cover > dense)
     throw new InputError('cover', 'it is above that of the dense stand', 'check that they are not swapped')
-  const missing = 1 - (cover / dense) ** numberIn(input.exponent ?? 0.5, COVER_EXPONENT, 'exponent')
+  const missing = 1 - (cover / dense) ** numberIn(optionOr(input.exponent, 0.5), COVER_EXPONENT, 'exponent')
   return Math.max(0, numberIn(input.coefficient, CROP_COEFFICIENT, 'coefficient') - missing) as CropCoefficient
 }
 
@@ -113,9 +113,9 @@ export interface SparseBasal {
  */
 export function sparseBasalCoefficient(input: SparseBasalInput): SparseBasal {
   const height = numberIn(optionsOf(input).height, CROP_HEIGHT, 'height') / 100
-  const min = numberIn(input.minCoefficient ?? 0.15, CROP_COEFFICIENT, 'minCoefficient')
+  const min = numberIn(optionOr(input.minCoefficient, 0.15), CROP_COEFFICIENT, 'minCoefficient')
   const standard = numberIn(
-    input.fullCoverCoefficient ?? Math.min(1 + 0.1 * height, 1.2),
+    optionOr(input.fullCoverCoefficient, Math.min(1 + 0.1 * height, 1.2)),
     CROP_COEFFICIENT,
     'fullCoverCoefficient',
   )

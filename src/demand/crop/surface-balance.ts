@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { CropCoefficient, CropET, GroundFraction, Share, WaterDepth } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf, requireRows } from '../../quantity/guard.js'
+import { numberIn, optionOr, optionsOf, requireRows } from '../../quantity/guard.js'
 import { CROP_COEFFICIENT, GROUND_SHARE, REFERENCE_ET, WATER_DEPTH, WETTED_GROUND } from '../domains.js'
 import type { BasalCoefficient, Cover, DayDepletion, Drip, MaxCoefficient, ReferenceDay } from '../terms.js'
 
@@ -70,7 +70,7 @@ export function surfaceBalance(input: SurfaceBalanceInput): SurfaceDayResult[] {
   if (numberIn(input.readilyEvaporable, WATER_DEPTH, 'readilyEvaporable') >= total) {
     throw new InputError('readilyEvaporable', 'it is not below the total', 'give less than the total evaporable water')
   }
-  let depletion = numberIn(input.startDepletion ?? total, WATER_DEPTH, 'startDepletion')
+  let depletion = numberIn(optionOr(input.startDepletion, total), WATER_DEPTH, 'startDepletion')
   requireRows(input.days, 'days')
   return input.days.map((day) => {
     const reference = numberIn(day.referenceET, REFERENCE_ET, 'referenceET')

@@ -1,7 +1,7 @@
 import { answerOf } from '../../quantity/answer.js'
 import { EMITTERS, PLANTS } from '../../quantity/domains.js'
 import type { PlantWaterUse, Volume } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf, wholeNumberIn } from '../../quantity/guard.js'
+import { numberIn, optionOr, optionsOf, wholeNumberIn } from '../../quantity/guard.js'
 import type { PlantUseInput } from '../crop/crop-et.js'
 import { waterUsePerPlant } from '../crop/crop-et.js'
 
@@ -39,8 +39,8 @@ export interface DailyUse {
 export function dailyUse(input: DailyUseInput): DailyUse {
   const perPlant = waterUsePerPlant(input)
   const perContainer = (perPlant *
-    wholeNumberIn(optionsOf(input).plantsPerContainer ?? 1, PLANTS, 'plantsPerContainer')) as Volume
-  const emitters = numberIn(optionsOf(input).emittersPerContainer ?? 1, EMITTERS, 'emittersPerContainer')
+    wholeNumberIn(optionOr(optionsOf(input).plantsPerContainer, 1), PLANTS, 'plantsPerContainer')) as Volume
+  const emitters = numberIn(optionOr(optionsOf(input).emittersPerContainer, 1), EMITTERS, 'emittersPerContainer')
   const perEmitter = answerOf(perContainer / emitters, 'emittersPerContainer') as Volume
   return { perPlant, perContainer, perEmitter }
 }

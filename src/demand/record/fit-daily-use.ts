@@ -4,7 +4,7 @@ import { sumsAboutMeans } from '../../numerics/sums-about-means.js'
 import { CONFIDENCE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import { maxOf } from '../../quantity/extremes.js'
-import { numberIn, requireObject } from '../../quantity/guard.js'
+import { numberIn, optionOr, requireObject } from '../../quantity/guard.js'
 import { seriesOf } from '../../quantity/missing.js'
 import { DAILY_RADIATION_SUM, TEST_SHARE } from '../domains.js'
 import type { IntervalConfidence } from '../terms.js'
@@ -85,8 +85,8 @@ const DULL = 50
  */
 export function fitDailyUse(record: DailyUseRecord): DailyUseFit {
   requireObject(record, 'record')
-  const testShare = numberIn(record.testShare ?? 0.3, TEST_SHARE, 'testShare')
-  const confidence = numberIn(record.confidence ?? 0.95, CONFIDENCE, 'confidence')
+  const testShare = numberIn(optionOr(record.testShare, 0.3), TEST_SHARE, 'testShare')
+  const confidence = numberIn(optionOr(record.confidence, 0.95), CONFIDENCE, 'confidence')
   const [use, radiationSum, deficitHours] = alignedDays(record)
   const days = completeDays([use, sunlit(radiationSum, testShare), deficitHours])
   const testDays = testDaysOf(days.length, testShare)

@@ -2,7 +2,7 @@ import { type LocalLevel, localLevel } from '../../numerics/local-level.js'
 import { studentTwoSided } from '../../numerics/student-t.js'
 import { CONFIDENCE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import { numberIn, requireObject } from '../../quantity/guard.js'
+import { numberIn, optionOr, requireObject } from '../../quantity/guard.js'
 import { PACE, TRAINING_SHARE } from '../domains.js'
 import type { IntervalConfidence, SkippedDays, UseSeries } from '../terms.js'
 import type { DoubtedFit, UseFinding } from '../use-finding.js'
@@ -72,8 +72,8 @@ const FEWEST = 14
 export function forecastByFollowingLevel(input: FollowingLevelInput): FollowingLevel {
   requireObject(input, 'input')
   const record = forecastRows(input.use, input.causes)
-  const share = numberIn(input.trainingShare ?? 0.7, TRAINING_SHARE, 'trainingShare')
-  const confidence = numberIn(input.confidence ?? 0.95, CONFIDENCE, 'confidence')
+  const share = numberIn(optionOr(input.trainingShare, 0.7), TRAINING_SHARE, 'trainingShare')
+  const confidence = numberIn(optionOr(input.confidence, 0.95), CONFIDENCE, 'confidence')
   const size = input.causes.length + 1
   const { complete, use } = record
   const trainedDays = Math.round(share * complete.length)

@@ -1,6 +1,6 @@
 import { leastSquares } from '../../numerics/least-squares.js'
 import { InputError } from '../../quantity/errors.js'
-import { requireList, requireObject, wholeNumberIn } from '../../quantity/guard.js'
+import { optionOr, requireList, requireObject, wholeNumberIn } from '../../quantity/guard.js'
 import { WINDOW_DAYS } from '../domains.js'
 import type { SkippedDays, UseSeries } from '../terms.js'
 import { forecastRows, type UseCause } from './forecast-record.js'
@@ -46,7 +46,7 @@ export interface SlidingFit extends SkippedDays {
  */
 export function forecastBySlidingFit(input: SlidingFitInput): SlidingFit {
   requireObject(input, 'input')
-  const window = wholeNumberIn(input.window ?? 14, WINDOW_DAYS, 'window')
+  const window = wholeNumberIn(optionOr(input.window, 14), WINDOW_DAYS, 'window')
   requireList(input.causes, 'causes')
   if (input.causes.length === 0) throw new InputError('causes', 'there are none', 'give the radiation sum at least')
   const { rows, use, complete } = forecastRows(input.use, input.causes)

@@ -1,7 +1,7 @@
 import { netLongwaveRadiationHourFao56, soilHeatHourFao56 } from '../../air/net-radiation-hour-fao56.js'
 import { slopeOfSaturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
 import type { HourlyReferenceET, HourlySoilHeat } from '../../quantity/generated/kinds.js'
-import { optionsOf, requireObject } from '../../quantity/guard.js'
+import { optionOr, optionsOf, requireObject } from '../../quantity/guard.js'
 import { oneOf } from '../../quantity/one-of.js'
 import type { HourlyWeather } from './hourly-weather.js'
 import { penmanMonteith } from './reference-et-hour.js'
@@ -54,7 +54,7 @@ export interface HourlyReferenceETSteps extends StepsOfHour {
  * hour.referenceET // => 0.63
  */
 export function hourlyReferenceETFao56(weather: HourlyWeatherFao56): HourlyReferenceETSteps {
-  const surface = oneOf(optionsOf(weather).surfaceResistance ?? '70', SURFACES, 'surfaceResistance')
+  const surface = oneOf(optionOr(optionsOf(weather).surfaceResistance, '70'), SURFACES, 'surfaceResistance')
   requireObject(weather, 'weather')
   const steps = stepsOfHour(weather, {
     slope: slopeOfSaturationVapourPressureFao56,

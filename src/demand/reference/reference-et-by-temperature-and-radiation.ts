@@ -4,7 +4,7 @@ import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao
 import { slopeOfSaturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
 import type { AirPressure, Extraterrestrial } from '../../air/terms.js'
 import type { Pressure, ReferenceET, Temperature } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { numberIn, optionOr, optionsOf } from '../../quantity/guard.js'
 import { notAbove } from '../../quantity/not-above.js'
 import { NET_RADIATION, PRIESTLEY_TAYLOR, SOIL_HEAT } from '../domains.js'
 import type { AvailableEnergy } from '../terms.js'
@@ -60,8 +60,9 @@ export function referenceETPriestleyTaylor1972(input: RadiationMethodInput): Ref
   )
   const gamma = psychrometricConstantFao56(numberIn(input.pressure, AIR_PRESSURE, 'pressure') as Pressure)
   const energy =
-    numberIn(input.netRadiation, NET_RADIATION, 'netRadiation') - numberIn(input.soilHeat ?? 0, SOIL_HEAT, 'soilHeat')
-  return ((numberIn(input.coefficient ?? 1.26, PRIESTLEY_TAYLOR, 'coefficient') * slope * energy) /
+    numberIn(input.netRadiation, NET_RADIATION, 'netRadiation') -
+    numberIn(optionOr(input.soilHeat, 0), SOIL_HEAT, 'soilHeat')
+  return ((numberIn(optionOr(input.coefficient, 1.26), PRIESTLEY_TAYLOR, 'coefficient') * slope * energy) /
     (slope + gamma) /
     2.45) as ReferenceET
 }

@@ -1,6 +1,6 @@
 import { AIR_TEMPERATURE, VAPOUR_PRESSURE_DEFICIT } from '../../air/domains.js'
 import type { ReferenceET, Temperature, VapourPressureDeficit } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { numberIn, optionOr, optionsOf } from '../../quantity/guard.js'
 import { NET_RADIATION, PSYCHROMETRIC, SOIL_HEAT, VAPOUR_SLOPE, WIND_AT_2_M } from '../domains.js'
 import type { AerodynamicTerms, AvailableEnergy } from '../terms.js'
 
@@ -31,7 +31,8 @@ export function referenceETFao56(terms: PenmanMonteithTerms): ReferenceET {
   const gamma = numberIn(terms.psychrometricConstant, PSYCHROMETRIC, 'psychrometricConstant')
   const wind = numberIn(terms.windSpeed, WIND_AT_2_M, 'windSpeed')
   const energy =
-    numberIn(terms.netRadiation, NET_RADIATION, 'netRadiation') - numberIn(terms.soilHeat ?? 0, SOIL_HEAT, 'soilHeat')
+    numberIn(terms.netRadiation, NET_RADIATION, 'netRadiation') -
+    numberIn(optionOr(terms.soilHeat, 0), SOIL_HEAT, 'soilHeat')
   const dryness =
     ((gamma * 900) / (numberIn(terms.meanTemperature, AIR_TEMPERATURE, 'meanTemperature') + 273)) *
     wind *

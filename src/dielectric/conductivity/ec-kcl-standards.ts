@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { MeasuredEC, Temperature } from '../../quantity/generated/kinds.js'
-import { requireObject } from '../../quantity/guard.js'
+import { plain, requireObject } from '../../quantity/guard.js'
 import { asName } from '../../quantity/one-of.js'
 
 /** Temperature in °C; 0.01, 0.1 and 1 mol/kg; water saturated with the carbon dioxide of the air. All in µS/cm. Zero marks a value that the table does not have. */
@@ -67,7 +67,7 @@ export function molalPotassiumChloride(standard: MolalStandard): MeasuredEC {
   if (column === 0 || value === 0)
     throw new InputError(
       'molality',
-      `the table has no ${standard.molality} mol/kg at ${standard.temperature} °C`,
+      `the table has no ${plain(standard.molality)} mol/kg at ${plain(standard.temperature)} °C`,
       'it has 0.01 and 0.1 at every temperature, and 1 at every one but 18 °C',
     )
   const water = standard.withWater ? row[4] : 0
@@ -99,7 +99,7 @@ function rowAt<Row extends readonly number[]>(table: readonly Row[], temperature
   if (row === undefined)
     throw new InputError(
       'temperature',
-      `the table has no ${temperature} °C`,
+      `the table has no ${plain(temperature)} °C`,
       `thermostat the solution to one of ${table.map(([printed]) => printed).join(', ')} °C`,
     )
   return row

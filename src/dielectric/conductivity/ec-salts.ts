@@ -1,6 +1,6 @@
 import { DomainError, InputError } from '../../quantity/errors.js'
 import type { MassFraction, MeasuredEC } from '../../quantity/generated/kinds.js'
-import { requireObject } from '../../quantity/guard.js'
+import { plain, requireObject } from '../../quantity/guard.js'
 import { asName, hasRow } from '../../quantity/one-of.js'
 
 /** Mass percents of the columns of the table. */
@@ -48,7 +48,7 @@ export function conductivityOfSalt(solution: SaltSolution): MeasuredEC {
       `take one of ${Object.keys(TABLE).join(', ')}`,
     )
   const row: readonly number[] = TABLE[solution.salt]
-  const percent = solution.massFraction * 100
+  const percent = plain(solution.massFraction) * 100
   const last = PERCENTS[row.length - 1]!
   // A share times 100 may miss the printed percent by its rounding.
   const nearest = PERCENTS.findIndex((printed) => Math.abs(printed - percent) <= 1e-9)

@@ -1,7 +1,7 @@
 import type { ConductiveModel } from '../../medium/curves/retention-model.js'
 import { CONFIDENCE } from '../../quantity/domains.js'
 import type { HydraulicConductivity, Share, Volume, WaterContentChange } from '../../quantity/generated/kinds.js'
-import { numberIn, requireList, requireObject, requireRows } from '../../quantity/guard.js'
+import { numberIn, optionOr, requireList, requireObject, requireRows } from '../../quantity/guard.js'
 import type { RichardsFlow } from '../richards-terms.js'
 import type { DrainMisfit } from '../terms.js'
 import { findingsOfFit, type MediumFitFinding, rootMeanSquare } from './medium-findings.js'
@@ -78,7 +78,7 @@ export function fitMediumToRecord(record: MediumRecord): MediumFit {
   requireObject(record.guess, 'guess')
   requireRows(record.steps, 'steps')
   requireList(record.fit, 'fit')
-  const confidence = numberIn(record.confidence ?? 0.95, CONFIDENCE, 'confidence')
+  const confidence = numberIn(optionOr(record.confidence, 0.95), CONFIDENCE, 'confidence')
   const problem = mediumProblem(record)
   const { sought, drain, readings } = problem
   const end = searchMedium(problem)

@@ -1,5 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
-import { numberIn } from '../../quantity/guard.js'
+import { numberIn, optionOr, plain } from '../../quantity/guard.js'
 import { oneOf } from '../../quantity/one-of.js'
 import { BYPASS, GUESSED_CONNECTION, PROBE_OFFSET, SATURATED_CONDUCTIVITY } from '../domains.js'
 import type { MediumNumber, MediumRecord } from './medium-record.js'
@@ -46,11 +46,11 @@ export function guessedValues({ guess, start }: MediumRecord): MediumValues {
     saturated: guess.saturated,
     alpha: guess.alpha,
     n: guess.n,
-    poreConnection: numberIn(guess.poreConnection ?? 0.5, GUESSED_CONNECTION, 'poreConnection'),
+    poreConnection: numberIn(optionOr(guess.poreConnection, 0.5), GUESSED_CONNECTION, 'poreConnection'),
     saturatedConductivity: numberIn(guess.saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity'),
-    bypass: numberIn(guess.bypass ?? 0, BYPASS, 'bypass'),
+    bypass: numberIn(optionOr(guess.bypass, 0), BYPASS, 'bypass'),
     start: start ?? 0,
-    probeOffset: numberIn(guess.probeOffset ?? 0, PROBE_OFFSET, 'probeOffset'),
+    probeOffset: numberIn(optionOr(guess.probeOffset, 0), PROBE_OFFSET, 'probeOffset'),
   }
 }
 
@@ -68,7 +68,7 @@ export function soughtNumbers(record: MediumRecord, values: MediumValues): Sough
 function soughtNumber(name: MediumNumber, values: MediumValues): SoughtNumber {
   const guess = values[name]
   // Saturated and residual keep apart whatever the search does.
-  const between = (values.saturated + values.residual) / 2
+  const between = (plain(values.saturated) + plain(values.residual)) / 2
   const linear = (unit: string, low: number, high: number, move: number): SoughtNumber => {
     return { name, unit, logarithmic: false, above: 0, guess: Math.min(Math.max(guess, low), high), low, high, move }
   }

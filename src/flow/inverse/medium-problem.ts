@@ -3,7 +3,7 @@ import { attempt } from '../../quantity/attempt.js'
 import type { Domain } from '../../quantity/domain.js'
 import { DRAINED, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import { numberIn, requireList } from '../../quantity/guard.js'
+import { numberIn, optionOr, requireList, requireOption } from '../../quantity/guard.js'
 import { DRAIN_UNCERTAINTY, READING_UNCERTAINTY, START_UNCERTAINTY } from '../domains.js'
 import { placeOf } from '../probe-view/probe-reading.js'
 import { guessedValues, type MediumValues, numberAt, type SoughtNumber, soughtNumbers } from './medium-numbers.js'
@@ -77,13 +77,15 @@ function requireEnough(known: number, unknown: number): void {
 
 /** What was measured, checked; no start where none is told. */
 function measurementsOf(record: MediumRecord) {
-  const drainError = numberIn(record.drain?.uncertainty ?? 0.005, DRAIN_UNCERTAINTY, 'drain.uncertainty')
+  requireOption(record.drain, 'drain')
+  requireOption(record.probe, 'probe')
+  const drainError = numberIn(optionOr(record.drain?.uncertainty, 0.005), DRAIN_UNCERTAINTY, 'drain.uncertainty')
   // Also where all its readings are missing.
   if (record.probe !== undefined) placeOf(record.probe)
-  const readingError = numberIn(record.probe?.uncertainty ?? 0.005, READING_UNCERTAINTY, 'probe.uncertainty')
+  const readingError = numberIn(optionOr(record.probe?.uncertainty, 0.005), READING_UNCERTAINTY, 'probe.uncertainty')
   const drain = measured(record.drain?.volumes, record, DRAINED, 'drain.volumes', drainError)
   const readings = measured(record.probe?.waterContents, record, WATER_CONTENT, 'probe.waterContents', readingError)
-  const uncertainty = numberIn(record.startUncertainty ?? 0.01, START_UNCERTAINTY, 'startUncertainty')
+  const uncertainty = numberIn(optionOr(record.startUncertainty, 0.01), START_UNCERTAINTY, 'startUncertainty')
   const start =
     record.start === undefined ? undefined : { value: numberIn(record.start, WATER_CONTENT, 'start'), uncertainty }
   return { drain, readings, start }

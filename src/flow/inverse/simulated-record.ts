@@ -7,7 +7,7 @@ import type {
   SuctionHead,
   WaterContent,
 } from '../../quantity/generated/kinds.js'
-import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import { numberIn, optionOr, wholeNumberIn } from '../../quantity/guard.js'
 import { containerFlowRichards1931 } from '../container-flow-richards-1931.js'
 import { NODES_OF_FIT, TOLERANCE_OF_FIT } from '../domains.js'
 import { probeReading } from '../probe-view/probe-reading.js'
@@ -43,8 +43,8 @@ export function simulationOf(record: MediumRecord, values: MediumValues): Richar
     medium: curveOf(values),
     saturatedConductivity: values.saturatedConductivity as HydraulicConductivity,
     bypass: values.bypass as Share,
-    nodes: wholeNumberIn(record.nodes ?? 31, NODES_OF_FIT, 'nodes'),
-    tolerance: numberIn(record.tolerance ?? 0.001, TOLERANCE_OF_FIT, 'tolerance'),
+    nodes: wholeNumberIn(optionOr(record.nodes, 31), NODES_OF_FIT, 'nodes'),
+    tolerance: numberIn(optionOr(record.tolerance, 0.001), TOLERANCE_OF_FIT, 'tolerance'),
   })
 }
 

@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Length, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, requireObject, requireRows } from '../../quantity/guard.js'
+import { numberIn, optionOr, requireObject, requireRows } from '../../quantity/guard.js'
 import { oneOf } from '../../quantity/one-of.js'
 import { PROBE_HEIGHT, SENSED_HEIGHT } from '../domains.js'
 import type { ContainerLayer } from '../richards-terms.js'
@@ -64,7 +64,7 @@ export function placeOf(probe: ProbeInContainer) {
   return {
     height: numberIn(probe.height, PROBE_HEIGHT, 'height'),
     half: numberIn(probe.sensedHeight, SENSED_HEIGHT, 'sensedHeight') / 2,
-    rods: oneOf(probe.rods ?? 'upright', ['upright', 'lying'], 'rods'),
+    rods: oneOf(optionOr(probe.rods, 'upright'), ['upright', 'lying'], 'rods'),
   }
 }
 

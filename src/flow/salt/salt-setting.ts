@@ -2,7 +2,7 @@ import type { RetentionModel } from '../../medium/curves/retention-model.js'
 import { domainWith } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Length, PoreWaterEC, SolutionEC } from '../../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../../quantity/guard.js'
+import { numberIn, optionOr, requireObject } from '../../quantity/guard.js'
 import type { ColumnGrid } from '../column/grid/grid.js'
 import { DIFFUSION, DISPERSIVITY, EC, UPTAKE_SHARE } from '../domains.js'
 import { soluteTransport } from './solute.js'
@@ -44,13 +44,13 @@ export function saltSetting(
   requireObject(salt, 'salt')
   if (drawsFromBelow && salt.matEC === undefined)
     throw new InputError('salt.matEC', 'is left out, and water can come in from below', 'give the EC of that water')
-  const dispersivity = numberIn(salt.dispersivity ?? 1, DISPERSIVITY, 'dispersivity')
+  const dispersivity = numberIn(optionOr(salt.dispersivity, 1), DISPERSIVITY, 'dispersivity')
   const carried = layers.map(({ medium }) => ({ dispersivity, saturated: medium.saturated }))
   return {
     startEC: numberIn(salt.startEC, domainWith(EC, { quantity: 'EC at the start' }), 'startEC'),
-    uptakeShare: numberIn(salt.uptakeShare ?? 0, UPTAKE_SHARE, 'uptakeShare'),
-    diffusion: numberIn(salt.diffusion ?? 1.5e-5, DIFFUSION, 'diffusion'),
-    fromBelow: numberIn(salt.matEC ?? 0, domainWith(EC, { quantity: 'EC of the mat' }), 'matEC'),
+    uptakeShare: numberIn(optionOr(salt.uptakeShare, 0), UPTAKE_SHARE, 'uptakeShare'),
+    diffusion: numberIn(optionOr(salt.diffusion, 1.5e-5), DIFFUSION, 'diffusion'),
+    fromBelow: numberIn(optionOr(salt.matEC, 0), domainWith(EC, { quantity: 'EC of the mat' }), 'matEC'),
     carry: soluteTransport(grid, carried),
   }
 }

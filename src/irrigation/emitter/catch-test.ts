@@ -2,7 +2,7 @@ import { answerOf } from '../../quantity/answer.js'
 import { VALVE_TIME } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration, Flow, Share } from '../../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../../quantity/guard.js'
+import { numberIn, optionOr, requireObject } from '../../quantity/guard.js'
 import { EFFICIENCY, ON_TIME, RUN_TIME } from '../domains.js'
 import type { EmitterFinding } from './emitter-finding.js'
 import {
@@ -43,7 +43,7 @@ export interface DriestQuarterInput {
 export function runTimeForDriestQuarter(input: DriestQuarterInput): Duration {
   requireObject(input, 'input')
   const time = numberIn(input.runTime, RUN_TIME, 'runTime')
-  const fill = numberIn(input.lineFill ?? 0, VALVE_TIME, 'lineFill')
+  const fill = numberIn(optionOr(input.lineFill, 0), VALVE_TIME, 'lineFill')
   const uniformity = numberIn(input.uniformity, EFFICIENCY, 'uniformity')
   if (time === 0) return 0 as Duration
   if (fill > time) throw new InputError('lineFill', `${fill} s is longer than the run time of ${time} s`, 'run longer')

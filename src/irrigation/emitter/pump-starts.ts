@@ -3,7 +3,7 @@ import { answersOf } from '../../quantity/answer.js'
 import { VALVE_TIME } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/kinds.js'
-import { numberIn, requireObject, wholeNumberIn } from '../../quantity/guard.js'
+import { numberIn, plain, requireObject, wholeNumberIn } from '../../quantity/guard.js'
 import { LOAD_INERTIA, REST, SOME_RUN_TIME, STARTS_PER_HOUR, STARTS_TIMES_INERTIA, ZONES } from '../domains.js'
 import { MOTOR_STARTS } from './motor-starts-table.js'
 
@@ -47,7 +47,7 @@ export function motorStartLimitsNema(motor: MotorOfTable): MotorStartLimits {
   if (row === undefined || column < 0)
     throw new InputError(
       'motor',
-      `the table has no motor of ${horsepower} hp with ${poles} poles`,
+      `the table has no motor of ${plain(horsepower)} hp with ${plain(poles)} poles`,
       `choose 2, 4 or 6 poles and one of ${MOTOR_STARTS.map(([power]) => power).join(', ')} hp`,
     )
   const [maxStarts, maxStartsTimesInertia, minRest] = row.slice(1 + 3 * column) as [number, number, number]

@@ -3,7 +3,7 @@ import type { Instant } from '../../quantity/calendar.js'
 import { INSTANT, VALVE_TIME } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration, Flow } from '../../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../../quantity/guard.js'
+import { numberIn, optionOr, requireObject } from '../../quantity/guard.js'
 import { onlyNames } from '../../quantity/one-of.js'
 import { PUMP_FLOW, ZONE_FLOW } from '../domains.js'
 import { listOf } from '../list-of.js'
@@ -131,7 +131,7 @@ function place(profile: PumpProfile, shot: ZoneShot, own: number, rest: number, 
 }
 
 function findingsOf(placed: readonly Placed[], pump: SharedPump): StaggerFinding[] {
-  const maxDelay = numberIn(pump.maxDelay ?? 1800, VALVE_TIME, 'maxDelay')
+  const maxDelay = numberIn(optionOr(pump.maxDelay, 1800), VALVE_TIME, 'maxDelay')
   const lastEnd = pump.lastEnd === undefined ? Number.POSITIVE_INFINITY : numberIn(pump.lastEnd, INSTANT, 'lastEnd')
   const findings: StaggerFinding[] = []
   for (const { zone, time, delay, end } of placed) {

@@ -11,7 +11,7 @@ import {
   WATER_USE,
 } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import { numberIn, requireObject } from '../../quantity/guard.js'
+import { isObject, numberIn, requireObject } from '../../quantity/guard.js'
 import { inOrder } from '../../quantity/in-order.js'
 import { EMITTER_FLOW, PLAN_STEP, SHOT, WATER_CONTENT_CHANGE } from '../domains.js'
 import { doubtsOf } from './plan-doubts.js'
@@ -92,8 +92,7 @@ function checkNumbers(request: DayPlanRequest): number {
     if (value !== undefined || !optional) numberIn(value as number, PLAN_DOMAINS[name], name)
   }
   const { demand } = request
-  if (typeof demand !== 'object' || !(demand?.length > 0))
-    throw new InputError('demand', 'has no step', 'give each step')
+  if (!isObject(demand) || !(demand.length > 0)) throw new InputError('demand', 'has no step', 'give each step')
   let total = 0
   for (let i = 0; i < demand.length; i++) total += numberIn(demand[i]!, WATER_USE, 'demand')
   return numberIn(total, WATER_USE, 'demand')

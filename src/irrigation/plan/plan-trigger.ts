@@ -1,6 +1,6 @@
 import { INSTANT } from '../../quantity/domains.js'
 import { DomainError, InputError } from '../../quantity/errors.js'
-import { numberIn } from '../../quantity/guard.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { oneOf } from '../../quantity/one-of.js'
 import { LIGHT_IN_STEP, LIGHT_THRESHOLD } from '../domains.js'
 import { listOf } from '../list-of.js'
@@ -10,7 +10,8 @@ import { DROP } from './planning.js'
 
 /** Refuses a trigger that has no meaning; a word that is none of the three would else water by nothing or by the wrong thing. */
 export function checkTrigger({ trigger, demand, step }: DayPlanRequest): void {
-  oneOf(trigger?.by, ['level', 'light', 'clock'], 'trigger.by')
+  requireObject(trigger, 'trigger')
+  oneOf(trigger.by, ['level', 'light', 'clock'], 'trigger.by')
   if (trigger.by === 'clock')
     for (const time of listOf(trigger.times, 'trigger.times')) numberIn(time, INSTANT, 'times')
   if (trigger.by !== 'light') return

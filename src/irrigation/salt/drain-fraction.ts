@@ -2,7 +2,7 @@ import { answerOf } from '../../quantity/answer.js'
 import { DRAIN_FRACTION, DRAINED } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { DrainEC, DrainFraction, SolutionEC, Volume } from '../../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../../quantity/guard.js'
+import { numberIn, optionOr, requireObject } from '../../quantity/guard.js'
 import { DRAIN_EC, FEED_EC, SOME_APPLIED, SOME_LEACHING, UPTAKE_EC } from '../domains.js'
 import type { FeedSalts, UptakeSalts } from '../terms.js'
 
@@ -64,7 +64,7 @@ export function steadyDrainFraction(input: SteadyDrainFractionInput): DrainFract
   requireObject(input, 'input')
   const feed = numberIn(input.feedEC, FEED_EC, 'feedEC')
   const drain = numberIn(input.drainEC, DRAIN_EC, 'drainEC')
-  const uptake = numberIn(input.uptakeEC ?? 0, UPTAKE_EC, 'uptakeEC')
+  const uptake = numberIn(optionOr(input.uptakeEC, 0), UPTAKE_EC, 'uptakeEC')
   if (feed === 0 && drain > 0)
     throw new InputError(
       'feedEC',
@@ -101,7 +101,7 @@ export function steadyDrainEC(input: SteadyDrainECInput): DrainEC {
   requireObject(input, 'input')
   const feed = numberIn(input.feedEC, FEED_EC, 'feedEC')
   const share = numberIn(input.drainFraction, SOME_LEACHING, 'drainFraction')
-  const uptake = numberIn(input.uptakeEC ?? 0, UPTAKE_EC, 'uptakeEC')
+  const uptake = numberIn(optionOr(input.uptakeEC, 0), UPTAKE_EC, 'uptakeEC')
   const steady = (feed - (1 - share) * uptake) / share
   if (steady < 0)
     throw new InputError(
@@ -135,6 +135,6 @@ export interface FeedECInput extends UptakeSalts {
 export function feedECForDrain(input: FeedECInput): SolutionEC {
   requireObject(input, 'input')
   const share = numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction')
-  const uptake = numberIn(input.uptakeEC ?? 0, UPTAKE_EC, 'uptakeEC')
+  const uptake = numberIn(optionOr(input.uptakeEC, 0), UPTAKE_EC, 'uptakeEC')
   return (share * numberIn(input.drainEC, DRAIN_EC, 'drainEC') + (1 - share) * uptake) as SolutionEC
 }

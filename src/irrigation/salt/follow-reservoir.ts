@@ -1,7 +1,7 @@
 import { WATER_USE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { DrainEC, PoreWaterEC, Volume } from '../../quantity/generated/kinds.js'
-import { numberIn, requireObject, requireRows } from '../../quantity/guard.js'
+import { numberIn, optionOr, requireObject, requireRows } from '../../quantity/guard.js'
 import type { Reducer } from '../../quantity/reducer.js'
 import { APPLIED, FEED_EC, STORE_EC, STORE_WATER, UPTAKE_EC } from '../domains.js'
 import type { FeedSalts, SaltFlows } from '../terms.js'
@@ -66,7 +66,7 @@ function afterEvent(state: ReservoirState, event: ReservoirEvent): readonly [Res
   const mixed = numberIn(state.water, STORE_WATER, 'water') - use + applied
   const max = numberIn(event.maxWater, STORE_WATER, 'maxWater')
   const saltIn = numberIn(event.feedEC, FEED_EC, 'feedEC') * applied
-  const saltTaken = numberIn(event.uptakeEC ?? 0, UPTAKE_EC, 'uptakeEC') * use
+  const saltTaken = numberIn(optionOr(event.uptakeEC, 0), UPTAKE_EC, 'uptakeEC') * use
   const salt = numberIn(state.ec, STORE_EC, 'ec') * state.water + saltIn - saltTaken
   if (!(mixed > 0))
     throw new InputError('use', `plants would take ${use} L of less water`, 'take shorter steps or check the use')

@@ -2,7 +2,7 @@ import { answerOf, answersOf } from '../../quantity/answer.js'
 import { ELAPSED } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration, PoreWaterEC, Volume } from '../../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../../quantity/guard.js'
+import { numberIn, optionOr, requireObject } from '../../quantity/guard.js'
 import { APPLIED, FEED_EC, SOME_DRAINED, STORE_EC, STORE_WATER, TIME_CONSTANT, UPTAKE_EC } from '../domains.js'
 import type { FeedSalts, StartEC } from '../terms.js'
 
@@ -53,7 +53,7 @@ export function reservoirCourse(input: ReservoirInput): ReservoirCourse {
   const drained = numberIn(input.dailyDrained, SOME_DRAINED, 'dailyDrained')
   const applied = numberIn(input.dailyApplied, APPLIED, 'dailyApplied')
   const feed = numberIn(input.feedEC, FEED_EC, 'feedEC')
-  const uptake = numberIn(input.uptakeEC ?? 0, UPTAKE_EC, 'uptakeEC')
+  const uptake = numberIn(optionOr(input.uptakeEC, 0), UPTAKE_EC, 'uptakeEC')
   const timeConstant = (numberIn(input.rootZoneWater, STORE_WATER, 'rootZoneWater') / drained) * 86400
   const left = Math.exp(-numberIn(input.time, ELAPSED, 'time') / timeConstant)
   if (drained > applied)

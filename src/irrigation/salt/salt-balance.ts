@@ -2,7 +2,7 @@ import { answerOf } from '../../quantity/answer.js'
 import { DRAINED } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { DrainEC, DrainFraction, Volume } from '../../quantity/generated/kinds.js'
-import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
+import { numberIn, optionOr, requireList, requireObject } from '../../quantity/guard.js'
 import { DRAIN_EC, FEED_EC, STORE_WATER, UPTAKE_EC } from '../domains.js'
 import type { FeedSalts, SaltFlows } from '../terms.js'
 import { type DrainFractionInput, drainFraction } from './drain-fraction.js'
@@ -62,7 +62,7 @@ export function checkSaltBalance(input: SaltBalanceInput): SaltBalance {
   const share = drainFraction(input)
   const feed = numberIn(input.feedEC, FEED_EC, 'feedEC')
   const drain = numberIn(input.drainEC, DRAIN_EC, 'drainEC')
-  const uptake = numberIn(input.uptakeEC ?? 0, UPTAKE_EC, 'uptakeEC')
+  const uptake = numberIn(optionOr(input.uptakeEC, 0), UPTAKE_EC, 'uptakeEC')
   const water = numberIn(input.rootZoneWater, STORE_WATER, 'rootZoneWater')
   const saltIn = feed * input.applied
   const saltOut = drain * input.drained

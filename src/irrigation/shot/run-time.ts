@@ -1,7 +1,7 @@
 import { answerOf } from '../../quantity/answer.js'
 import { EMITTERS, VALVE_TIME } from '../../quantity/domains.js'
 import type { Duration, Volume } from '../../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../../quantity/guard.js'
+import { numberIn, optionOr, requireObject } from '../../quantity/guard.js'
 import { EMITTER_FLOW, SHOT_OF_ZONE } from '../domains.js'
 import type { EmitterLine } from '../terms.js'
 
@@ -26,6 +26,6 @@ export function runTime(input: RunTimeInput): Duration {
   requireObject(input, 'input')
   const volume = numberIn(input.volume, SHOT_OF_ZONE, 'volume')
   const flow = numberIn(input.emitterFlow, EMITTER_FLOW, 'emitterFlow') * numberIn(input.emitters, EMITTERS, 'emitters')
-  const fill = numberIn(input.lineFill ?? 0, VALVE_TIME, 'lineFill')
+  const fill = numberIn(optionOr(input.lineFill, 0), VALVE_TIME, 'lineFill')
   return answerOf(volume === 0 ? 0 : (volume / flow) * 3600 + fill, 'emitterFlow') as Duration
 }

@@ -1,6 +1,6 @@
 import { DRAIN_FRACTION, SUBSTRATE } from '../../quantity/domains.js'
 import type { Volume } from '../../quantity/generated/kinds.js'
-import { numberIn } from '../../quantity/guard.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { WATER_CONTENT_CHANGE } from '../domains.js'
 import type { ShotWish } from '../terms.js'
 
@@ -15,7 +15,7 @@ import type { ShotWish } from '../terms.js'
  * inMillilitres(shot) // => 397.06
  */
 export function shotVolume(input: ShotWish): Volume {
-  const substrate = numberIn(input?.substrateVolume, SUBSTRATE, 'substrateVolume')
+  const substrate = numberIn(optionsOf(input).substrateVolume, SUBSTRATE, 'substrateVolume')
   const rise = numberIn(input.rise, WATER_CONTENT_CHANGE, 'rise')
   return ((rise * substrate) / (1 - numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction'))) as Volume
 }

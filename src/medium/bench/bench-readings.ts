@@ -1,7 +1,7 @@
 import { domainWith } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Mass, Volume } from '../../quantity/generated/kinds.js'
-import { numberIn } from '../../quantity/guard.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { READ_MASS, READ_WATER } from '../domains.js'
 import type { MediumFinding } from '../medium-finding.js'
 import { type ErrorBudget, firstOrderBudget, type UncertainReading } from './first-order-budget.js'
@@ -24,10 +24,9 @@ export interface BenchBudgets {
 }
 
 /** The standard uncertainties of a bench, for a volume of medium. */
-export function checkUncertainty(
-  { mass, substrateVolume, waterVolume }: BenchUncertainty,
-  volume: number,
-): BenchUncertainty {
+export function checkUncertainty(uncertainty: BenchUncertainty, volume: number): BenchUncertainty {
+  requireObject(uncertainty, 'uncertainty')
+  const { mass, substrateVolume, waterVolume } = uncertainty
   numberIn(mass, domainWith(READ_MASS, { quantity: 'uncertainty of a weighing' }), 'uncertainty.mass')
   numberIn(
     substrateVolume,

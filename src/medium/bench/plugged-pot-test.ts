@@ -1,7 +1,7 @@
 import { answersOf } from '../../quantity/answer.js'
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import type { AirFilledPorosity, Porosity, Volume, WaterContent } from '../../quantity/generated/kinds.js'
-import { optionsOf } from '../../quantity/guard.js'
+import { optionOr, optionsOf } from '../../quantity/guard.js'
 import { namedIn } from '../../quantity/named-in.js'
 import { FILLED_VOLUME, READ_WATER } from '../domains.js'
 import type { MediumVolume } from '../terms.js'
@@ -42,13 +42,13 @@ export function pluggedPotTest(readings: PluggedPotReadings): BenchShares {
   const volume = namedIn(optionsOf(readings).substrateVolume, FILLED_VOLUME, 'substrateVolume')
   const poured = namedIn(readings.volumeToSaturate, READ_WATER, 'volumeToSaturate')
   const drained = namedIn(readings.drainedVolume, READ_WATER, 'drainedVolume')
-  const start = namedIn(readings.startingWaterContent ?? 0, WATER_CONTENT, 'startingWaterContent')
+  const start = namedIn(optionOr(readings.startingWaterContent, 0), WATER_CONTENT, 'startingWaterContent')
   refuseRise(['volumeToSaturate', 'drainedVolume'], [poured + start * volume, drained])
   const air = (v: { drained: number; volume: number }) => v.drained / v.volume
   const capacity = (v: { poured: number; drained: number; volume: number }) => start + (v.poured - v.drained) / v.volume
   const values = { poured, drained, volume }
   const totalPorosity = air(values) + capacity(values)
-  const given = readings.uncertainty && checkUncertainty(readings.uncertainty, volume)
+  const given = readings.uncertainty === undefined ? undefined : checkUncertainty(readings.uncertainty, volume)
   return answersOf(
     {
       airSpace: air(values) as AirFilledPorosity,

@@ -58,7 +58,7 @@ export function porometerTest(readings: PorometerReadings): WeighedShares {
   const values = { drained, wet, dry, volume }
   const totalPorosity = air(values) + capacity(values)
   const bulkDensity = dry / (1000 * volume)
-  const given = readings.uncertainty && checkUncertainty(readings.uncertainty, volume)
+  const given = readings.uncertainty === undefined ? undefined : checkUncertainty(readings.uncertainty, volume)
   return answersOf(
     {
       airSpace: air(values) as AirFilledPorosity,

@@ -103,7 +103,7 @@ export function weighedPotTest(readings: WeighedPotReadings): WeighedShares {
       totalPorosity: totalPorosity as Porosity,
       bulkDensity: bulkDensity as BulkDensity,
       gravimetricCapacity: ((drained - dry) / (dry - pot)) as GravimetricWaterContent,
-      ...(readings.uncertainty && { budgets: budgets(readings.uncertainty) }),
+      ...(readings.uncertainty !== undefined && { budgets: budgets(readings.uncertainty) }),
       findings: findingsOfShares(totalPorosity, bulkDensity),
     },
     'substrateVolume',

@@ -1,6 +1,6 @@
 import { rootBetween } from '../../numerics/root.js'
 import type { SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../../quantity/guard.js'
+import { numberIn, plain, requireObject } from '../../quantity/guard.js'
 import type { MediumInContainer } from '../terms.js'
 import { litresOf, overHeight, requireMediumInContainer } from './container-water.js'
 
@@ -34,7 +34,7 @@ export function bottomSuctionAtRest(state: ContainerOfKnownWaterContent): Suctio
   requireMediumInContainer(state)
   const capacity = litresOf(container, medium, 0) / container.volume
   // A mean that the integral rounded up past capacity is capacity.
-  if (Math.abs(waterContent - capacity) <= 1e-12) return 0 as SuctionHead
+  if (Math.abs(plain(waterContent) - capacity) <= 1e-12) return 0 as SuctionHead
   numberIn(
     waterContent,
     {

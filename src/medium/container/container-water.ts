@@ -1,6 +1,6 @@
 import { integrate } from '../../numerics/quadrature.js'
 import type { Length, SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, requireMade } from '../../quantity/guard.js'
+import { numberIn, optionOr, requireMade } from '../../quantity/guard.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import { BOTTOM_SUCTION } from '../domains.js'
 import type { MediumInContainer } from '../terms.js'
@@ -20,7 +20,7 @@ export function requireMediumInContainer({ container, medium }: MediumInContaine
 
 /** A suction at the bottom of a container; none means that it has just stopped draining. */
 export function checkBottomSuction(suction: SuctionHead | undefined): number {
-  return numberIn(suction ?? 0, BOTTOM_SUCTION, 'bottomSuction')
+  return numberIn(optionOr(suction, 0), BOTTOM_SUCTION, 'bottomSuction')
 }
 
 /** Mean water content at rest, when the suction is that of the bottom plus the height: the integral over the height. */

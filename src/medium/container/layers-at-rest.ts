@@ -51,8 +51,10 @@ export function layersAtRest(stack: LayeredStack): WaterAndAir[] {
   if (layers.length === 0) throw new InputError('layers', 'the stack is empty', 'give at least one layer')
   let suction = checkBottomSuction(bottomSuction)
   return layers.map(({ container, medium }) => {
-    requireList(container?.breakpoints, 'container.breakpoints')
-    requireList(medium?.breakpoints, 'medium.breakpoints')
+    requireObject(container, 'container')
+    requireObject(medium, 'medium')
+    requireList(container.breakpoints, 'container.breakpoints')
+    requireList(medium.breakpoints, 'medium.breakpoints')
     const held = waterAndAirAtRest({ container, medium, bottomSuction: suction as SuctionHead })
     suction += container.height
     return held

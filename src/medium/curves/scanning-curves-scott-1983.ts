@@ -1,7 +1,7 @@
 import { SUCTION, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf, requireMade } from '../../quantity/guard.js'
+import { numberIn, optionOr, optionsOf, requireMade } from '../../quantity/guard.js'
 import type { RetentionModel } from './retention-model.js'
 
 /** Two main curves of a medium, and where it turned between them. */
@@ -55,7 +55,7 @@ export function scanningCurvesScott1983(turn: ScanningTurn): ScanningCurves {
   requireMade(wetting, 'waterContent', 'wetting')
   const at = numberIn(suction, SUCTION, 'suction') as SuctionHead
   const [max, min] = [drying.waterContent(at), wetting.waterContent(at)]
-  const content = numberIn(waterContent ?? max, WATER_CONTENT, 'waterContent')
+  const content = numberIn(optionOr(waterContent, max), WATER_CONTENT, 'waterContent')
   if (!(content <= max + ROUNDING && content >= min - ROUNDING))
     throw new InputError('waterContent', 'is not between the main curves at this suction', `give ${min} to ${max}`)
   const { residual, saturated } = drying

@@ -1,7 +1,7 @@
 import type { LeastSquares } from '../../numerics/levenberg-marquardt.js'
 import { InputError } from '../../quantity/errors.js'
 import type { WaterContent, WaterContentChange } from '../../quantity/generated/kinds.js'
-import { numberIn, requireObject, requireRows } from '../../quantity/guard.js'
+import { numberIn, optionOr, requireObject, requireRows } from '../../quantity/guard.js'
 import { checkLimits } from '../curves/curve-limits.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import { CONTENT_UNCERTAINTY, LOG_UNCERTAINTY } from '../domains.js'
@@ -78,12 +78,12 @@ export function fitProblem(request: RetentionFitRequest): FitProblem {
 
 function uncertaintiesOf(request: RetentionFitRequest) {
   const waterContentUncertainty = numberIn(
-    request.waterContentUncertainty ?? 0.01,
+    optionOr(request.waterContentUncertainty, 0.01),
     CONTENT_UNCERTAINTY,
     'waterContentUncertainty',
   )
   const logConductivityUncertainty = numberIn(
-    request.logConductivityUncertainty ?? 0.2,
+    optionOr(request.logConductivityUncertainty, 0.2),
     LOG_UNCERTAINTY,
     'logConductivityUncertainty',
   )
@@ -145,7 +145,7 @@ function logMeasured(point: RetentionPoint): number {
 
 /** The contents lie where a falling curve through the points can have them. */
 function searchBox({ form, saturated, residual }: RetentionFitRequest, covered: Covered): SearchBox {
-  checkLimits(residual ?? 0, saturated ?? 1)
+  checkLimits(optionOr(residual, 0) as WaterContent, optionOr(saturated, 1) as WaterContent)
   if (residual !== undefined && !form.hasResidual)
     throw new InputError('residual', `${form.kind} has no residual water content`, 'leave it out')
   const { minWaterContent, maxWaterContent, minSuction, maxSuction } = covered

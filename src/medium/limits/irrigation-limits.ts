@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { AirFilledPorosity, SuctionHead, Volume, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../../quantity/guard.js'
+import { numberIn, optionOr, requireObject } from '../../quantity/guard.js'
 import { bottomSuctionAtRest } from '../container/bottom-suction.js'
 import { meanWaterContentAtRest, requireMediumInContainer } from '../container/container-water.js'
 import { checkPorosity } from '../container/water-and-air.js'
@@ -82,7 +82,7 @@ function refillLimits(request: LimitsRequest, fullPoint: WaterContent): WaterLim
   const refills: WaterLimit[] = []
   if (depletion !== undefined) {
     numberIn(depletion, DEPLETION, 'depletion')
-    const lowerLimit = request.lowerLimit ?? medium.waterContent(END_OF_BUFFER)
+    const lowerLimit = optionOr(request.lowerLimit, medium.waterContent(END_OF_BUFFER))
     const waterContent = refillPointByDepletion({ fullPoint, lowerLimit, depletion })
     refills.push({ waterContent, limit: 'depletion' })
   }

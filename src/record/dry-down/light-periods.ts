@@ -1,5 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
-import { requireRows } from '../../quantity/guard.js'
+import { plain, requireRows } from '../../quantity/guard.js'
 
 /** A time with light, from sunrise to sunset or from lamps on to lamps off. */
 export interface LightPeriod {
@@ -13,7 +13,8 @@ export interface LightPeriod {
 export function checkedPeriods(light: readonly LightPeriod[]): readonly LightPeriod[] {
   requireRows(light, 'light')
   light.forEach(({ start, end }, k) => {
-    if (!(start < end)) throw new InputError('light', `period ${k} does not end after it begins`, 'give its end last')
+    if (!(plain(start) < plain(end)))
+      throw new InputError('light', `period ${k} does not end after it begins`, 'give its end last')
     if (k > 0 && !(start >= light[k - 1]!.end))
       throw new InputError('light', `period ${k} begins before the one before it ends`, 'give them in order of time')
   })

@@ -1,6 +1,6 @@
 import { READING_TIME } from '../../quantity/domains.js'
 import type { Duration } from '../../quantity/generated/kinds.js'
-import { numberIn } from '../../quantity/guard.js'
+import { numberIn, optionOr } from '../../quantity/guard.js'
 import { isMissing } from '../../quantity/missing.js'
 import { SETTLE_TIME } from '../domains.js'
 import { type ShotLimits, type ShotSearch, shotSearch } from '../shots/watch-shots.js'
@@ -61,7 +61,7 @@ function goingOn({ start, from, border, levels, recent, replay }: DryDownSoFar):
 export function levelSearch(
   settings: ForecastLevelSettings,
 ): (search: LevelSearch, time: number, waterContent: number) => void {
-  const drainTime = numberIn(settings.drainTime ?? 3600, SETTLE_TIME, 'drainTime')
+  const drainTime = numberIn(optionOr(settings.drainTime, 3600), SETTLE_TIME, 'drainTime')
   const { maxStep } = settings
   const advance = shotSearch(settings)
   return (search, time, waterContent) => {

@@ -1,3 +1,4 @@
+import { optionOr } from '../../quantity/guard.js'
 import { oneOf } from '../../quantity/one-of.js'
 
 /** Which way a change counts. */
@@ -5,5 +6,5 @@ export type Direction = 'both' | 'rise' | 'fall'
 
 /** The word of the option, both ways by default. */
 export function directionOf(direction: Direction | undefined): Direction {
-  return oneOf(direction ?? 'both', ['both', 'rise', 'fall'], 'direction')
+  return oneOf(optionOr(direction, 'both'), ['both', 'rise', 'fall'], 'direction')
 }

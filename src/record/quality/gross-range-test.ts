@@ -1,4 +1,4 @@
-import { numberIn, requireObject } from '../../quantity/guard.js'
+import { numberIn, optionOr, requireObject } from '../../quantity/guard.js'
 import { seriesOf } from '../../quantity/missing.js'
 import { notAbove } from '../../quantity/not-above.js'
 import { RANGE_LIMIT } from '../domains.js'
@@ -47,8 +47,8 @@ export interface Ranges {
 export function checkedRanges(input: Omit<GrossRangeInput, 'value'>): Ranges {
   const low = numberIn(input.sensorMin, RANGE_LIMIT, 'sensorMin')
   const high = numberIn(input.sensorMax, RANGE_LIMIT, 'sensorMax')
-  const expectedMin = numberIn(input.expectedMin ?? low, RANGE_LIMIT, 'expectedMin')
-  const expectedMax = numberIn(input.expectedMax ?? high, RANGE_LIMIT, 'expectedMax')
+  const expectedMin = numberIn(optionOr(input.expectedMin, low), RANGE_LIMIT, 'expectedMin')
+  const expectedMax = numberIn(optionOr(input.expectedMax, high), RANGE_LIMIT, 'expectedMax')
   notAbove('sensorMin', low, 'sensorMax', high)
   notAbove('expectedMin', expectedMin, 'expectedMax', expectedMax)
   return { low, high, expectedMin, expectedMax }

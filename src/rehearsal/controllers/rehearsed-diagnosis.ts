@@ -3,7 +3,7 @@ import type { WatchZoneSettings } from '../../control/diagnosis/state/settings.j
 import type { ZoneWatchState } from '../../control/diagnosis/state/zone-state.js'
 import type { WatchZoneInput } from '../../control/diagnosis/watch/input.js'
 import { watchZone } from '../../control/watch-zone.js'
-import { requireObject } from '../../quantity/guard.js'
+import { optionsOf, requireObject } from '../../quantity/guard.js'
 import { MAX_BELIEVABLE, MIN_BELIEVABLE } from '../scenario/rehearsal-limits.js'
 import { checkedScenario, type RehearsalScenario } from '../scenario/rehearsal-scenario.js'
 import { DIAGNOSIS_SIGNS } from './diagnosis-signs.js'
@@ -49,7 +49,7 @@ export function rehearsedDiagnosis<State, Input, Output>(
   change: Partial<WatchZoneSettings> = {},
 ): RehearsedController<DiagnosedState<State>, DiagnosedInput<Input>, DiagnosedOrder> {
   requireObject(scenario, 'scenario')
-  requireObject(controller?.reducer, 'controller.reducer')
+  requireObject(optionsOf(controller).reducer, 'controller.reducer')
   const { zone, limits } = checkedScenario(scenario)
   const names = Array.from({ length: zone.probes }, (_, i) => `probe ${i + 1}`)
   const watch = watchZone({

@@ -3,6 +3,7 @@ import { SEED } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/kinds.js'
 import { requireList, requireObject, wholeNumberIn } from '../../quantity/guard.js'
+import { asName } from '../../quantity/one-of.js'
 import { DAYS, PROBES } from '../domains.js'
 import { streamSeed } from '../stream-seed.js'
 import type { RehearsalFault } from './fault.js'
@@ -48,7 +49,7 @@ export function drawFaults(draw: FaultDraw): RehearsalFault[] {
   return faults.map((fault, i) => {
     const row = faultRow(fault)
     if (row === undefined)
-      throw new InputError('faults', `there is no "${fault}"`, `take some of: ${faultNames().join(', ')}`)
+      throw new InputError('faults', `there is no "${asName(fault)}"`, `take some of: ${faultNames().join(', ')}`)
     const random = randomNumbers(streamSeed(seed, STREAM + i))
     const from = (first + Math.floor(random.uniform() * (last - first))) * 60
     const place = Math.floor(random.uniform() * probes)

@@ -1,3 +1,4 @@
+import { hasRow } from '../../quantity/one-of.js'
 import type { FaultRow } from './fault-row.js'
 import { PROBE_FAULTS } from './probe-fault-table.js'
 import { ZONE_FAULTS } from './zone-fault-table.js'
@@ -7,8 +8,8 @@ export type FaultName = keyof typeof PROBE_FAULTS | keyof typeof ZONE_FAULTS
 
 /** The row of a fault; `undefined` for a name that nobody knows. */
 export function faultRow(name: string): FaultRow | undefined {
-  if (Object.hasOwn(PROBE_FAULTS, name)) return PROBE_FAULTS[name as keyof typeof PROBE_FAULTS]
-  return Object.hasOwn(ZONE_FAULTS, name) ? ZONE_FAULTS[name as keyof typeof ZONE_FAULTS] : undefined
+  if (hasRow(PROBE_FAULTS, name)) return PROBE_FAULTS[name as keyof typeof PROBE_FAULTS]
+  return hasRow(ZONE_FAULTS, name) ? ZONE_FAULTS[name as keyof typeof ZONE_FAULTS] : undefined
 }
 
 /** All names, probes first. */

@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/kinds.js'
-import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import { numberIn, optionOr, wholeNumberIn } from '../../quantity/guard.js'
 import { type NamesOf, onlyNames } from '../../quantity/one-of.js'
 import { FAULT_END, FAULT_PROBE, FAULT_SIZE, FAULT_START } from '../domains.js'
 import type { FaultRow } from './fault-row.js'
@@ -41,7 +41,7 @@ export function checkedFault(fault: RehearsalFault, probes: number): CheckedFaul
   const until = fault.until === undefined ? Number.POSITIVE_INFINITY : numberIn(fault.until, FAULT_END, 'until')
   if (!(until > from))
     throw new InputError('until', `${until} s is not after the start at ${from} s`, 'let a fault end after it begins')
-  const place = wholeNumberIn(fault.place ?? 0, FAULT_PROBE, 'place')
+  const place = wholeNumberIn(optionOr(fault.place, 0), FAULT_PROBE, 'place')
   if (place >= probes)
     throw new InputError('place', `there are ${probes} probes, none with the number ${place}`, 'count them from zero')
   const size = fault.size === undefined ? row.size : numberIn(fault.size, FAULT_SIZE, 'size')

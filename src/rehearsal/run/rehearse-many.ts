@@ -1,6 +1,6 @@
 import { SEED } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import { requireRows, wholeNumberIn } from '../../quantity/guard.js'
+import { optionOr, requireRows, wholeNumberIn } from '../../quantity/guard.js'
 import { type NamesOf, onlyNames } from '../../quantity/one-of.js'
 import type { RehearsedController } from '../controllers/rehearsed-controller.js'
 import { DAYS, SEEDS } from '../domains.js'
@@ -54,7 +54,7 @@ const NAMES: NamesOf<ManyRehearsals<unknown, unknown, unknown>> = {
 export function rehearseMany<State, Input, Output>(many: ManyRehearsals<State, Input, Output>): RehearsalSummary[] {
   onlyNames(many, NAMES, 'many')
   const seeds = wholeNumberIn(many.seeds, SEEDS, 'seeds')
-  const first = wholeNumberIn(many.firstSeed ?? 0, SEED, 'firstSeed')
+  const first = wholeNumberIn(optionOr(many.firstSeed, 0), SEED, 'firstSeed')
   const days = wholeNumberIn(many.days, DAYS, 'days')
   requireRows(many.scenarios, 'scenarios')
   requireRows(many.faults, 'faults')

@@ -4,7 +4,7 @@ import type { AllowedHours } from '../../control/watering/settings/settings.js'
 import { BELIEVABLE, MAX_RUN_TIME } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration, Volume, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn } from '../../quantity/guard.js'
+import { numberIn, optionOr } from '../../quantity/guard.js'
 import { notAbove } from '../../quantity/not-above.js'
 import { type NamesOf, onlyNames } from '../../quantity/one-of.js'
 import { LEVEL } from '../domains.js'
@@ -56,8 +56,8 @@ export function checkedLimits(limits: RehearsalLimits): CheckedLimits {
   const { allowedHours = WHOLE_DAY, maxReadingAge = 3600 as Duration } = limits
   const stressBelow = numberIn(limits.stressBelow, LEVEL, 'stressBelow')
   const fullAbove = numberIn(limits.fullAbove, LEVEL, 'fullAbove')
-  const minBelievable = numberIn(limits.minBelievable ?? MIN_BELIEVABLE, BELIEVABLE, 'minBelievable')
-  const maxBelievable = numberIn(limits.maxBelievable ?? MAX_BELIEVABLE, BELIEVABLE, 'maxBelievable')
+  const minBelievable = numberIn(optionOr(limits.minBelievable, MIN_BELIEVABLE), BELIEVABLE, 'minBelievable')
+  const maxBelievable = numberIn(optionOr(limits.maxBelievable, MAX_BELIEVABLE), BELIEVABLE, 'maxBelievable')
   notAbove('minBelievable', minBelievable, 'maxBelievable', maxBelievable)
   if (!(stressBelow < fullAbove))
     throw new InputError('fullAbove', `${fullAbove} is not above the stress level ${stressBelow}`, 'check both levels')

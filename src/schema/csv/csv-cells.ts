@@ -1,4 +1,5 @@
 import { medianInPlace } from '../../numerics/select.js'
+import { optionOr, requireRows } from '../../quantity/guard.js'
 import { SENTINELS } from '../../quantity/missing.js'
 import type { KindName } from '../../text/generated/kind-types.js'
 import { shownValue } from '../document-error.js'
@@ -78,7 +79,8 @@ export function timesOf({ what, header, rows, options }: Reader, places: Places)
     hour === undefined ? fields[day]!.trim() : `${fields[day]!.trim()} ${fields[hour]!.trim()}`,
   )
   const order = options.dateOrder ?? dateOrderOf(cells)
-  const clock = options.clock ?? []
+  const clock = optionOr(options.clock, [])
+  requireRows(clock, 'clock')
   const times = cells.map((cell, i) => {
     const time = timeOfCell(cell, order)
     const place = () => cellPath(rows[i]!, header, places.time[0]!)

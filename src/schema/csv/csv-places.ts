@@ -1,5 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
-import { requireList } from '../../quantity/guard.js'
+import { isList, requireList } from '../../quantity/guard.js'
 import { oneOf } from '../../quantity/one-of.js'
 import type { KindName } from '../../text/generated/kind-types.js'
 import { KINDS } from '../../text/generated/kinds.js'
@@ -18,7 +18,7 @@ export interface Places {
 /** Options come from files as well: what is no list of columns is refused by name. */
 export function checkOptions(what: string, options: CsvSeriesOptions): void {
   const { time, columns } = options
-  const names: readonly unknown[] = Array.isArray(time) ? time : [time]
+  const names: readonly unknown[] = isList(time) ? time : [time]
   const named = (names.length === 1 || names.length === 2) && names.every((name) => typeof name === 'string')
   if (!named) throw refusal(what, 'time', shownValue(time), 'is not the name of a column', 'a name', 'name the column')
   if (typeof columns !== 'object' || columns === null || Object.keys(columns).length === 0)

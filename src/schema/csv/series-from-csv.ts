@@ -1,6 +1,6 @@
 import { medianInPlace } from '../../numerics/select.js'
 import { InputError } from '../../quantity/errors.js'
-import { requireObject } from '../../quantity/guard.js'
+import { optionOr, requireObject } from '../../quantity/guard.js'
 import { DocumentError, type DocumentProblem } from '../document-error.js'
 import { limitedText, refusal } from '../hostile-input.js'
 import { columnOf, formOf, timesOf } from './csv-cells.js'
@@ -65,7 +65,7 @@ export function seriesFromCsv(data: string | Uint8Array, options: CsvSeriesOptio
   const what = options.name ?? 'table'
   checkOptions(what, options)
   const decoded = typeof data === 'string' ? { text: data, encoding: 'text' as const } : textFromBytes(data)
-  const text = limitedText(what, decoded.text, options.maxCharacters ?? TABLE_CHARACTERS)
+  const text = limitedText(what, decoded.text, optionOr(options.maxCharacters, TABLE_CHARACTERS))
   const table = tableRows(text, options.separator, options.comment ?? '#')
   if (table === undefined || table.rows.length === 0)
     throw refusal(what, '', '', 'has no rows', 'a line of column names and a line for each reading', 'check the export')

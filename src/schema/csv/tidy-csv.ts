@@ -1,6 +1,6 @@
 import { type Instant, instant } from '../../quantity/calendar.js'
 import { InputError } from '../../quantity/errors.js'
-import { requireList, requireObject } from '../../quantity/guard.js'
+import { optionOr, requireList, requireObject } from '../../quantity/guard.js'
 import { oneOf } from '../../quantity/one-of.js'
 import { KINDS } from '../../text/generated/kinds.js'
 import { DocumentError, type DocumentProblem, MAX_PROBLEMS } from '../document-error.js'
@@ -59,7 +59,7 @@ const COLUMNS: readonly string[] = [...NEEDED, 'quality']
  */
 export function readingsFromTidyCsv(text: string, options: TableOptions = {}): TableReadings {
   requireObject(options, 'options')
-  const unknown = oneOf(options.unknownColumns ?? 'refuse', ['refuse', 'pass-over'], 'unknownColumns')
+  const unknown = oneOf(optionOr(options.unknownColumns, 'refuse'), ['refuse', 'pass-over'], 'unknownColumns')
   const [header, ...rows] = csvRows(WHAT, limitedText(WHAT, text, options.maxCharacters))
   const column = columnsOf(header ?? [], unknown)
   const readings: TidyReading[] = []

@@ -1,4 +1,5 @@
 import { requireObject } from '../../quantity/guard.js'
+import { asName, hasRow } from '../../quantity/one-of.js'
 import { DocumentError, type DocumentProblem } from '../document-error.js'
 import type { UnknownKeys } from '../field/object-field.js'
 import { jsonData, limitedText, refusal, refuseHostile } from '../hostile-input.js'
@@ -18,12 +19,12 @@ export interface ParseOptions extends ReadOptions, ReadingLimit {}
 
 /** The kind of document of that name. */
 export function documentKind(name: string): DocumentKind {
-  const kind = Object.hasOwn(DOCUMENTS, name) ? DOCUMENTS[name as DocumentName] : undefined
+  const kind = hasRow(DOCUMENTS, name) ? DOCUMENTS[name as DocumentName] : undefined
   if (kind === undefined)
     throw refusal(
       'document',
       'name',
-      String(name).slice(0, 60),
+      asName(name).slice(0, 60),
       'is no kind of document',
       Object.keys(DOCUMENTS).join(', '),
       'use one of these',
@@ -57,7 +58,7 @@ export function readDocument<N extends DocumentName>(
 ): DocumentTypes[N] {
   requireObject(options, 'options')
   const kind = documentKind(name)
-  const what = `${name} document`
+  const what = `${asName(name)} document`
   refuseHostile(what, data)
   const current = bringUpToDate(what, data, kind.version, kind.migrations)
   const result = schemaOf(name, options.unknownKeys ?? 'refuse').safeParse(current)
@@ -85,6 +86,6 @@ export function parseDocument<N extends DocumentName>(
   options: ParseOptions = {},
 ): DocumentTypes[N] {
   requireObject(options, 'options')
-  const what = `${name} document`
+  const what = `${asName(name)} document`
   return readDocument(name, jsonData(what, limitedText(what, text, options.maxCharacters)), options)
 }

@@ -3,6 +3,7 @@ import { isPorewaterError } from '../../quantity/attempt.js'
 import { type Domain, domainWith, isClosedEnd, isWithin, rangeText } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import { asName, hasRow } from '../../quantity/one-of.js'
 import type { KindName, KindTypes } from '../../text/generated/kind-types.js'
 import { KINDS } from '../../text/generated/kinds.js'
 import { parseQuantity } from '../../text/parse.js'
@@ -28,8 +29,8 @@ export function unitOfNumbers(kind: KindName): string {
 /** The quantity behind a plain number in the canonical unit, or behind text with a unit. */
 export function quantityFrom<K extends KindName>(input: number | string, kind: K): KindTypes[K] {
   if (typeof input === 'string') return parseQuantity(input, kind)
-  if (!Object.hasOwn(KINDS, kind))
-    throw new InputError('kind', `"${String(kind).slice(0, 60)}" is no kind`, 'use the name of a kind')
+  if (!hasRow(KINDS, kind))
+    throw new InputError('kind', `"${asName(kind).slice(0, 60)}" is no kind`, 'use the name of a kind')
   return KINDS[kind].make(input) as KindTypes[K]
 }
 

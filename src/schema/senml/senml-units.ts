@@ -1,4 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
+import { asName, hasRow } from '../../quantity/one-of.js'
 import type { KindName } from '../../text/generated/kind-types.js'
 import { KINDS } from '../../text/generated/kinds.js'
 import { keptNumber, shownNumber, type TextUnit } from '../../text/text-kind.js'
@@ -12,13 +13,13 @@ const RATIOS: Readonly<Record<string, number>> = { '/': 1, '%': 1, '/100': 100, 
 
 /** A quantity from a number and a SenML symbol, in the canonical unit of its kind. */
 export function fromSenmlUnit(value: number, symbol: string | undefined, kind: KindName): number {
-  const sent = SENT[kind]
+  const sent = hasRow(SENT, kind) ? SENT[kind] : undefined
   const kept = sent === undefined || symbol === undefined ? undefined : keptFrom(value, symbol, sent, kind)
   if (kept !== undefined) return KINDS[kind].make(kept)
   throw new InputError(
     'u',
-    symbol === undefined ? 'is missing' : `"${symbol.slice(0, 40)}" is not a SenML unit of ${kind}`,
-    sent === undefined ? `the SenML registry has no unit for ${kind}` : `send ${kind} in ${sent}`,
+    symbol === undefined ? 'is missing' : `"${symbol.slice(0, 40)}" is not a SenML unit of ${asName(kind)}`,
+    sent === undefined ? `the SenML registry has no unit for ${asName(kind)}` : `send ${kind} in ${sent}`,
   )
 }
 

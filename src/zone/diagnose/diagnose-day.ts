@@ -3,7 +3,7 @@ import type { WatchZoneSettings } from '../../control/diagnosis/state/settings.j
 import { applyCalibrationToSeries } from '../../probe/apply-to-series.js'
 import { maxOf } from '../../quantity/extremes.js'
 import type { Duration, Flow, WaterContent } from '../../quantity/generated/kinds.js'
-import { wholeNumberIn } from '../../quantity/guard.js'
+import { optionOr, wholeNumberIn } from '../../quantity/guard.js'
 import { type NamesOf, onlyNames } from '../../quantity/one-of.js'
 import { checkZone } from '../checked-zone.js'
 import type { OfZoneDay } from '../day/terms.js'
@@ -70,7 +70,7 @@ export function diagnoseDay(input: DiagnoseDayInput): Known<DayDiagnosis> {
   onlyNames(input, NAMES, 'input')
   const zone = checkZone(input.zone)
   const day = checkDay(zone, input.day)
-  const before = wholeNumberIn(input.daysBefore ?? 7, DAYS_BEFORE, 'daysBefore')
+  const before = wholeNumberIn(optionOr(input.daysBefore, 7), DAYS_BEFORE, 'daysBefore')
   const settings = watchSettings(zone, day)
   if (!settings.known) return settings
   const columns = columnsOfRecord(zone, input.record)

@@ -1,42 +1,58 @@
-import type { ZoneEntry, ZoneRecord } from './zone-record.js'
+import { requireList, requireObject } from '../../quantity/guard.js'
+import type { Missable, ZoneEntry, ZoneRecord } from './zone-record.js'
 
 export function readingEntries(record: ZoneRecord): ZoneEntry[] {
   const names = Object.keys(record.probes)
   return Array.from(record.time, (time, i) => ({
     kind: 'reading',
     time,
-    probes: Object.fromEntries(names.map((name) => [name, record.probes[name]?.[i] ?? null])),
-    rootTemperature: record.rootTemperature?.[i] ?? null,
+    probes: Object.fromEntries(names.map((name) => [name, at(record.probes[name], i, `probes.${name}`)])),
+    rootTemperature: at(record.rootTemperature, i, 'rootTemperature'),
   }))
 }
 
 export function climateEntries({ climate }: ZoneRecord): ZoneEntry[] {
-  return Array.from(climate?.time ?? [], (time, i) => ({
+  return Array.from(timesOf(climate, 'climate'), (time, i) => ({
     kind: 'climate',
     time,
-    airTemperature: climate?.airTemperature?.[i] ?? null,
-    relativeHumidity: climate?.relativeHumidity?.[i] ?? null,
-    irradiance: climate?.irradiance?.[i] ?? null,
-    windSpeed: climate?.windSpeed?.[i] ?? null,
+    airTemperature: at(climate?.airTemperature, i, 'climate.airTemperature'),
+    relativeHumidity: at(climate?.relativeHumidity, i, 'climate.relativeHumidity'),
+    irradiance: at(climate?.irradiance, i, 'climate.irradiance'),
+    windSpeed: at(climate?.windSpeed, i, 'climate.windSpeed'),
   }))
 }
 
 export function wateringEntries({ watering }: ZoneRecord): ZoneEntry[] {
-  return Array.from(watering?.time ?? [], (time, i) => ({
+  return Array.from(timesOf(watering, 'watering'), (time, i) => ({
     kind: 'watering',
     time,
-    given: watering?.given?.[i] ?? null,
-    drained: watering?.drained?.[i] ?? null,
-    feedEC: watering?.feedEC?.[i] ?? null,
-    drainEC: watering?.drainEC?.[i] ?? null,
+    given: at(watering?.given, i, 'watering.given'),
+    drained: at(watering?.drained, i, 'watering.drained'),
+    feedEC: at(watering?.feedEC, i, 'watering.feedEC'),
+    drainEC: at(watering?.drainEC, i, 'watering.drainEC'),
   }))
 }
 
 export function forecastEntries({ forecast }: ZoneRecord): ZoneEntry[] {
-  return Array.from(forecast?.time ?? [], (time, i) => ({
+  return Array.from(timesOf(forecast, 'forecast'), (time, i) => ({
     kind: 'forecast',
     time,
-    day: forecast?.day?.[i] ?? null,
-    irradiance: forecast?.irradiance?.[i] ?? null,
+    day: at(forecast?.day, i, 'forecast.day'),
+    irradiance: at(forecast?.irradiance, i, 'forecast.irradiance'),
   }))
+}
+
+/** Times of a table, none where there is no table. */
+function timesOf(table: { readonly time: ArrayLike<number> } | null | undefined, name: string): ArrayLike<number> {
+  if (table == null) return []
+  requireObject(table, name)
+  requireList(table.time, `${name}.time`)
+  return table.time
+}
+
+/** An entry of a column, null where it is missing. */
+function at(column: ArrayLike<Missable> | null | undefined, i: number, name: string): Missable {
+  if (column == null) return null
+  requireList(column, name)
+  return column[i] ?? null
 }

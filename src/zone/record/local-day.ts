@@ -29,7 +29,7 @@ export function localDayOf(clock: readonly LocalOffset[], time: number): LocalDa
 
 /** The local day of a date such as `2026-05-19`, or undefined for a date that does not exist. */
 export function localDayOfDate(clock: readonly LocalOffset[], date: string): LocalDay | undefined {
-  if (!/^\d{4}-\d\d-\d\d$/.test(date)) return undefined
+  if (typeof date !== 'string' || !/^\d{4}-\d\d-\d\d$/.test(date)) return undefined
   const day = dayOfCivilDate(Number(date.slice(0, 4)), Number(date.slice(5, 7)), Number(date.slice(8)))
   if (civilDateText(day) !== date) return undefined
   return { date, from: midnight(clock, day), to: midnight(clock, day + 1) }

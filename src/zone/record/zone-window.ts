@@ -1,5 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
-import { requireList, requireObject } from '../../quantity/guard.js'
+import { requireList, requireObject, requireOption } from '../../quantity/guard.js'
 import type { Zone } from '../zone.js'
 import { believedClimate, believedForecast } from './believed-climate.js'
 import { type KeepsLeftOut, leftOutOn, leftOutSince } from './left-out.js'
@@ -93,6 +93,7 @@ interface Sorted<C> extends KeepsLeftOut {
 }
 
 function climateColumns(climate: ZoneClimate | undefined): Sorted<ClimateColumns> {
+  if (climate !== null) requireOption(climate, 'climate')
   const time = timesOf(climate?.time ?? [], 'climate.time')
   const { keep, leftOut } = sortedByTime(time, 'climate')
   const picked = columnPicker(time.length, keep)
@@ -107,6 +108,7 @@ function climateColumns(climate: ZoneClimate | undefined): Sorted<ClimateColumns
 }
 
 function wateringColumns(watering: ZoneWatering | undefined): Sorted<WateringColumns> {
+  if (watering !== null) requireOption(watering, 'watering')
   const time = timesOf(watering?.time ?? [], 'watering.time')
   const { keep, leftOut } = sortedByTime(time, 'watering')
   const picked = columnPicker(time.length, keep)
@@ -121,6 +123,7 @@ function wateringColumns(watering: ZoneWatering | undefined): Sorted<WateringCol
 }
 
 function forecastColumns(forecast: ZoneForecast | undefined): Sorted<ForecastColumns> {
+  if (forecast !== null) requireOption(forecast, 'forecast')
   const time = timesOf(forecast?.time ?? [], 'forecast.time')
   const { keep, leftOut } = sortedByTime(time, 'forecast')
   const picked = columnPicker(time.length, keep)

@@ -1,3 +1,4 @@
+import { isList } from '../../quantity/guard.js'
 import { restoredDailyUse } from '../../record/forecast/daily-use-state.js'
 import { type LevelState, restoredLevelState } from '../../record/forecast/level-state.js'
 import { type StateReader, stateReader } from '../../record/restore-state.js'
@@ -54,7 +55,7 @@ export function restoredDay(zone: Zone, reader: StateReader): LocalDay {
 }
 
 function listOf(reader: StateReader, field: string, list: unknown): readonly unknown[] {
-  if (!Array.isArray(list)) return reader.refuse(field, 'is not a list')
+  if (!isList(list)) return reader.refuse(field, 'is not a list')
   // What walks over a list passes over an entry that was deleted.
   return list.length <= MAX_ROWS ? Array.from(list) : reader.refuse(field, `has ${list.length} entries`)
 }

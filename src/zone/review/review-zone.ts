@@ -1,5 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
-import { type NamesOf, onlyNames } from '../../quantity/one-of.js'
+import { asName, type NamesOf, onlyNames } from '../../quantity/one-of.js'
 import { checkZone } from '../checked-zone.js'
 import type { OfZone } from '../day/terms.js'
 import type { ZoneDay } from '../day/zone-day.js'
@@ -140,6 +140,6 @@ export function reviewDay(input: ReviewDayInput): { readonly day: ZoneDay; reado
 export function dayOfDate(zone: Zone, date: string): LocalDay {
   const day = typeof date === 'string' ? localDayOfDate(zone.place.clock, date) : undefined
   if (day === undefined)
-    throw new InputError('date', `"${String(date).slice(0, 20)}" is not a day`, 'write it as 2026-05-19')
+    throw new InputError('date', `"${asName(date).slice(0, 20)}" is not a day`, 'write it as 2026-05-19')
   return day
 }

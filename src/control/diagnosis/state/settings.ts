@@ -1,7 +1,7 @@
 import { SUBSTRATE_VOLUME, WATER_CONTENT } from '../../../quantity/domains.js'
 import { InputError } from '../../../quantity/errors.js'
 import type { Duration, Flow, Volume, WaterContent } from '../../../quantity/generated/kinds.js'
-import { numberIn } from '../../../quantity/guard.js'
+import { isList, numberIn, optionOr } from '../../../quantity/guard.js'
 import { type NamesOf, onlyNames } from '../../../quantity/one-of.js'
 import { HOUR_OF_DAY, RESPONSE_TIME, VALVE_FLOW, WATCHED_READING_AGE } from '../../domains.js'
 import { readOrRefuse } from '../../readable.js'
@@ -65,8 +65,8 @@ function zoneOf(settings: WatchZoneSettings): RememberedZone {
     min,
     max,
     full,
-    responseTime: numberIn(settings.responseTime ?? 600, RESPONSE_TIME, 'responseTime'),
-    maxAge: numberIn(settings.maxReadingAge ?? 1200, WATCHED_READING_AGE, 'maxReadingAge'),
+    responseTime: numberIn(optionOr(settings.responseTime, 600), RESPONSE_TIME, 'responseTime'),
+    maxAge: numberIn(optionOr(settings.maxReadingAge, 1200), WATCHED_READING_AGE, 'maxReadingAge'),
     memo: newMemo(),
     dark: settings.darkHours === undefined ? null : darkHours(settings.darkHours),
   }
@@ -77,12 +77,7 @@ const MIN = 1e-6
 const MAX = 1e12
 
 function checkedNames(probes: readonly string[]): readonly string[] {
-  if (
-    !Array.isArray(probes) ||
-    probes.length < 1 ||
-    probes.length > 8 ||
-    !probes.every((one) => typeof one === 'string')
-  )
+  if (!isList(probes) || probes.length < 1 || probes.length > 8 || !probes.every((one) => typeof one === 'string'))
     throw new InputError('probes', 'are no list of one to eight names', 'give a name for each')
   if (new Set(probes).size < probes.length) throw new InputError('probes', 'a name stands twice', 'give each its own')
   // The caller's list may grow.

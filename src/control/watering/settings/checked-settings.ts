@@ -1,7 +1,7 @@
 import { BELIEVABLE, DRAIN_FRACTION, MAX_RUN_TIME, SUBSTRATE_VOLUME } from '../../../quantity/domains.js'
 import { InputError } from '../../../quantity/errors.js'
-import { numberIn, requireRows, wholeNumberIn } from '../../../quantity/guard.js'
-import { oneOf, onlyNames } from '../../../quantity/one-of.js'
+import { isList, numberIn, optionOr, requireRows, wholeNumberIn } from '../../../quantity/guard.js'
+import { asName, oneOf, onlyNames } from '../../../quantity/one-of.js'
 import { LOCAL_ADVANCE } from '../../../record/domains.js'
 import { checkedBand } from '../../dead-band.js'
 import {
@@ -92,11 +92,11 @@ function limitsOf(settings: WateringSettings): Limits {
     maxMisses: wholeNumberIn(settings.maxShotsWithoutRise, SHOTS_WITHOUT_RISE, 'maxShotsWithoutRise'),
     hours,
     allowed,
-    ahead: numberIn(settings.ahead ?? 0, LOCAL_ADVANCE, 'ahead'),
+    ahead: numberIn(optionOr(settings.ahead, 0), LOCAL_ADVANCE, 'ahead'),
     closesByItself: settings.valveClosesByItself === true,
     timed: oneOf(settings.inDoubt, ['timed-shots', 'staying-closed'], 'inDoubt') === 'timed-shots',
     probes: checkedProbes(settings.probes),
-    disagreement: numberIn(settings.maxDisagreement ?? 0.08, DISAGREEMENT, 'maxDisagreement'),
+    disagreement: numberIn(optionOr(settings.maxDisagreement, 0.08), DISAGREEMENT, 'maxDisagreement'),
     ...checkedIntervals(settings),
     name: checkedName(settings.zone),
   }
@@ -104,7 +104,7 @@ function limitsOf(settings: WateringSettings): Limits {
 }
 
 function checkedIntervals({ decideEvery, refillEvery, drainFraction }: WateringSettings) {
-  const drain = numberIn(drainFraction ?? 0, DRAIN_FRACTION, 'drainFraction')
+  const drain = numberIn(optionOr(drainFraction, 0), DRAIN_FRACTION, 'drainFraction')
   if (refillEvery === 'never' && drain > 0)
     throw new InputError('drainFraction', 'drains in refills, and there are none', 'leave refillEvery out')
   // For drain they come as soon as one may after the other.
@@ -146,7 +146,7 @@ function checkedVolumes(settings: WateringSettings, hours: readonly Hours[]) {
     throw new InputError('shot', `of ${shot} L is larger than the medium, ${substrate} L`, 'give litres')
   if (usual > perDay)
     throw new InputError('usualPerDay', 'is larger than the most for a day', 'raise the limit knowingly')
-  const backUp = numberIn(settings.backUpPerDay ?? Math.min(perDay, 1.35 * usual), WATER, 'backUpPerDay')
+  const backUp = numberIn(optionOr(settings.backUpPerDay, Math.min(perDay, 1.35 * usual)), WATER, 'backUpPerDay')
   if (backUp > perDay) throw new InputError('backUpPerDay', 'is larger than the most for a day', 'make it smaller')
   if (shot > backUp)
     throw new InputError('backUpPerDay', 'has no room for a single shot', 'make it larger or the shot smaller')
@@ -158,7 +158,7 @@ function checkedVolumes(settings: WateringSettings, hours: readonly Hours[]) {
 
 function checkedProbes(probes: WateringSettings['probes']) {
   if (probes === undefined) return [{ name: '', offset: 0 }]
-  if (!Array.isArray(probes) || probes.length === 0 || probes.length > 8)
+  if (!isList(probes) || probes.length === 0 || probes.length > 8)
     throw new InputError('probes', 'are none or more than eight', 'give one to eight probes with their names')
   requireRows(probes, 'probes')
   const names = new Set<string>()
@@ -168,10 +168,10 @@ function checkedProbes(probes: WateringSettings['probes']) {
     if (typeof name !== 'string' || names.has(name))
       throw new InputError(
         'probes',
-        `"${String(name)}" is no name or stands twice`,
+        `"${asName(name)}" is no name or stands twice`,
         'give each probe a name of its own',
       )
     names.add(name)
-    return { name, offset: numberIn(offset ?? 0, PROBE_OFFSET) }
+    return { name, offset: numberIn(optionOr(offset, 0), PROBE_OFFSET) }
   })
 }

@@ -1,5 +1,5 @@
 import { InputError } from '../../../quantity/errors.js'
-import { numberIn } from '../../../quantity/guard.js'
+import { isList, numberIn } from '../../../quantity/guard.js'
 import { onlyNames } from '../../../quantity/one-of.js'
 import { TIME_OF_DAY } from '../../domains.js'
 import type { AllowedHours } from './settings.js'
@@ -18,7 +18,7 @@ export interface Hours {
 
 /** The allowed hours of settings or of a rehearsal, once they were found to make sense. */
 export function checkedHours(hours: readonly AllowedHours[]): Hours[] {
-  if (!Array.isArray(hours) || hours.length === 0 || hours.length > 24)
+  if (!isList(hours) || hours.length === 0 || hours.length > 24)
     throw new InputError(
       'allowedHours',
       'are missing',
