@@ -20,13 +20,14 @@ import { DRAINS, withFull } from './watch/full-levels.js'
 import { known, lightOf, type WatchedReading, type WatchZoneInput } from './watch/input.js'
 import { useOf, type WaterOfLate } from './watch/leap-by-water.js'
 import { withLeap } from './watch/leap-of-pair.js'
+import { risenTogether } from './watch/risen-together.js'
 import { cameIn, newBalance, withBalance } from './watch/watch-balance.js'
 import { ticked } from './watch/watch-clock.js'
 import { isBelowRain, withValue } from './watch/watch-feed.js'
 import { oftenBeyond, withDrain } from './watch/watch-gauge.js'
 import { evidenceOf, linesOf, NIGHTS, newNight, withEvening } from './watch/watch-night.js'
-import { withPace } from './watch/watch-pace.js'
-import { newPairs, withLevels } from './watch/watch-pairs.js'
+import { isSlow, withPace } from './watch/watch-pace.js'
+import { BIN, newPairs, withLevels } from './watch/watch-pairs.js'
 import { levelOf, meanSince, type ProbeWatch, withClimb, withFall, withReading, withStep } from './watch/watch-probe.js'
 import { newTiming, withTiming } from './watch/watch-timing.js'
 import {
@@ -125,7 +126,7 @@ function withReadings(state: ZoneWatchState, readings: unknown, now: number, zon
     if (after.times === before.times) probes[i] = after
     else probes[i] = withClimbs(withStep(after, beside, zone), quietFrom, state.light, zone)
   }
-  return probes
+  return risenTogether(probes, now, zone)
 }
 
 function paced(probes: readonly ProbeWatch[], { probes: before }: ZoneWatchState, passed: number): ProbeWatch[] {
@@ -197,7 +198,7 @@ function withJudged(state: ZoneWatchState, now: number, zone: RememberedZone): Z
   const { valve, probes } = state
   const given = valve.shot as GivenShot
   const trusted = probes.map((probe) => canJudge(probe, now, zone))
-  const outcome = judged(given, valve, probes, trusted, now, state.light, zone)
+  const outcome = judged(given, valve, probes, trusted, now, state.light, useOf(state.shots, now, zone), zone)
   const quiet: ValveWatch = { ...valve, shot: null, quietFrom: now }
   if (outcome === null) return { ...state, valve: quiet }
   const { shot } = outcome
@@ -296,17 +297,20 @@ function withSteady(state: ZoneWatchState, input: WatchZoneInput, now: number, z
 }
 
 /**
- * Shots of two and a half hours move two places against each other by an eighth of their water, and so by twice as much of a difference to its
- * mirror; where more drains than usual, one of them may be full, and the other takes all of it. Chosen on rehearsals.
+ * Shots of two and a half hours, or of as many steps where calls are further apart than half an hour, move two places against each other by an
+ * eighth of their water, and so by twice as much of a difference to its mirror; where more drains than usual, one of them may be full, and the
+ * other takes all of it. Chosen on rehearsals.
  */
-function movedApart({ shots, valve, usual }: ZoneWatchState, now: number, zone: RememberedZone): number {
+function movedApart({ shots, valve, usual, pairs, probes }: ZoneWatchState, now: number, zone: RememberedZone): number {
   let [watered, drained] = [0, valve.drainedSince]
-  for (let k = shots.length - 1; k >= 0 && now - shots[k]!.time < 9000; k--) {
+  const lasts = 5 * Math.max(BIN, now - (pairs.start ?? now))
+  for (let k = shots.length - 1; k >= 0 && now - shots[k]!.time < lasts; k--) {
     watered += shots[k]!.volume
     drained += (shots[k]!.drained ?? 0) * shots[k]!.volume
   }
   const overflows = drained > (usual.drained + DRAINS) * watered
-  return ((overflows ? 0.5 : 0.125) * watered) / zone.volume
+  // Between readings that are far apart a shot that one of them does not get looks like a change of places.
+  return ((overflows || probes.some((probe) => isSlow(probe, zone)) ? 0.5 : 0.125) * watered) / zone.volume
 }
 
 /** Light below which it is dark: chosen, less than a hundredth of a bright day. Unit: W/m². */

@@ -1,4 +1,5 @@
 import { maxOf } from '../../../quantity/extremes.js'
+import { NOON } from '../watch/leap-by-water.js'
 import { isSlow } from '../watch/watch-pace.js'
 import { fallNow, meanSince, type ProbeWatch } from '../watch/watch-probe.js'
 import type { GivenShot, ValveWatch } from '../watch/watch-valve.js'
@@ -26,6 +27,7 @@ export interface ShotEvidence {
 
 /** Time of which the readings before and after a shot are averaged. Unit: s. */
 const SIDE = 300
+const QUARTER = 0.25
 /** Shots that are kept: three to four days of them in the rehearsals. */
 export const SHOTS = 60
 /** Rise that is expected of a probe that nobody knows yet, as a share of volume over volume: it has not all arrived, some ran past. */
@@ -53,7 +55,17 @@ export interface JudgedShot {
   readonly probes: readonly ProbeWatch[]
 }
 
-/** Judges a shot by what the probes say now. `trusted` says which of them can be. */
+function meanLevel(before: GivenShot['before']): number | null {
+  const levels = before.flatMap((one) => (one === null ? [] : [one.level]))
+  return levels.length === 0 ? null : levels.reduce((sum, one) => sum + one, 0) / levels.length
+}
+
+/** What plants may have drunk meanwhile, where nobody saw lately how much it is. Unit: m³/m³. */
+function mayDrink({ fallTime }: ProbeWatch, now: number, use: number, passed: number): number {
+  return fallTime !== null && now - fallTime < 3600 ? 0 : NOON * use * passed
+}
+
+/** Judges a shot by what the probes say now. `trusted` says which of them can be, `use` what plants drink in the mean. */
 export function judged(
   shot: GivenShot,
   valve: ValveWatch,
@@ -61,6 +73,7 @@ export function judged(
   trusted: readonly boolean[],
   now: number,
   light: number | null,
+  use: number,
   zone: Watched,
 ): JudgedShot | null {
   const volume = (zone.flow * (shot.end - shot.start)) / 3600
@@ -71,13 +84,13 @@ export function judged(
   const rises = probes.map((probe, i) => {
     const before = shot.before[i]
     const after = waited < 240 ? null : meanSince(probe, shot.end + 0.5 * waited)
-    // Between readings that are far apart plants drink most of a shot.
+    // Between readings that are far apart plants drink most of a shot, or all of a small one.
     if (!trusted[i] || !before || after === null || isSlow(probe, zone)) return null
-    if (hasNoRoom(before.level, volume, zone)) return null
-    return (after.level - before.level + falls[i]!.fall * (after.time - before.time)) / expected
+    const passed = after.time - before.time
+    if (mayDrink(probe, now, use, passed) > expected || hasNoRoom(before.level, volume, zone)) return null
+    return (after.level - before.level + falls[i]!.fall * passed) / expected
   })
   const shares = rises.map((rise, i) => (rise === null ? null : rise / usualRise(probes[i]!)))
-  const levels = shot.before.flatMap((one) => (one === null ? [] : [one.level]))
   return {
     shot: {
       time: shot.start,
@@ -86,8 +99,8 @@ export function judged(
       metered: valve.hasMeter ? shot.metered / volume : null,
       drained: null,
       levels: shot.before.map((one) => one?.level ?? null),
-      level: levels.length === 0 ? null : levels.reduce((sum, one) => sum + one, 0) / levels.length,
-      error: maxOf(probes.map((probe, i) => (trusted[i] ? errorOf(probe) : 0))) / expected,
+      level: meanLevel(shot.before),
+      error: maxOf(probes.map((probe, i) => (trusted[i] ? errorOf(probe, use) : 0))) / expected,
       sure: falls.every(({ sure }, i) => sure || !trusted[i]),
     },
     probes: probes.map((probe, i) => learnt(probe, rises[i] ?? null, shares[i] ?? null)),
@@ -96,10 +109,11 @@ export function judged(
 
 /**
  * Error of a difference of two means of five readings or so, as by the minute, or of two readings where the means have no two, and more since they
- * lie far from the shot.
+ * lie far from the shot: then it counts as well that a fall in the sun is known to a quarter at best. Chosen.
  */
-function errorOf({ noise, pace }: ProbeWatch): number {
-  return (pace.watched > 0 && pace.usual * SIDE < 2 ? 2 : 0.63) * noise
+function errorOf({ noise, pace }: ProbeWatch, use: number): number {
+  const isFew = pace.usual > 0 && pace.usual * SIDE < 2
+  return isFew ? Math.hypot(2 * noise, (QUARTER * NOON * use * 2) / pace.usual) : 0.63 * noise
 }
 
 function usualRise(probe: ProbeWatch): number {

@@ -103,10 +103,11 @@ function byFullness(state: ZoneWatchState, now: number, zone: Watched): Suspicio
   const level = maxOf(full.map((probe) => levelOf(probe) as number))
   // 0.0007 m³/m³/h: half of what plants take in the dark in the rehearsals.
   const falls = full.some((probe) => slowFall(probe, fallOfHour(pairs, probes.indexOf(probe))) > 2e-7)
+  const since = shots[shots.length - 2]?.time ?? Infinity
+  const isSeen = full.every(({ fallTime }) => fallTime !== null && fallTime > since)
   const late = valve.lastEnd !== null && now - valve.lastEnd > 21600
-  // Shots into a full medium do not show; that nothing falls between them does.
-  const vain =
-    shots.length >= 2 && shots.slice(-2).every((shot) => shot.level !== null && shot.level >= zone.full - 0.003)
+  // Shots into a full medium do not show; that nothing falls between them does, once that was seen.
+  const vain = isSeen && shots.slice(-2).every((shot) => shot.level !== null && shot.level >= zone.full - 0.003)
   if (!vain && !late) return []
   if (falls) return []
   const because = [evidence('level', level, 'm³/m³', { usual: zone.full, time: now })]

@@ -111,9 +111,19 @@ function moved(
   }
   const { step } = probe
   const stepped = step !== null && now - step.time < DAY
-  if (stepped) found.push(...jumped(step, name, recent.riseOf(i, 3)))
+  if (stepped && !mayRiseTogether(state, step, i, now, zone)) found.push(...jumped(step, name, recent.riseOf(i, 3)))
   found.push(...deaf(state, i, name, recent, stepped, now))
   return found
+}
+
+/** Whether another probe has not sent enough since to show whether it rose as well: water lifts all of them. */
+function mayRiseTogether({ probes }: ZoneWatchState, step: LevelStep, i: number, now: number, zone: Watched): boolean {
+  return (
+    step.after > step.before &&
+    probes.some(
+      ({ times }, j) => j !== i && now - (times.at(-1) ?? -Infinity) <= zone.maxAge && times.at(-5)! < step.time,
+    )
+  )
 }
 
 function jumped(step: LevelStep, name: string, rises: number | null): Suspicion[] {

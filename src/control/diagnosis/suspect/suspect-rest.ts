@@ -69,13 +69,14 @@ const YOUNG_AGAIN = 0.6
  * Readings that carry times of their own: all of them early or late by the same are a clock, by any time a way that is slow. Times chosen on
  * rehearsals.
  */
-function bySender({ probes, standing }: ZoneWatchState, zone: Watched): Suspicion[] {
+function bySender({ probes, standing, clock }: ZoneWatchState, zone: Watched): Suspicion[] {
   const heard = probes.filter(({ count }) => count >= 20)
   if (heard.length === 0) return []
   const age = heard.reduce((sum, probe) => sum + probe.age / heard.length, 0)
   const spread = heard.reduce((sum, probe) => sum + probe.ageSpread / heard.length, 0)
   const because = [evidence('age-of-readings', age, 's', { usual: 0 }), evidence('spread-of-age', spread, 's')]
-  if (age < -300 || (age > 1500 && spread < 0.1 * age))
+  // What was read right after a call waits for the next one.
+  if (age < -300 || (age > 1500 + clock.cadence && spread < 0.1 * age))
     return [suspicion('clock-wrong', 'caution', 0.8, because, 'set-the-clock')]
   const isTold = standing.some(({ code }) => code === 'no-readings')
   if (age > (isTold ? YOUNG_AGAIN : 1) * zone.maxAge)

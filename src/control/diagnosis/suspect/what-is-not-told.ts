@@ -24,7 +24,10 @@ export function notTold(
 ): Pick<Diagnosis, 'cannotTell' | 'ruledOut'> {
   const trusted = state.probes.filter((probe) => canJudge(probe, now, zone)).length
   const seldom = state.probes.every((probe) => isSlow(probe, zone))
-  const unknown: Unknown = { ...unknownOfShots(recent, trusted, seldom, outOfStep), ...unknownOfZone(state) }
+  const unknown: Unknown = {
+    ...unknownOfShots(recent, trusted, seldom, outOfStep),
+    ...unknownOfZone(state, recent, seldom),
+  }
   const suspected = new Set(suspicions.map(({ code }) => code))
   return {
     ruledOut: ruledOut(state, recent, trusted).filter(
@@ -43,8 +46,10 @@ function unknownOfShots(recent: RecentShots, trusted: number, seldom: boolean, o
   return Object.fromEntries(OF_SHOTS.map((code) => [code, reason]))
 }
 
-function unknownOfZone(state: ZoneWatchState): Unknown {
+function unknownOfZone(state: ZoneWatchState, recent: RecentShots, seldom: boolean): Unknown {
   const unknown: Unknown = {}
+  if (seldom) unknown['probes-swapped'] = 'readings-far-apart'
+  if (seldom && recent.day === null) unknown['drain-gauge-wrong'] = 'readings-far-apart'
   if (!state.valve.hasMeter) unknown['flow-meter-wrong'] = 'no-flow-meter'
   if (!state.valve.hasDrain) unknown['drain-gauge-wrong'] = 'no-drain-gauge'
   if (state.feed.count === 0) unknown['feed-tank-wrong'] = 'no-feed-ec'

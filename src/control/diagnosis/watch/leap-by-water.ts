@@ -3,7 +3,7 @@ import type { Watched } from './watched.js'
 /** Between readings so many times farther apart than a probe needs to show a shot, a shot and its drain look like a leap. */
 const FAR = 2
 /** What plants drink at noon, in means of the day: a sine over fourteen hours has 2.7, and a bright day may follow dull ones. Chosen. */
-const NOON = 4
+export const NOON = 4
 /** The least that a fall goes beyond what is drunk and drains: half of the smallest step. Unit: m³/m³. */
 const BEYOND = 0.01
 /** Water of the last half hour before a reading may still be on its way to the probe. Unit: s. */

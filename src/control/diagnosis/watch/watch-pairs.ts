@@ -22,7 +22,8 @@ export interface Swap {
   readonly after: number
 }
 
-const BIN = 1800
+/** Unit: s. */
+export const BIN = 1800
 const BINS = 8
 
 export function newPairs(probes: number): PairWatch {

@@ -96,6 +96,8 @@ export const newProbe: ProbeWatch = {
 
 /** Readings that are kept. */
 export const KEPT = 24
+/** Most of a shot shows in half of the time in which all of it does. */
+const HALF = 0.5
 /** A smaller jump is no step: one shot of the rehearsals, and thirteen times the noise of a probe. Unit: m³/m³. */
 const MIN_STEP = 0.02
 
@@ -172,11 +174,11 @@ function withFlat(probe: ProbeWatch, value: number, time: number): ProbeWatch {
 
 /**
  * Noise from how far each reading lies off the line between its neighbours. Means over thirty readings, and five hundred for the usual; spans
- * chosen on rehearsals. A shot between readings that are far apart bends that line, and is no noise.
+ * chosen on rehearsals. A shot of which most shows between two readings bends that line, and is no noise.
  */
 function withNoise(probe: ProbeWatch, value: number, time: number, quietFrom: number, zone: Watched): ProbeWatch {
   const n = probe.levels.length
-  if (n < 2 || (isFarApart(time - probe.times[n - 1]!, zone) && probe.times[n - 2]! < quietFrom)) return probe
+  if (n < 2 || (time - probe.times[n - 1]! > HALF * zone.responseTime && probe.times[n - 2]! < quietFrom)) return probe
   const off = Math.abs(probe.levels[n - 1]! - (probe.levels[n - 2]! + value) / 2)
   // The mean distance from zero of a normal number is 0.798 of its deviation, and this one holds 1.5 times the variance of the noise.
   const one = off / 0.798 / Math.sqrt(1.5)
