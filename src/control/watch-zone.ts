@@ -1,6 +1,7 @@
 import { requireObject } from '../quantity/guard.js'
 import type { Reducer } from '../quantity/reducer.js'
-import { advanced, shown } from './diagnosis/advance.js'
+import { shown } from './diagnosis/advance/tell.js'
+import { advanced } from './diagnosis/advance.js'
 import type { Diagnosis } from './diagnosis/cause/cause.js'
 import { restoredZoneWatch, salvagedZoneWatch } from './diagnosis/state/restore-zone-watch.js'
 import { checkedWatch, type WatchZoneSettings } from './diagnosis/state/settings.js'

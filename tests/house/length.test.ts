@@ -54,7 +54,7 @@ const LONG: Record<string, Record<string, string>> = {
  */
 const LONG_FILES: Record<string, number> = {
   chart: 4,
-  control: 12,
+  control: 10,
   demand: 7,
   flow: 3,
   irrigation: 2,

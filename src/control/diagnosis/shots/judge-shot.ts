@@ -1,7 +1,9 @@
 import { maxOf } from '../../../quantity/extremes.js'
+import { fallNow } from '../watch/climb-and-fall.js'
 import { NOON } from '../watch/leap-by-water.js'
+import { meanSince } from '../watch/level-of-probe.js'
 import { isSlow } from '../watch/watch-pace.js'
-import { fallNow, meanSince, type ProbeWatch } from '../watch/watch-probe.js'
+import type { ProbeWatch } from '../watch/watch-probe.js'
 import type { GivenShot, ValveWatch } from '../watch/watch-valve.js'
 import type { Watched } from '../watch/watched.js'
 

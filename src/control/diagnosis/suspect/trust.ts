@@ -1,7 +1,8 @@
 import type { Diagnosis } from '../cause/cause.js'
 import type { ZoneWatchState } from '../state/zone-state.js'
 import { canJudge } from '../watch/can-judge.js'
-import { levelOf, type ProbeWatch } from '../watch/watch-probe.js'
+import { levelOf } from '../watch/level-of-probe.js'
+import type { ProbeWatch } from '../watch/watch-probe.js'
 import type { Watched } from '../watch/watched.js'
 
 const DAY = 86400

@@ -1,6 +1,7 @@
 import { maxOf } from '../../../quantity/extremes.js'
 import { spread } from '../../middle.js'
-import { KNOWN_RISES, type ProbeWatch } from './watch-probe.js'
+import { KNOWN_RISES } from './step-of-probe.js'
+import type { ProbeWatch } from './watch-probe.js'
 import type { Watched } from './watched.js'
 
 /** A balance with what it is made of. */

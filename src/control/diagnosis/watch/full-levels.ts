@@ -1,4 +1,6 @@
-import { fallNow, meanSince, type ProbeWatch } from './watch-probe.js'
+import { fallNow } from './climb-and-fall.js'
+import { meanSince } from './level-of-probe.js'
+import type { ProbeWatch } from './watch-probe.js'
 import type { GivenShot, ValveWatch } from './watch-valve.js'
 import type { Watched } from './watched.js'
 

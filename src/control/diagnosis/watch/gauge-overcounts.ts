@@ -1,4 +1,5 @@
-import { KNOWN_RISES, type ProbeWatch } from './watch-probe.js'
+import { KNOWN_RISES } from './step-of-probe.js'
+import type { ProbeWatch } from './watch-probe.js'
 
 /** What usually drains of a shot, and of how many that was learnt. Unit: 1. */
 export interface DrainedShare {

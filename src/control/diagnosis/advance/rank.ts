@@ -1,5 +1,5 @@
-import type { Cause, CauseCode, Suspicion } from './cause/cause.js'
-import type { ZoneWatchState } from './state/zone-state.js'
+import type { Cause, CauseCode, Suspicion } from '../cause/cause.js'
+import type { ZoneWatchState } from '../state/zone-state.js'
 
 const LEVELS = { danger: 0, caution: 1, note: 2 } as const
 

@@ -1,0 +1,23 @@
+import type { OfShots } from '../state/memo.js'
+import { jumpedLately, recentShots } from '../state/recent-shots.js'
+import type { RememberedZone } from '../state/settings.js'
+import type { ZoneWatchState } from '../state/zone-state.js'
+import { suspectDrain } from '../suspect/suspect-drain.js'
+
+/** What the shots say, worked out once for each list of them. */
+export function ofShots(state: ZoneWatchState, zone: RememberedZone): OfShots {
+  const { memo } = zone
+  const jumped = jumpedLately(state)
+  const old = memo.shots.get(state.shots)
+  if (old !== undefined && old.usual === state.usual && jumped.every((one, i) => one === old.jumped[i])) return old
+  const recent = recentShots(state, jumped, zone)
+  const found = {
+    usual: state.usual,
+    jumped,
+    recent,
+    water: new Map(),
+    drain: suspectDrain(recent, state.usual, state.standing),
+  }
+  memo.shots.set(state.shots, found)
+  return found
+}
