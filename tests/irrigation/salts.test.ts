@@ -187,6 +187,15 @@ describe('the salt balance', () => {
     expect(told(0.09, 0.09)[0]).toMatchObject({ code: 'not-steady' })
     expect(told(2.6, 0, 0)[0]).toMatchObject({ code: 'not-steady' })
   })
+  it('was drawn from an EC in mS/m, which is saltier than the sea', () => {
+    const told = (feed: number, drain: number) =>
+      checkSaltBalance({ ...day, drained: litres(1), feedEC: ec(feed), drainEC: ec(drain) }).findings[0]
+    expect(told(180, 200)).toMatchObject({ code: 'ec-doubted', about: 'feedEC', value: 180 })
+    expect(told(2.6, 150)).toMatchObject({ code: 'ec-doubted', about: 'drainEC', value: 150 })
+    expect(explainIrrigationFinding(told(180, 200)!).message).toContain('in mS/m it would be 1.80 dS/m')
+    expect(told(4, 15)?.code).toBe('not-steady')
+    expect(told(50, 50)?.code).not.toBe('ec-doubted')
+  })
   it('was drawn from a feed EC of 0.0, and asked for no drain at all', () => {
     const [dead] = checkSaltBalance({ ...day, drained: litres(1), feedEC: ec(0), drainEC: ec(4) }).findings
     expect(dead).toMatchObject({ code: 'ec-doubted', about: 'feedEC', value: 0, beside: 4 })
@@ -401,7 +410,7 @@ describe('drain records', () => {
     fc.assert(
       fc.property(fc.array(fc.tuple(amounts, salinities), { minLength: 1, maxLength: 20 }), (portions) => {
         const volumes = portions.map(([v]) => v)
-        const conductivities = portions.map(([, c]) => c)
+        const conductivities = portions.map(([, c]) => Math.min(50, Math.max(0.01, c)))
         const mean: DrainEC = meanDrainEC({ volumes, conductivities })
         expect(mean).toBeGreaterThanOrEqual(Math.min(...conductivities) - 1e-9)
         expect(mean).toBeLessThanOrEqual(Math.max(...conductivities) + 1e-9)
@@ -409,6 +418,9 @@ describe('drain records', () => {
     )
     expectInputError(() => meanDrainEC({ volumes: [1], conductivities: [] }), 'volumes')
     expectInputError(() => meanDrainEC({ volumes: [0], conductivities: [3] }), 'volumes')
+    // A sensor that died for one portion had thinned the mean of the day from 4.2 to 2.8 dS/m.
+    expectInputError(() => meanDrainEC({ volumes: [0.2, 0.1], conductivities: [4.2, 0] }), 'conductivities')
+    expect(meanDrainEC({ volumes: [0.2, 0], conductivities: [4.2, 0] })).toBe(4.2)
   })
   it('hold what leaves: 100 m³ of 100 mg/L are 10 kg', () => {
     expect(

@@ -6,7 +6,7 @@ import { numberIn, optionOr, requireList, requireObject } from '../../quantity/g
 import { DRAIN_EC, FEED_EC, STORE_WATER, UPTAKE_EC } from '../domains.js'
 import type { FeedSalts, SaltFlows } from '../terms.js'
 import { type DrainFractionInput, drainFraction } from './drain-fraction.js'
-import { ecDoubt } from './ec-doubt.js'
+import { ecDoubt, PURE, SEA } from './ec-doubt.js'
 import type { SaltFinding } from './salt-finding.js'
 
 /** A day, or any whole number of days, of drain records. Volumes are for the same plants. */
@@ -109,7 +109,8 @@ export interface MeanDrainECInput {
  * @equation `\overline{EC} = \frac{\sum_i V_i \, EC_i}{\sum_i V_i}`
  * @param input - Volumes and ECs, in the same order.
  * @returns Mean EC of the drain. Unit: dS/m.
- * @throws `DomainError` outside the ranges, `InputError` when the lists differ in length or there is no water.
+ * @throws `DomainError` outside the ranges, `InputError` when the lists differ in length, there is no water, or a portion of it has less EC than
+ * rain (a dead sensor's 0.0 would thin the mean) or more than sea water.
  * @source definition: salt balance of the mixture
  * @example
  * meanDrainEC({ volumes: [0.2, 0.1], conductivities: [4.2, 5.1] }) // => 4.5
@@ -129,8 +130,15 @@ export function meanDrainEC(input: MeanDrainECInput): DrainEC {
   let salt = 0
   for (let i = 0; i < volumes.length; i++) {
     const volume = numberIn(volumes[i]!, DRAINED, 'volumes')
+    const ec = numberIn(conductivities[i]!, DRAIN_EC, 'conductivities')
+    if (volume > 0 && (ec < PURE || ec > SEA))
+      throw new InputError(
+        'conductivities',
+        `entry ${i} is ${ec} dS/m, ${ec < PURE ? 'less than rain has: the sensor was dead or dry' : 'more than sea water has: mS/m?'}`,
+        'leave that portion out, or measure it by hand, and give dS/m',
+      )
     water += volume
-    salt += volume * numberIn(conductivities[i]!, DRAIN_EC, 'conductivities')
+    salt += volume * ec
   }
   if (water === 0) throw new InputError('volumes', 'hold no water', 'an EC needs some drain')
   return (salt / water) as DrainEC
