@@ -146,9 +146,5 @@ function afterWetting(interval: number, reference: number, evaporable: number, r
 function heavySoil(texture: SoilTextureClass): readonly [number, number, number] {
   if (texture === 'coarse') return [15, 7, 6]
   if (texture === 'medium' || texture === 'fine') return [28, 13, 9]
-  throw new InputError(
-    'texture',
-    `${typeof texture === 'string' ? texture : typeof texture} is none`,
-    "give 'coarse', 'medium' or 'fine'",
-  )
+  throw new InputError('texture', 'is none of the three', "give 'coarse', 'medium' or 'fine'")
 }

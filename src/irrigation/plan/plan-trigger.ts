@@ -10,7 +10,7 @@ import { DROP } from './planning.js'
 
 /** Refuses a trigger that has no meaning; a word that is none of the three would else water by nothing or by the wrong thing. */
 export function checkTrigger({ trigger, demand, step }: DayPlanRequest): void {
-  requireObject(trigger, 'trigger')
+  requireObject(trigger, 'trigger.by')
   oneOf(trigger.by, ['level', 'light', 'clock'], 'trigger.by')
   if (trigger.by === 'clock')
     for (const time of listOf(trigger.times, 'trigger.times')) numberIn(time, INSTANT, 'times')
