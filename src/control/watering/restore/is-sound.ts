@@ -51,7 +51,7 @@ export function isSound(state: unknown, limits: Limits): state is WateringState 
   )
 }
 
-export function isOf(made: unknown, zone: string): made is Loose<WateringOrigin> {
+function isOf(made: unknown, zone: string): made is Loose<WateringOrigin> {
   return isObject<WateringOrigin>(made) && made.zone === zone
 }
 

@@ -1,7 +1,6 @@
 import { SLOTS } from '../state/given-water.js'
-import type { WateringClock, WateringState } from '../state/state.js'
+import type { WateringClock, WateringOrigin, WateringState } from '../state/state.js'
 import { isObject } from './field.js'
-import { isOf } from './is-sound.js'
 import { clockSound } from './sound-clock.js'
 import { isVolumesOfDay } from './sound-water.js'
 
@@ -10,8 +9,7 @@ import { isVolumesOfDay } from './sound-water.js'
  * nobody knows which is older: the larger volume of each quarter counts.
  */
 export function salvaged(state: unknown, fresh: WateringState): WateringState {
-  // The water of another zone says nothing of this one.
-  if (!isObject<WateringState>(state) || !isOf(state.made, fresh.made.zone)) return fresh
+  if (!isObject<WateringState>(state) || isOfAnother(state.made, fresh.made.zone)) return fresh
   const copies = [state.water, state.spare].filter(isVolumesOfDay).sort((a, b) => b.slot - a.slot)
   const [newest, other] = copies
   if (newest === undefined) return fresh
@@ -32,6 +30,11 @@ export function salvaged(state: unknown, fresh: WateringState): WateringState {
     water,
     spare: water,
   }
+}
+
+/** The water of another zone says nothing of this one; where the name is gone, it may have been given here. */
+function isOfAnother(made: unknown, zone: string): boolean {
+  return isObject<WateringOrigin>(made) && typeof made.zone === 'string' && made.zone !== zone
 }
 
 /** Two copies as one. One that is more than a day behind is not of the same time: it counts as if it were. */
