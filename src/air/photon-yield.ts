@@ -1,5 +1,5 @@
 import type { PhotonYield, Share, Wavelength } from '../quantity/generated/kinds.js'
-import { numberIn, optionOr, requireObject } from '../quantity/guard.js'
+import { numberIn, optionOr, optionsOf, requireOption } from '../quantity/guard.js'
 import { PAR_SHARE, PHOTON_YIELD, WAVELENGTH } from './domains.js'
 
 /** Photons of a joule at a wavelength in nm: 1 / (h c N_A), in µmol/(J nm), from the exact constants of the SI: 1e-9 / (6.62607015e-34 × 299792458 × 6.02214076e23) / 1e-6. */
@@ -38,8 +38,8 @@ export function photonYieldOfWavelength(wavelength: Wavelength): PhotonYield {
  * photonYieldOfGlobalRadiation({}) // => 2.0565
  */
 export function photonYieldOfGlobalRadiation(mix: SunlightMix): PhotonYield {
-  requireObject(mix, 'mix')
-  const { parShare, photonYield } = mix
+  requireOption(mix, 'mix')
+  const { parShare, photonYield } = optionsOf(mix)
   return (numberIn(optionOr(parShare, 0.45), PAR_SHARE, 'parShare') *
     numberIn(optionOr(photonYield, 4.57), PHOTON_YIELD, 'photonYield')) as PhotonYield
 }

@@ -46,7 +46,7 @@ export function drawPanels(chart: PanelChart): string {
       requireList(x, `series[${i}].x`)
       requireList(y, `series[${i}].y`)
     })
-    if (typeof yTitle !== 'string') throw new InputError('yTitle', `a ${typeof yTitle} is no title`, 'give text')
+    if (typeof yTitle !== 'string') throw new InputError('yTitle', 'is no text', 'give text')
   }
   for (const list of ['gaps', 'marks', 'spans', 'xTicks'] as const) requireRows(chart[list] ?? [], list)
   oneOf(optionOr(chart.xScale, 'linear'), ['linear', 'logarithmic'], 'xScale')
@@ -66,7 +66,7 @@ export function stackPanels(chart: PanelChart, above: number): string {
     throw new InputError(
       'xRange',
       `runs from ${from} to ${to}`,
-      'give a finite range with its lower end first, above zero for a logarithmic axis',
+      'give a finite range, the lower end first, above zero for a logarithmic axis',
     )
   const wide = width >= WIDE
   const beside = wide ? roomBeside(panels) : 0

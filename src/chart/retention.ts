@@ -77,6 +77,7 @@ export function chartRetention(chart: RetentionChart): string {
   const narrow = isNarrow(width)
   const wide = container === undefined || narrow ? width : width - BESIDE
   const bottom = chart.bottomSuction ?? 0
+  const shown = (suction: number) => Math.min(Math.max(low, suction), high)
   const inPicture = (top: number) =>
     stackPanels(
       {
@@ -98,8 +99,8 @@ export function chartRetention(chart: RetentionChart): string {
             : [
                 {
                   name: 'in the container',
-                  from: Math.min(Math.max(low, bottom), high),
-                  to: Math.min(Math.max(low, bottom + container.height), high),
+                  from: shown(bottom),
+                  to: shown(bottom + container.height),
                 },
               ],
         width: wide,

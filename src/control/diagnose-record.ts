@@ -80,9 +80,8 @@ function diagnosed(input: DiagnoseRecordInput): RecordDiagnosis {
   requireObject(record, 'record')
   requireList(record.time, 'record.time')
   for (const part of ['probes', 'shots'] as const) requireRows(record[part], `record.${part}`)
-  const zone = watchZone(settings)
   const inputs = inputsOf(record)
-  const { state, outputs } = runReducer({ reducer: zone, inputs })
+  const { state, outputs } = runReducer({ reducer: watchZone(settings), inputs })
   const told: { time: number; cause: Cause }[] = []
   let standing: readonly Cause[] = []
   outputs.forEach(({ causes }, k) => {

@@ -57,7 +57,8 @@ export function watchZone(settings: WatchZoneSettings): ZoneWatch {
     start,
     restore: (stored) => restoredZoneWatch(stored, probes),
     step: (stored, input) => {
-      requireObject(input, 'input')
+      // A message that throws is told as unreadable; none at all is a slip in the program.
+      if (typeof input !== 'object' || input === null) requireObject(input, 'input')
       const state = made.has(stored ?? {}) ? stored : salvagedZoneWatch(stored, probes)
       const step = readable(() => advanced(state, input, zone))
       if (step === undefined) return [state, { ...shown(state, zone), unreadable: true }]

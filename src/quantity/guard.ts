@@ -103,11 +103,7 @@ export function requireMade(made: unknown, method: string, argument: string): vo
 /** Refuses what is no array and no typed array: a text has a length, too, and would pass as a series of its letters. */
 export function requireList(list: unknown, argument: string): void {
   if (!isObject(list) || typeof (list as unknown as ArrayLike<unknown>).length !== 'number')
-    throw new InputError(
-      argument,
-      list === undefined || list === null ? 'is missing' : `a ${typeof list} is no list`,
-      'give an array or a typed array',
-    )
+    throw new InputError(argument, 'is missing or no list', 'give an array or a typed array')
 }
 
 /** Refuses what is no list of objects, and names the first entry that is none. */

@@ -50,7 +50,7 @@ describe('settings that throw when they are read', () => {
         { ...whole, allowedHours: [revoked(allowedHours[0]!)] },
       ],
     ]
-    for (const one of torn) expectInputError(() => controlWatering(one), 'settings')
+    for (const one of torn) expectInputError(() => controlWatering(one), /settings|probes|allowedHours/)
   })
   it.each(Object.keys(whole))('later change nothing: a decision does not ask for %s again', (name) => {
     const reducer = controlWatering(withThrowingLater(whole, name))
