@@ -38,7 +38,7 @@ const FAULTS: readonly (readonly Fault[])[] = [
     {
       what: 'a word that nobody looks at',
       path: 'src/irrigation/plan/plan-trigger.ts',
-      from: "  oneOf(trigger?.by, ['level', 'light', 'clock'], 'trigger.by')\n",
+      from: "  oneOf(trigger.by, ['level', 'light', 'clock'], 'trigger.by')\n",
       to: '',
       file: JAVASCRIPT,
       noticedBy: /planDay/,

@@ -29,7 +29,8 @@ export interface ShotEvidence {
 
 /** Time of which the readings before and after a shot are averaged. Unit: s. */
 const SIDE = 300
-const QUARTER = 0.25
+/** How far a fall in the sun is known wrongly at worst, as a share of it. Chosen. */
+const FALL_ERROR = 0.25
 /** Shots that are kept: three to four days of them in the rehearsals. */
 export const SHOTS = 60
 /** Rise that is expected of a probe that nobody knows yet, as a share of volume over volume: it has not all arrived, some ran past. */
@@ -115,7 +116,7 @@ export function judged(
  */
 function errorOf({ noise, pace }: ProbeWatch, use: number): number {
   const isFew = pace.usual > 0 && pace.usual * SIDE < 2
-  return isFew ? Math.hypot(2 * noise, (QUARTER * NOON * use * 2) / pace.usual) : 0.63 * noise
+  return isFew ? Math.hypot(2 * noise, (FALL_ERROR * NOON * use * 2) / pace.usual) : 0.63 * noise
 }
 
 function usualRise(probe: ProbeWatch): number {

@@ -4,7 +4,7 @@ import { KEPT, MIN_STEP, type ProbeWatch } from './watch-probe.js'
 import type { Watched } from './watched.js'
 
 /** Most of a shot shows in half of the time in which all of it does. */
-const HALF = 0.5
+const MOSTLY_SHOWN = 0.5
 
 export function withReading(
   probe: ProbeWatch,
@@ -83,7 +83,8 @@ function withFlat(probe: ProbeWatch, value: number, time: number): ProbeWatch {
  */
 function withNoise(probe: ProbeWatch, value: number, time: number, quietFrom: number, zone: Watched): ProbeWatch {
   const n = probe.levels.length
-  if (n < 2 || (time - probe.times[n - 1]! > HALF * zone.responseTime && probe.times[n - 2]! < quietFrom)) return probe
+  if (n < 2 || (time - probe.times[n - 1]! > MOSTLY_SHOWN * zone.responseTime && probe.times[n - 2]! < quietFrom))
+    return probe
   const off = Math.abs(probe.levels[n - 1]! - (probe.levels[n - 2]! + value) / 2)
   // The mean distance from zero of a normal number is 0.798 of its deviation, and this one holds 1.5 times the variance of the noise.
   const one = off / 0.798 / Math.sqrt(1.5)
