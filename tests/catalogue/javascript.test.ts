@@ -60,8 +60,8 @@ async function faultsOf(entry: CatalogueEntry): Promise<string[]> {
 /** Whether an example gives a list of numbers there. */
 const isSeries = (now: unknown) => ArrayBuffer.isView(now) || (Array.isArray(now) && typeof now[0] === 'number')
 
-/** A question about any value, and a check that says no instead of throwing. */
-const ANSWERS = ['hasConductivity', 'checkWatering']
+/** A question about any value, a mixture in which every share has a default, and a check that says no instead of throwing. */
+const ANSWERS = ['hasConductivity', 'photonYieldOfGlobalRadiation', 'checkWatering']
 
 describe('from JavaScript every function refuses with a typed error', () => {
   it.each(catalogue.map((entry) => [`${entry.topic}: ${entry.name}`, entry] as const))('%s', async (_, entry) => {
