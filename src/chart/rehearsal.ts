@@ -6,7 +6,7 @@ import type { RehearsalOutcome } from '../rehearsal/outcome/rehearsal-outcome.js
 import { rates, thinned } from './course.js'
 import type { Panel, PanelMark, PanelSpan } from './panel-chart.js'
 import { drawPanels } from './panels.js'
-import { heightFor, isNarrow, WIDTH } from './size.js'
+import { checkedWidth, heightFor, isNarrow } from './size.js'
 import type { LocalClock, PictureWidth } from './terms.js'
 import { timeTicks } from './time-axis.js'
 
@@ -51,8 +51,7 @@ export function chartRehearsal(chart: RehearsalChart): string {
   const { outcome, lower, upper, stressBelow } = chart
   requireObject(outcome, 'outcome')
   const { course } = outcome
-  const { width = WIDTH } = chart
-  const height = heightFor(width, 620)
+  const width = checkedWidth(chart.width)
   if (course === undefined || course.time.length < 2)
     throw new InputError('outcome', 'has no course', 'rehearse without `keepCourse: false`')
   notAbove('lower', lower ?? 0, 'upper', upper ?? 1)
@@ -95,7 +94,7 @@ export function chartRehearsal(chart: RehearsalChart): string {
     marks: marksOf(outcome, from, isNarrow(width) ? NAMED_NARROW : NAMED),
     panels,
     width,
-    height,
+    height: heightFor(width, 620),
   })
 }
 

@@ -5,12 +5,11 @@ import type { RetentionModel } from '../medium/curves/retention-model.js'
 import type { RetentionPoint } from '../medium/fit/retention-points.js'
 import { InputError } from '../quantity/errors.js'
 import type { Porosity, SuctionHead } from '../quantity/generated/kinds.js'
-import { numberIn, optionOr, requireList, requireObject, requireRows } from '../quantity/guard.js'
-import { PICTURE_WIDTH } from './domains.js'
+import { requireList, requireObject, requireRows } from '../quantity/guard.js'
 import { framed } from './frame.js'
 import type { PanelSeries } from './panel-chart.js'
 import { stackPanels } from './panels.js'
-import { isNarrow, WIDTH } from './size.js'
+import { checkedWidth, isNarrow } from './size.js'
 import { element } from './svg.js'
 import type { LegendName, PictureTitle, PictureWidth } from './terms.js'
 
@@ -72,7 +71,7 @@ export function chartRetention(chart: RetentionChart): string {
     ...chart.curves.map((curve) => curveInWords(curve)),
     ...(container === undefined ? [] : [containerInWords(chart, first.medium, container)]),
   ].join(' ')
-  const width = numberIn(optionOr(chart.width, WIDTH), PICTURE_WIDTH, 'width')
+  const width = checkedWidth(chart.width)
   // In a narrow picture the container stands below the curves.
   const narrow = isNarrow(width)
   const wide = container === undefined || narrow ? width : width - BESIDE

@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core'
 import { chartReview, chartSeason, drawPanels } from 'porewater/chart'
 import { describe, expect, it } from 'vitest'
 import { CHROMIUM, inChromium } from '../support/chromium.js'
+import { expectDomainError } from '../support/refusals.js'
 import { GALLERY, reviewed, season } from './gallery.js'
 import { badNumbers, every, parseXml } from './well-formed.js'
 
@@ -159,5 +160,13 @@ describe('a review and a season', () => {
     expect(description(svg)).toContain('given not known')
     expect(svg).not.toContain('EC, dS/m')
     expect(() => chartSeason({ title: 'a', days: [], hoursFromUtc: 0 })).toThrow(/at least one/)
+  })
+})
+
+describe('a width that is no number', () => {
+  // In a rehearsal it was worked with before panels looked at it: an error of the language, and no refusal.
+  it.each(Object.entries(GALLERY))('is refused by name by the picture "%s"', (_, draw) => {
+    for (const width of [null, '600', 600n, Symbol('600'), Number.NaN])
+      expectDomainError(() => draw(width as never), { argument: 'width' })
   })
 })
