@@ -1,4 +1,14 @@
-import { controlWatering, type DrainFraction, days, InputError, litres, percent } from 'porewater'
+import {
+  controlWatering,
+  type DrainFraction,
+  days,
+  InputError,
+  litres,
+  percent,
+  rehearsalScenario,
+  rehearse,
+  rehearsedWatering,
+} from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { type Containers, season } from './containers.js'
 import { settings } from './zone.js'
@@ -17,6 +27,24 @@ describe('a probe in a container that gets less and drinks more than the others'
     expect(driest[0]).toBeGreaterThan(0.4)
     const disputed = told.filter(({ findings }) => findings.some(({ code }) => code === 'probes-disagree'))
     expect(disputed.length).toBeLessThan(0.1 * told.length)
+  })
+})
+
+describe('two probes whose containers both have room yet when the others drain', () => {
+  it('are known to differ by what they say then, and do not bring a full zone water by time in the evening', () => {
+    const { zone, limits, ...settled } = rehearsalScenario('pine-bark')
+    const { reducer, ...others } = rehearsedWatering({ zone, limits, ...settled })
+    let disputes = 0
+    const step: typeof reducer.step = (state, message) => {
+      const stepped = reducer.step(state, message)
+      if (stepped[1].findings.some(({ code }) => code === 'probes-disagree')) disputes++
+      return stepped
+    }
+    const controller = { ...others, reducer: { ...reducer, step } }
+    const { fullTime } = rehearse({ zone, limits, controller, days: 2, seed: 8052, faults: [] })
+    // They were in dispute from 18 o'clock, and the zone was above its full level for an hour and a half.
+    expect(disputes).toBe(0)
+    expect(fullTime).toBeLessThan(1800)
   })
 })
 

@@ -16,10 +16,13 @@ export function apartAtFull(
   bias: readonly number[],
 ): readonly number[] {
   const mean = meanAtFull(atFull)
+  // Where none of them was full itself they part to both sides of what they say together.
+  const max = mean === null ? MAX_APART / 2 : MAX_APART
+  const like = mean ?? togetherAtFull(views, bias)
   return views.map(({ seen }, i) => {
     // A container that was never full itself is taken for one like the others.
-    const full = atFull[i] ?? mean
-    return seen === null || full === null ? 0 : Math.max(-MAX_APART, Math.min(MAX_APART, seen - full - bias[i]!))
+    const full = atFull[i] ?? like
+    return seen === null || full === null ? 0 : Math.max(-max, Math.min(max, seen - full - bias[i]!))
   })
 }
 
