@@ -21,7 +21,7 @@ export type Step = readonly [WateringState, WateringDecision]
 export function decide(limits: Limits, stored: unknown, sent: WateringInput): Step {
   const isLost = !isSound(stored, limits)
   const input: Partial<WateringInput> = typeof sent === 'object' && sent !== null ? sent : {}
-  const seen = look(limits, isLost ? salvaged(stored, startState(limits)) : stored, input)
+  const seen = look(limits, isLost ? salvaged(stored, startState(limits), limits) : stored, input)
   if (isLost) return answer(limits, closeValve(limits, seen.state), 'state-lost', seen)
   const { state, zone, ended, views } = seen
   // What a valve reports in the very moment in which it closes says nothing yet.

@@ -1,4 +1,4 @@
-import { controlWatering, type WateringDecision, type WateringSettings } from 'porewater'
+import { controlWatering, type WateringDecision, type WateringSettings, type WateringState } from 'porewater'
 import { MIDNIGHT, settings } from './zone.js'
 
 /** An invented zone of `settings`, in which each container drips and drinks a little differently. */
@@ -18,6 +18,10 @@ export interface Containers {
   /** What the gauge shows of all that drained, and the meter of all that came. Unit: L. */
   readonly counts?: (drained: number, day: number) => number | undefined
   readonly meters?: (came: number) => number
+  /** What the clock of the controller says. Unit: s. */
+  readonly clock?: (now: number, day: number) => unknown
+  /** What a program has kept of a state when it asks for the next decision. */
+  readonly kept?: (state: WateringState, time: number, start: WateringState) => unknown
   /** Time from one decision to the next. Unit: s. */
   readonly poll?: number
 }
@@ -28,7 +32,8 @@ export interface Containers {
  */
 export function season(zone: Containers) {
   const { days, drips, drinks, probed, capacity = 0.62, use = 1.6, past = 0.05, changed = {}, poll = 120 } = zone
-  const { counts = (all: number) => all, meters = (all: number) => all } = zone
+  const { counts = (all: number) => all, meters = (all: number) => all, clock = (now: number) => now } = zone
+  const { kept = (state: WateringState) => state } = zone
   const names = probed.map((at) => `probe ${at}`)
   const rules = { ...settings, probes: names.map((name) => ({ name })), ...changed }
   const reducer = controlWatering(rules)
@@ -45,8 +50,9 @@ export function season(zone: Containers) {
       time: now,
     }))
     const counted = counts(drained, (now - MIDNIGHT) / 86400)
-    const input = { now, readings, locked: false, metered: meters(metered) as never, drained: counted as never }
-    const [next, decision] = reducer.step(state, input)
+    const moment = clock(now, (now - MIDNIGHT) / 86400) as number
+    const input = { now: moment, readings, locked: false, metered: meters(metered) as never, drained: counted as never }
+    const [next, decision] = reducer.step(kept(state, now - MIDNIGHT, reducer.start) as WateringState, input)
     state = next
     told.push(decision)
     until = decision.open ? now + decision.closeAfter : now

@@ -11,7 +11,7 @@ import {
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { type Containers, season } from './containers.js'
-import { settings } from './zone.js'
+import { MIDNIGHT, settings } from './zone.js'
 
 const EVEN = Array.from({ length: 8 }, () => 1)
 /** The first container gets less and drinks more than the others. */
@@ -93,6 +93,42 @@ describe('a share that should drain', () => {
     })
     expect(told.at(-1)!.findings.map(({ code }) => code)).toContain('flow-too-large')
     expect(driest[0]).toBeGreaterThan(0.4)
+  })
+  it.each<[string, NonNullable<Containers['clock']>]>([
+    ['stands still', (now, day) => (day < 3.5 ? now : MIDNIGHT + 3.5 * 86400)],
+    ['counts milliseconds', (now, day) => (day < 3.5 ? now : 1000 * now)],
+    ['flaps by a day', (now, day) => (day < 3.5 ? now : now + 86400 * (Math.floor(now / 120) % 2))],
+  ])('drains by the count of decisions while the clock %s', (_, clock) => {
+    const { driest, byDay, told } = season({
+      ...parted,
+      days: 12,
+      probed: [1, 3],
+      clock,
+      changed: { drainFraction: percent(20) },
+    })
+    const last = byDay.slice(4)
+    const share = last.reduce((sum, day) => sum + day.drained, 0) / last.reduce((sum, day) => sum + day.given, 0)
+    expect(told.at(-1)!.findings.map(({ code }) => code)).toContain('clock-doubtful')
+    // Nothing was filled, and the container without a probe fell to 0.32.
+    expect(driest[0]).toBeGreaterThan(0.4)
+    expect(share).toBeGreaterThan(0.15)
+    for (const { given } of byDay) expect(given).toBeLessThanOrEqual(settings.maxPerDay * (1 + 1e-9))
+    for (const { givenInDay } of told) expect(givenInDay).toBeLessThanOrEqual(settings.maxPerDay * (1 + 1e-9))
+  })
+  it.each<[string, NonNullable<Containers['kept']>]>([
+    ['each night', (state, time, start) => (time % 86400 === 10800 ? start : state)],
+    ['in part, twice a day', (state, time) => (time % 43200 === 10800 ? { ...state, zone: null } : state)],
+  ])('drains though the state is lost %s', (_, kept) => {
+    const { driest, byDay } = season({
+      ...parted,
+      days: 12,
+      probed: [1, 3],
+      kept,
+      changed: { drainFraction: percent(20) },
+    })
+    // Each loss put the next refill off, and there was none: it fell to 0.20.
+    expect(driest[0]).toBeGreaterThan(0.4)
+    for (const { given } of byDay) expect(given).toBeLessThanOrEqual(settings.maxPerDay * (1 + 1e-9))
   })
   it('keeps the limit of a day, where that leaves no room for it', () => {
     const { byDay, told } = season({

@@ -2,7 +2,7 @@ import { clockMode } from '../clock/clock.js'
 import type { ZoneLevel } from '../probes/zone-level.js'
 import type { Limits } from '../settings/checked-settings.js'
 import { givenInDay } from '../state/given-water.js'
-import type { WateringState } from '../state/state.js'
+import type { WateringFill, WateringState } from '../state/state.js'
 import { canEnd } from './can-end.js'
 import { isProven } from './doubt-gauge.js'
 import { isHour } from './is-hour.js'
@@ -25,7 +25,9 @@ const SOON = [0.3, 0.65] as const
 const TO_DRAIN = [0.2, 0.6] as const
 /** No two refills in less than this: one a day, and the next may come somewhat earlier in the day; much earlier where one takes hours. Unit: s. */
 export const SOONEST = 72000
-const SOONEST_TO_DRAIN = 50400
+export const SOONEST_TO_DRAIN = 50400
+/** The first of those comes sooner: a program that loses its state each night would else fill nothing. Own judgement, no source. Unit: s. */
+export const FIRST_TO_DRAIN = 21600
 /**
  * Use that water given does not account for, as a share of the usual use of a day, of which probes are suspected: more than one and a half
  * standard deviations where days differ by 15 %. Own judgement, no source.
@@ -61,9 +63,8 @@ function refillFor(state: WateringState, level: ZoneLevel, limits: Limits): 'dou
   if (level.level === null && !limits.timed) return null
   const uncounted = isUncounted(state, limits)
   if (counters.drained === null && !uncounted) return null
-  if (limits.refillEvery === null || clockMode(clock) !== 'runs') return null
-  const soonest = limits.drain > 0 ? SOONEST_TO_DRAIN : SOONEST
-  if (clock.elapsed - Math.max(fill.tried, fill.full ?? 0) < soonest) return null
+  if (limits.refillEvery === null || clockMode(clock) === 'settles') return null
+  if (clock.elapsed - Math.max(fill.tried, fill.full ?? 0) < soonest(fill, limits)) return null
   if (!canEnd(state, limits)) return null
   if (givenInDay(water) + 3 * limits.shot > limits.perDay) return null
   const isLong = fill.tried === 0 || sinceTried(state, limits) >= limits.refillEvery
@@ -81,6 +82,12 @@ function refillFor(state: WateringState, level: ZoneLevel, limits: Limits): 'dou
   const lacks = missing(fill, level, limits) / limits.usual
   if (lacks > MISSING) return isHour(state, lacks > MUCH ? SOON : EARLY, limits) ? 'balance' : null
   return isLong && isHour(state, limits.drain > 0 ? TO_DRAIN : AS_USUAL, limits) ? 'time' : null
+}
+
+/** Time from one refill to the next, or from the beginning to the first. Unit: s. */
+function soonest({ tried, full }: WateringFill, { drain }: Limits): number {
+  if (drain === 0) return SOONEST
+  return tried === 0 && full === null ? FIRST_TO_DRAIN : SOONEST_TO_DRAIN
 }
 
 /** Time since the last refill, longer where plants drank more than usual in it: containers part by that. Unit: s. */

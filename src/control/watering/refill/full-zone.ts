@@ -67,7 +67,7 @@ export function isPartlyFull(state: WateringState, limits: Limits): boolean {
 
 /** The share that drained, while the clock tells the time that it took. */
 function toldShare(state: WateringState, limits: Limits): number | null {
-  return clockMode(state.clock) === 'runs' ? drainedShare(state, limits) : null
+  return clockMode(state.clock) === 'settles' ? null : drainedShare(state, limits)
 }
 
 /** Share of a shot that runs past the medium, as it is known and as it was lately. */

@@ -1,3 +1,5 @@
+import { FIRST_TO_DRAIN, SOONEST_TO_DRAIN } from '../refill/begin-refill.js'
+import type { Limits } from '../settings/checked-settings.js'
 import { SLOTS } from '../state/given-water.js'
 import type { WateringClock, WateringOrigin, WateringState } from '../state/state.js'
 import { isObject } from './field.js'
@@ -8,7 +10,7 @@ import { isVolumesOfDay } from './sound-water.js'
  * A fresh state that still knows the water of the last 24 hours, where one of its two copies in a damaged state is whole. Of two that differ
  * nobody knows which is older: the larger volume of each quarter counts.
  */
-export function salvaged(state: unknown, fresh: WateringState): WateringState {
+export function salvaged(state: unknown, fresh: WateringState, { drain }: Limits): WateringState {
   if (!isObject<WateringState>(state) || isOfAnother(state.made, fresh.made.zone)) return fresh
   const copies = [state.water, state.spare].filter(isVolumesOfDay).sort((a, b) => b.slot - a.slot)
   const [newest, other] = copies
@@ -25,7 +27,7 @@ export function salvaged(state: unknown, fresh: WateringState): WateringState {
     clock: { ...fresh.clock, elapsed: day, agreed: day, ...paceOf(state.clock) },
     valve: { ...fresh.valve, closed: day },
     zone: { ...fresh.zone, lastWet: day },
-    fill: { ...fresh.fill, tried: day },
+    fill: { ...fresh.fill, tried: drain > 0 ? day - SOONEST_TO_DRAIN + FIRST_TO_DRAIN : day },
     probes: fresh.probes.map((probe) => ({ ...probe, quiet: day })),
     water,
     spare: water,
