@@ -140,7 +140,7 @@ function checkRecord(record: WatchedRecord): void {
       throw new InputError(
         'time',
         `entry ${i} is no moment in seconds after the one before`,
-        'sort rows; milliseconds are none',
+        'sort rows; give seconds, not milliseconds',
       )
   shots.forEach(({ start, end }, i) => {
     const before = shots[i - 1]

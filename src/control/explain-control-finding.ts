@@ -39,9 +39,9 @@ export type ControlFinding = OneCodeEach<
  *   evidence: [{ code: 'metered-share', value: 0, unit: '1', usual: 1 }],
  * }
  * explainControlFinding(cause).message // => 'The flow meter does not count what flows (metered share 0 %, usually 100 %). Fill a measured bucket through the meter and see it counted.'
- * explainControlFinding({ code: 'resting' }).message // => 'the last shot ended too short a time ago'
+ * explainControlFinding({ code: 'resting' }).message // => 'the last shot ended too recently'
  * const refusal = { code: 'too-soon' as const, level: 'caution' as const, value: 840, limit: 900, unit: 's' }
- * explainControlFinding(refusal).message // => 'the last shot ended too short a time ago (14 min, limit 15 min)'
+ * explainControlFinding(refusal).message // => 'the last shot ended too recently (14 min, limit 15 min)'
  */
 export function explainControlFinding(finding: ControlFinding): Finding {
   const found = explained<ControlFinding>(finding, {

@@ -27,7 +27,7 @@ export const RECORD_REASON_WORDS: ReasonWords<RecordReason> = {
   'few-settled-shots': ['fewer than three shots drained back and were left alone long enough'],
   'shot-in-night': ['a shot fell into the night'],
   short: ['readings or drain leave less than three quarters of the night'],
-  'clock-ahead': ['the newest good reading carries a time that is still to come: check the clock'],
+  'clock-ahead': ['the newest good reading has a time in the future: check the clock'],
   'none-passed': ['no reading has passed'],
   'no-reading': ['no reading has come yet'],
   shot: ['water is being given'],

@@ -9,7 +9,7 @@ export const REASON_WORDS: { readonly [Code in WateringReason]: string } = {
   'override-water': 'somebody ordered water: a shot runs inside every limit',
   'wet-enough': 'the zone is wet enough',
   'shot-given': 'the shot has been given',
-  resting: 'the last shot ended too short a time ago',
+  resting: 'the last shot ended too recently',
   'waiting-for-probe': 'no reading has come yet that can show the last shot',
   'day-used-up': 'the water of 24 hours is used up',
   'pace-limit': 'water would come faster than the limit of a day allows over the allowed hours',
@@ -22,7 +22,7 @@ export const REASON_WORDS: { readonly [Code in WateringReason]: string } = {
   'message-unreadable': 'the message cannot be read: a part of it throws; give plain objects, as JSON makes them',
   locked: 'the zone is locked, or nobody said that it is not: people may be working on it',
   'override-closed': 'somebody ordered the valve closed',
-  'clock-unreadable': 'the clock gives no moment in seconds; milliseconds are none',
+  'clock-unreadable': 'the clock gives no time in seconds; milliseconds are refused',
   'clock-leapt': 'the clock went back or leapt ahead',
   'clock-stands-still': 'the clock stands still',
   'clock-settling': 'the clock has not run long enough to be trusted',
@@ -36,7 +36,7 @@ export const REASON_WORDS: { readonly [Code in WateringReason]: string } = {
 export const DOUBT_WORDS: { readonly [Code in WateringDoubt]: string } = {
   'reading-missing': 'no reading has come: look at probe, cable and gateway',
   'reading-old': 'the newest reading is too old: look at the way from the probe',
-  'reading-from-the-future': 'a reading carries a time that is still to come: check the clocks',
+  'reading-from-the-future': 'a reading has a time in the future: check the clocks',
   'reading-unbelievable': 'the reading is no number or lies outside what the medium can hold: look at the probe',
   'reading-frozen': 'the reading has not changed for too long: restart the probe',
   'reading-fell-too-fast': 'the reading fell faster than plants drink: see whether the probe still sits in the medium',
@@ -45,7 +45,7 @@ export const DOUBT_WORDS: { readonly [Code in WateringDoubt]: string } = {
   'reads-too-high':
     'when the zone was full last, the probe said more than when it was full first: it drifts, or answers to salt; wash, check or replace it',
   'probes-disagree': 'the probes differ too much: weigh a container or use a hand meter to find the one that lies',
-  'use-too-small': 'the reading stands while plants must have drunk: check the probe against a scale',
+  'use-too-small': 'the reading does not fall while plants must have drunk: check the probe against a scale',
   'use-too-large':
     'far more water went than plants can drink: look for a leak, a full container and a probe that drifts',
   'shots-fall-behind':
@@ -62,7 +62,7 @@ export const DOUBT_WORDS: { readonly [Code in WateringDoubt]: string } = {
   'no-drain':
     'probes say that the zone is full, and no drain is counted: look at the gauge and its outlet, then acknowledge; nothing is filled to drain until it counts',
   'drain-too-large':
-    'more drain is counted than came: a wrong unit, rain, or water that nobody told; the gauge is not read until somebody acknowledges',
+    'more drain is counted than came: a wrong unit, rain, or water that nobody reported; the gauge is not read until somebody acknowledges',
   'valve-does-not-close': 'the valve says that it is open though it should be closed: shut the main valve',
   'by-hand-refused':
     'water given by hand was not counted: give litres from zero up to the limit of a day, those since the last decision',
