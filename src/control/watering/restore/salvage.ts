@@ -1,3 +1,4 @@
+import { clockMode } from '../clock/clock.js'
 import { FIRST_TO_DRAIN, SOONEST_TO_DRAIN } from '../refill/begin-refill.js'
 import type { Limits } from '../settings/checked-settings.js'
 import { SLOTS } from '../state/given-water.js'
@@ -24,7 +25,7 @@ export function salvaged(state: unknown, fresh: WateringState, { drain }: Limits
   const day = 900 * slot
   return {
     ...fresh,
-    clock: { ...fresh.clock, elapsed: day, agreed: day, ...paceOf(state.clock) },
+    clock: { ...fresh.clock, elapsed: day, agreed: day, ...knownOf(state.clock, day) },
     valve: { ...fresh.valve, closed: day },
     zone: { ...fresh.zone, lastWet: day },
     fill: { ...fresh.fill, tried: drain > 0 ? day - SOONEST_TO_DRAIN + FIRST_TO_DRAIN : day },
@@ -50,8 +51,14 @@ function fuller(newest: WateringState['water'], other: WateringState['water']): 
   return { ...newest, litres }
 }
 
-/** The pace of decisions, where that part is whole: a clock that gives nonsense just now must not teach another. */
-function paceOf(clock: unknown): Partial<WateringClock> {
+/**
+ * What is known of the clock, where that part is whole: the pace of decisions, since a clock that gives nonsense just now must not teach another; and the
+ * time by count, where the clock failed already, since what it says would be believed anew.
+ */
+function knownOf(clock: unknown, day: number): Partial<WateringClock> {
   if (!isObject<WateringClock>(clock) || !clockSound(clock)) return {}
-  return { pace: clock.pace as number, paces: clock.paces as number }
+  const { raw, base, elapsed, pace, paces, bad } = clock as WateringClock
+  const known = { pace, paces }
+  const isFailing = base !== null && clockMode(clock as WateringClock) === 'counts'
+  return isFailing ? { ...known, raw, base: base + elapsed - day, bad } : known
 }
