@@ -1,6 +1,6 @@
 import { SITE_ELEVATION } from '../quantity/domains.js'
 import type { HourlyNetRadiation, HourlyRadiation, HourlySoilHeat, Temperature } from '../quantity/generated/kinds.js'
-import { numberIn, optionOr, optionsOf } from '../quantity/guard.js'
+import { booleanOf, numberIn, optionOr, optionsOf } from '../quantity/guard.js'
 import {
   ACTUAL_VAPOUR,
   AIR_TEMPERATURE,
@@ -104,5 +104,6 @@ export function netLongwaveRadiationHourFao56(input: NetLongwaveHourInput): Hour
  */
 export function soilHeatHourFao56(input: SoilHeatHourInput): HourlySoilHeat {
   const { netRadiation, daylight } = optionsOf(input)
-  return ((daylight ? 0.1 : 0.5) * numberIn(netRadiation, HOURLY_NET_RADIATION, 'netRadiation')) as HourlySoilHeat
+  return ((booleanOf(daylight, 'daylight') ? 0.1 : 0.5) *
+    numberIn(netRadiation, HOURLY_NET_RADIATION, 'netRadiation')) as HourlySoilHeat
 }

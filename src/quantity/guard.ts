@@ -58,6 +58,22 @@ export function optionOr<T, U>(option: T | undefined, instead: U): T | U {
   return option === undefined ? instead : option
 }
 
+/** True or false, and nothing that the language would take for one of them: the text 'false' counts as true in it, and null as false. */
+export function booleanOf(value: boolean, argument: string): boolean {
+  if (typeof value === 'boolean') return value
+  throw new InputError(
+    argument,
+    `${given(value)} is neither true nor false`,
+    'give true or false, without quotation marks',
+  )
+}
+
+function given(value: unknown): string {
+  if (typeof value === 'string') return `'${value}'`
+  if (typeof value === 'object' && value !== null) return 'an object'
+  return typeof value === 'symbol' || typeof value === 'function' ? `a ${typeof value}` : String(value)
+}
+
 /** Whether it is an object that can be read. To ask what is in null, or in a proxy that was revoked, throws. */
 export function isObject(input: unknown): input is object {
   try {

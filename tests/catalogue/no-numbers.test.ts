@@ -18,6 +18,13 @@ const NONE: readonly (readonly [string, unknown])[] = [
   ['a proxy that throws', throwing()],
 ]
 
+/** More of what the language takes for true or false, and is neither. */
+const NEITHER: readonly (readonly [string, unknown])[] = [
+  ["'false'", 'false'],
+  ['0', 0],
+  ['1', 1],
+]
+
 /** Sentences for what the library found, states that it kept, and pictures of what it gave; the guards of those have tests of their own. */
 const OF_THE_LIBRARY = /^explain|^restore|^chart|^drawPanels$/
 /** `sizeShot` takes null for left out, and reads at once: a look more cost a third of its speed. Examples that take seconds: each function that they call is looked at by itself. */
@@ -79,17 +86,25 @@ function isNumberPart({ field, path }: Part, args: readonly unknown[]): boolean 
   return typeof now === 'number' || (now === undefined && field?.shape === 'number')
 }
 
+/** True or false that is only repeated, or of which the documentation says that only true is true; a check that answers by refusals of its own. */
+const ONLY_TRUE = /^checkWatering |^planRecovery .*clockChecked$|valveClosesByItself$|^alarmConditions .*full\.known$/
+
+function isBooleanPart({ field, path }: Part, args: readonly unknown[]): boolean {
+  return typeof partAt(args, path) === 'boolean' || field?.type === 'boolean'
+}
+
 async function faultsOf(entry: CatalogueEntry): Promise<string[]> {
   const args = await callOf(entry)
   if (args === undefined) return []
   return partsOfCall(entry, args).flatMap((part) => {
     const isNumber = isNumberPart(part, args) && !REPEATED.test(`${entry.name} ${part.shown}`)
+    const isBoolean = isBooleanPart(part, args) && !ONLY_TRUE.test(`${entry.name} ${part.shown}`)
     const isGap = part.path.at(-1) === '0' || /null/.test(part.field?.type ?? '')
-    return NONE.flatMap(([what, value]) => {
+    return [...NONE, ...(isBoolean ? NEITHER : [])].flatMap(([what, value]) => {
       const end = endOf(entry, withPart(args, part.path, value) as unknown[])
       if (end === 'refused') return []
       // JSON makes null of a reading that is missing, and text of a document may carry its unit.
-      const isAnswer = end === 'answers' && (!isNumber || (isGap && value === null))
+      const isAnswer = end === 'answers' && (!isNumber || (isGap && value === null)) && (!isBoolean || value === true)
       return isAnswer ? [] : [`${part.shown} = ${what}: ${end}`]
     })
   })
@@ -97,7 +112,7 @@ async function faultsOf(entry: CatalogueEntry): Promise<string[]> {
 
 const callOf = rememberedCalls()
 
-describe('null, text, true, a bigint, a symbol or a proxy that was revoked is no number and no object', () => {
+describe('null, text, true, a bigint, a symbol or a proxy that was revoked is no number, no object, and but for true neither true nor false', () => {
   it.each(looked.map((entry) => [`${entry.topic}: ${entry.name}`, entry] as const))(
     'which is refused with a typed error by %s',
     async (_, entry) => expect(await faultsOf(entry)).toEqual([]),

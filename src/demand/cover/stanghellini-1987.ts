@@ -13,7 +13,7 @@ import type {
   Temperature,
   VapourPressureDeficit,
 } from '../../quantity/generated/kinds.js'
-import { numberIn, optionOr, optionsOf } from '../../quantity/guard.js'
+import { booleanOf, numberIn, optionOr, optionsOf } from '../../quantity/guard.js'
 import {
   AIR_AMONG_PLANTS,
   CARBON_DIOXIDE,
@@ -134,7 +134,7 @@ export function leafResistanceStanghellini1987(input: LeafResistanceInput): numb
   const warmth = numberIn(input.leafTemperature, AIR_AMONG_PLANTS, 'leafTemperature')
   const dry = numberIn(input.deficit, CROP_DEFICIT, 'deficit') ** 2
   const carbon = Math.max(0, numberIn(optionOr(input.carbonDioxide, 200), CARBON_DIOXIDE, 'carbonDioxide') - 200) ** 2
-  if (input.night) {
+  if (booleanOf(optionOr(input.night, false), 'night')) {
     return (
       658.5 * (1 + 0.005 * (warmth - 33.6) ** 2) * Math.min(1.5, 1 + 1.1e-11 * carbon) * Math.min(3.8, 1 + 5.2 * dry)
     )

@@ -7,7 +7,7 @@ import type {
   WaterContent,
   WaterDepth,
 } from '../../quantity/generated/kinds.js'
-import { numberIn, optionOr, optionsOf, requireRows } from '../../quantity/guard.js'
+import { booleanOf, numberIn, optionOr, optionsOf, requireRows } from '../../quantity/guard.js'
 import { CROP_COEFFICIENT, DEPLETION, REFERENCE_ET, WATER_DEPTH } from '../domains.js'
 import type { DayDepletion, ReferenceDay, SoilWater } from '../terms.js'
 import {
@@ -84,15 +84,14 @@ export function rootZoneBalance(input: RootZoneBalanceInput): RootZoneDayResult[
   const wiltingPoint = numberIn(input.wiltingPoint, WATER_CONTENT, 'wiltingPoint') as WaterContent
   const tabled = numberIn(input.depletionFraction, DEPLETION, 'depletionFraction') as DepletionFraction
   let depletion = numberIn(input.startDepletion, WATER_DEPTH, 'startDepletion')
+  const adjusts = booleanOf(optionOr(input.adjustDepletionFraction, false), 'adjustDepletionFraction')
   requireRows(input.days, 'days')
   return input.days.map((day) => {
     const reference = numberIn(day.referenceET, REFERENCE_ET, 'referenceET')
     const basal = numberIn(day.basalCoefficient, CROP_COEFFICIENT, 'basalCoefficient')
     const evaporation = numberIn(optionOr(day.evaporationCoefficient, 0), CROP_COEFFICIENT, 'evaporationCoefficient')
     const full = ((basal + evaporation) * reference) as CropET
-    const depletionFraction = input.adjustDepletionFraction
-      ? adjustedDepletionFraction({ tabled, cropET: full })
-      : tabled
+    const depletionFraction = adjusts ? adjustedDepletionFraction({ tabled, cropET: full }) : tabled
     const totalAvailable = totalAvailableWater({ fieldCapacity, wiltingPoint, rootDepth: day.rootDepth })
     const water =
       numberIn(optionOr(day.rain, 0), WATER_DEPTH, 'rain') +

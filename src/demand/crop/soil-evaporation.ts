@@ -8,7 +8,7 @@ import type {
   WaterContent,
   WaterDepth,
 } from '../../quantity/generated/kinds.js'
-import { numberIn, optionOr, optionsOf } from '../../quantity/guard.js'
+import { booleanOf, numberIn, optionOr, optionsOf } from '../../quantity/guard.js'
 import {
   CROP_COEFFICIENT,
   CROP_HEIGHT,
@@ -133,9 +133,11 @@ export interface ExposedWettedInput extends Drip {
  * exposedWettedShare({ cover: fraction(0.53), wettedShare: fraction(0.3), drip: true }) // => 0.194
  */
 export function exposedWettedShare(input: ExposedWettedInput): GroundFraction {
-  const { cover, wettedShare, drip = false } = optionsOf(input)
+  const { cover, wettedShare, drip } = optionsOf(input)
   const covered = numberIn(cover, GROUND_SHARE, 'cover')
-  const wetted = numberIn(wettedShare, WETTED_GROUND, 'wettedShare') * (drip ? 1 - (2 / 3) * covered : 1)
+  const wetted =
+    numberIn(wettedShare, WETTED_GROUND, 'wettedShare') *
+    (booleanOf(optionOr(drip, false), 'drip') ? 1 - (2 / 3) * covered : 1)
   return Math.max(0.01, Math.min(1 - covered, wetted)) as GroundFraction
 }
 

@@ -81,7 +81,7 @@ export function surfaceBalance(input: SurfaceBalanceInput): SurfaceDayResult[] {
     const exposedWetted = exposedWettedShare({
       cover: numberIn(day.cover, GROUND_SHARE, 'cover') as GroundFraction,
       wettedShare: numberIn(day.wettedShare, WETTED_GROUND, 'wettedShare') as GroundFraction,
-      drip: day.drip ?? false,
+      drip: optionOr(day.drip, false),
     })
     const reduction = evaporationReduction({ ...input, depletion: depletionAtStart })
     const coefficient = evaporationCoefficient({ ...day, reduction, exposedWetted })

@@ -1,6 +1,6 @@
 import { leastSquares } from '../../numerics/least-squares.js'
 import { InputError } from '../../quantity/errors.js'
-import { optionOr, requireList, requireObject, wholeNumberIn } from '../../quantity/guard.js'
+import { booleanOf, optionOr, requireList, requireObject, wholeNumberIn } from '../../quantity/guard.js'
 import { WINDOW_DAYS } from '../domains.js'
 import type { SkippedDays, UseSeries } from '../terms.js'
 import { forecastRows, type UseCause } from './forecast-record.js'
@@ -50,7 +50,7 @@ export function forecastBySlidingFit(input: SlidingFitInput): SlidingFit {
   requireList(input.causes, 'causes')
   if (input.causes.length === 0) throw new InputError('causes', 'there are none', 'give the radiation sum at least')
   const { rows, use, complete } = forecastRows(input.use, input.causes)
-  const withBase = input.base ?? true
+  const withBase = booleanOf(optionOr(input.base, true), 'base')
   if (complete.length <= Math.max(window, input.causes.length + 2)) {
     throw new InputError(
       'use',

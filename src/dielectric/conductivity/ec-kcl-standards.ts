@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { MeasuredEC, Temperature } from '../../quantity/generated/kinds.js'
-import { plain, requireObject } from '../../quantity/guard.js'
+import { booleanOf, optionOr, plain, requireObject } from '../../quantity/guard.js'
 import { asName } from '../../quantity/one-of.js'
 
 /** Temperature in °C; 0.01, 0.1 and 1 mol/kg; water saturated with the carbon dioxide of the air. All in µS/cm. Zero marks a value that the table does not have. */
@@ -70,7 +70,7 @@ export function molalPotassiumChloride(standard: MolalStandard): MeasuredEC {
       `the table has no ${plain(standard.molality)} mol/kg at ${plain(standard.temperature)} °C`,
       'it has 0.01 and 0.1 at every temperature, and 1 at every one but 18 °C',
     )
-  const water = standard.withWater ? row[4] : 0
+  const water = booleanOf(optionOr(standard.withWater, false), 'withWater') ? row[4] : 0
   return ((value + water) / 1000) as MeasuredEC
 }
 

@@ -3,7 +3,7 @@ import { answersOf } from '../../quantity/answer.js'
 import { VALVE_TIME } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/kinds.js'
-import { numberIn, plain, requireObject, wholeNumberIn } from '../../quantity/guard.js'
+import { booleanOf, numberIn, plain, requireObject, wholeNumberIn } from '../../quantity/guard.js'
 import { LOAD_INERTIA, REST, SOME_RUN_TIME, STARTS_PER_HOUR, STARTS_TIMES_INERTIA, ZONES } from '../domains.js'
 import { MOTOR_STARTS } from './motor-starts-table.js'
 
@@ -144,7 +144,7 @@ export function pumpSchedule(input: PumpScheduleInput): PumpSchedule {
   const zones = wholeNumberIn(input.zones, ZONES, 'zones')
   const cycle =
     zones * numberIn(input.runTime, SOME_RUN_TIME, 'runTime') + (zones - 1) * numberIn(input.rest, REST, 'rest')
-  const startsPerCycle = input.keepRunning ? 1 : zones
+  const startsPerCycle = booleanOf(input.keepRunning, 'keepRunning') ? 1 : zones
   return answersOf(
     {
       cycle: cycle as Duration,

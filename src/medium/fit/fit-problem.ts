@@ -1,7 +1,7 @@
 import type { LeastSquares } from '../../numerics/levenberg-marquardt.js'
 import { InputError } from '../../quantity/errors.js'
 import type { WaterContent, WaterContentChange } from '../../quantity/generated/kinds.js'
-import { numberIn, optionOr, requireObject, requireRows } from '../../quantity/guard.js'
+import { booleanOf, numberIn, optionOr, requireObject, requireRows } from '../../quantity/guard.js'
 import { checkLimits } from '../curves/curve-limits.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import { CONTENT_UNCERTAINTY, LOG_UNCERTAINTY } from '../domains.js'
@@ -44,6 +44,7 @@ export function fitProblem(request: RetentionFitRequest): FitProblem {
   requireRows(points, 'points')
   requireObject(form, 'form')
   requireRows(form.shape, 'form.shape')
+  for (const what of ['conducts', 'hasResidual'] as const) booleanOf(form[what], `form.${what}`)
   const uncertainties = uncertaintiesOf(request)
   const covered = checkPoints(points)
   const box = searchBox(request, covered)

@@ -10,7 +10,7 @@ import type {
   WaterContent,
   WaterContentChange,
 } from '../../quantity/generated/kinds.js'
-import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import { booleanOf, numberIn, wholeNumberIn } from '../../quantity/guard.js'
 import { type NamesOf, onlyNames } from '../../quantity/one-of.js'
 
 import {
@@ -117,6 +117,7 @@ const MAX_VOLUME = 1e12
 export function checkedZone(zone: RehearsalZone): RehearsalZone {
   onlyNames(zone, NAMES, 'zone')
   onlyNames(zone.has, GAUGES, 'zone.has')
+  for (const gauge of Object.keys(GAUGES) as (keyof ZoneGauges)[]) booleanOf(zone.has[gauge], `zone.has.${gauge}`)
   wholeNumberIn(zone.containers, CONTAINERS, 'containers')
   wholeNumberIn(zone.probes, PROBES, 'probes')
   if (zone.probes > zone.containers)

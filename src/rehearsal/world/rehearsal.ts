@@ -1,6 +1,6 @@
 import type { Instant } from '../../quantity/calendar.js'
 import { INSTANT, SEED } from '../../quantity/domains.js'
-import { numberIn, requireObject, requireRows, wholeNumberIn } from '../../quantity/guard.js'
+import { booleanOf, numberIn, optionOr, requireObject, requireRows, wholeNumberIn } from '../../quantity/guard.js'
 import { type NamesOf, onlyNames } from '../../quantity/one-of.js'
 import type { RehearsedController } from '../controllers/rehearsed-controller.js'
 import { DAYS, POLL_EVERY } from '../domains.js'
@@ -80,6 +80,6 @@ export function checkedRehearsal<State, Input, Output>(rehearsal: Rehearsal<Stat
     faults: (rehearsal.faults ?? []).map((fault) => checkedFault(fault, zone.probes)),
     start: rehearsal.start === undefined ? DEFAULT_START : numberIn(rehearsal.start, INSTANT, 'start'),
     poll: rehearsal.pollEvery === undefined ? 60 : numberIn(rehearsal.pollEvery, POLL_EVERY, 'pollEvery'),
-    keepCourse: rehearsal.keepCourse !== false,
+    keepCourse: booleanOf(optionOr(rehearsal.keepCourse, true), 'keepCourse'),
   }
 }
