@@ -271,8 +271,20 @@ describe('what a plan cannot reach', () => {
     // A summer noon of 900 W/m² is 27 J/cm² in five minutes, and the sun above the air 41.
     expect(light(27)).not.toThrow()
     expect(light(41)).not.toThrow()
-    expectDomainError(light(270), { argument: 'radiation', value: 270, unit: 'J/cm²', max: 45 })
-    expect(light(270)).toThrow('radiation is 270 J/cm², outside [0, 45]: give J/cm²')
+    expectDomainError(light(270), { argument: 'radiation', value: 270, unit: 'J/cm²', max: 46.5 })
+    expect(light(270)).toThrow('radiation is 270 J/cm², outside [0, 46.5]: give J/cm²')
+  })
+  it('is no light of 1800 W/m², as edges of clouds bring it for seconds, in steps of a minute and less', () => {
+    const light = (step: number, each: number) => () =>
+      day({
+        step: seconds(step),
+        demand: Array(86400 / step).fill(0.001),
+        trigger: { by: 'light', radiation: Array(86400 / step).fill(each), threshold: 90 },
+      })
+    expect(light(30, 5.4)).not.toThrow()
+    expect(light(60, 10.2)).not.toThrow()
+    expectDomainError(light(60, 54), { argument: 'radiation', max: 10.5 })
+    expectDomainError(light(600, 108), { argument: 'radiation', max: 91.5 })
   })
 })
 

@@ -8,7 +8,7 @@ export type ShotTrigger =
   | { readonly by: 'level' }
   | {
       readonly by: 'light'
-      /** Light in each step of the demand course; no step has more than 0.15 for each of its seconds. Unit: J/cm². Range: each in [0, 540]. */
+      /** Light in each step of the demand course; no step has more than 0.15 for each of its seconds and 1.5 besides. Unit: J/cm². Range: each in [0, 540]. */
       readonly radiation: ArrayLike<number>
       /** Light between two shots; what is over is kept. Unit: J/cm². Range: [5, 5000]. */
       readonly threshold: number
