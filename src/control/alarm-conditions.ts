@@ -1,10 +1,10 @@
+import { readOrRefuse } from '../quantity/attempt.js'
 import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, optionOr, requireObject, requireRows } from '../quantity/guard.js'
 import { type NamesOf, onlyNames } from '../quantity/one-of.js'
 import type { ForecastTimeToLevel } from '../record/forecast/forecast-time-to-level.js'
 import type { Cause, CauseCode } from './diagnosis/cause/cause.js'
 import { MIN_WEIGHT, WARNED_AHEAD } from './domains.js'
-import { readOrRefuse } from './readable.js'
 import type { AlarmWeight, OfDiagnosis } from './terms.js'
 
 /** How urgent each cause is: `high` can flood the house, burn roots or dry the crop within hours. */

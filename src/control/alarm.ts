@@ -1,10 +1,10 @@
+import { readable, readOrRefuse } from '../quantity/attempt.js'
 import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
 import { type NamesOf, oneOf, onlyNames } from '../quantity/one-of.js'
 import type { Reducer } from '../quantity/reducer.js'
 import { ALARM_DELAY, SHELF_TIME } from './domains.js'
 import { isMoment } from './moment.js'
-import { readable, readOrRefuse } from './readable.js'
 import type { AskedNow, SeenClock } from './terms.js'
 
 /** How an alarm behaves. */

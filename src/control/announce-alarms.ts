@@ -1,3 +1,4 @@
+import { readOrRefuse } from '../quantity/attempt.js'
 import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject, requireRows, wholeNumberIn } from '../quantity/guard.js'
@@ -5,7 +6,6 @@ import { type NamesOf, oneOf, onlyNames } from '../quantity/one-of.js'
 import type { Reducer } from '../quantity/reducer.js'
 import { ALARM_WINDOW, MAX_ALARMS } from './domains.js'
 import { isMoment } from './moment.js'
-import { readOrRefuse } from './readable.js'
 import type { AskedNow, SeenClock } from './terms.js'
 
 const PRIORITIES: readonly string[] = ['high', 'medium', 'low']

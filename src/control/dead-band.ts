@@ -1,10 +1,10 @@
+import { readable, readOrRefuse } from '../quantity/attempt.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import { type NamesOf, onlyNames } from '../quantity/one-of.js'
 import type { Reducer } from '../quantity/reducer.js'
 import { LOWER_LIMIT, UPPER_LIMIT } from './domains.js'
-import { readable, readOrRefuse } from './readable.js'
 
 /** Two limits between which nothing is switched. */
 export interface DeadBandLimits {

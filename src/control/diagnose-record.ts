@@ -1,3 +1,4 @@
+import { readOrRefuse } from '../quantity/attempt.js'
 import { InputError } from '../quantity/errors.js'
 import { requireList, requireObject, requireRows } from '../quantity/guard.js'
 import { runReducer } from '../record/reducer.js'
@@ -6,7 +7,6 @@ import type { WatchZoneSettings } from './diagnosis/state/settings.js'
 import type { ZoneWatchState } from './diagnosis/state/zone-state.js'
 import type { WatchZoneInput } from './diagnosis/watch/input.js'
 import { isMoment } from './moment.js'
-import { readOrRefuse } from './readable.js'
 import { watchZone } from './watch-zone.js'
 
 /** A record of a zone: columns with one entry for each time; NaN where one is missing, left out where nothing is measured. */

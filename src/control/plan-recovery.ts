@@ -1,4 +1,5 @@
 import { ADVICE, type Advice } from '../quantity/advice.js'
+import { readOrRefuse } from '../quantity/attempt.js'
 import { DRAIN_FRACTION, SUBSTRATE_VOLUME } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { CodedFinding } from '../quantity/finding.js'
@@ -6,7 +7,6 @@ import type { DrainFraction, Duration, Volume, WaterContent } from '../quantity/
 import { numberIn } from '../quantity/guard.js'
 import { type NamesOf, onlyNames } from '../quantity/one-of.js'
 import { CONTENT_AFTER_OUTAGE, FULL_POINT, MAX_SHOT, SHOT_INTERVAL, VOLUME_LEFT } from './domains.js'
-import { readOrRefuse } from './readable.js'
 
 /** A container after an outage, and how it may be watered. */
 export interface RecoveryInput {

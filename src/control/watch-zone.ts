@@ -1,3 +1,4 @@
+import { readable } from '../quantity/attempt.js'
 import { requireObject } from '../quantity/guard.js'
 import type { Reducer } from '../quantity/reducer.js'
 import { shown } from './diagnosis/advance/tell.js'
@@ -7,7 +8,6 @@ import { restoredZoneWatch, salvagedZoneWatch } from './diagnosis/state/restore-
 import { checkedWatch, type WatchZoneSettings } from './diagnosis/state/settings.js'
 import { newZoneState, type ZoneWatchState } from './diagnosis/state/zone-state.js'
 import type { WatchZoneInput } from './diagnosis/watch/input.js'
-import { readable } from './readable.js'
 
 /** Watches a zone and names what is wrong in it. */
 export interface ZoneWatch extends Reducer<ZoneWatchState, WatchZoneInput, Diagnosis> {

@@ -1,3 +1,4 @@
+import { readable, readOrRefuse } from '../quantity/attempt.js'
 import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, optionOr } from '../quantity/guard.js'
 import { type NamesOf, onlyNames } from '../quantity/one-of.js'
@@ -7,7 +8,6 @@ import { type AlarmInput, type AlarmReport, type AlarmState, alarmLifeCycle } fr
 import { type AlarmCondition, alarmConditions } from './alarm-conditions.js'
 import { nothingTold } from './diagnosis/cause/cause.js'
 import { WARNED_AHEAD, WEIGHT_BAND } from './domains.js'
-import { readable, readOrRefuse } from './readable.js'
 import type { AlarmWeight, AskedNow, OfDiagnosis } from './terms.js'
 
 /** When the alarms of a zone are raised, and when they return to normal. */

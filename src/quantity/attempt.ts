@@ -52,3 +52,27 @@ export function isPorewaterError(error: unknown): error is PorewaterError {
     return false
   }
 }
+
+/** What is read, or what is done instead where a part of it throws: a getter, or a proxy that was revoked. */
+export function readOr<T, U>(read: () => T, instead: () => U): T | U {
+  try {
+    return read()
+  } catch {
+    return instead()
+  }
+}
+
+/** What is read, or nothing where a part of it throws. */
+export function readable<T>(read: () => T): T | undefined {
+  return readOr(read, () => undefined)
+}
+
+/** What is worked out of an argument; a refusal names it where a part of it throws, for an error of the caller's own tells nobody what was wrong. */
+export function readOrRefuse<T>(argument: string, read: () => T): T {
+  try {
+    return read()
+  } catch (error) {
+    if (isPorewaterError(error)) throw error
+    throw new InputError(argument, 'cannot be read: a part of it throws', 'give plain objects, as JSON makes them')
+  }
+}

@@ -75,7 +75,7 @@ function given(value: unknown): string {
 }
 
 /** Whether it is an object that can be read. To ask what is in null, or in a proxy that was revoked, throws. */
-export function isObject(input: unknown): input is object {
+export function isObject<T extends object = object>(input: unknown): input is T {
   try {
     return typeof input === 'object' && 0 in (input as object) !== undefined
   } catch {

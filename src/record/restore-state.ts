@@ -1,3 +1,4 @@
+import { readOr } from '../quantity/attempt.js'
 import { InputError } from '../quantity/errors.js'
 import { isObject } from '../quantity/guard.js'
 
@@ -66,11 +67,10 @@ export function stateReader(stored: unknown, path = 'state', hint = HINT): State
 type Refuse = (field: string, problem: string) => never
 
 function partOf(object: Readonly<Record<string, unknown>>, field: string, refuse: Refuse): unknown {
-  try {
-    return object[field]
-  } catch {
-    return refuse(field, 'cannot be read: it throws')
-  }
+  return readOr(
+    () => object[field],
+    () => refuse(field, 'cannot be read: it throws'),
+  )
 }
 
 function numberOf(
@@ -89,14 +89,12 @@ function orNull<T>(value: unknown, read: (value: unknown) => T): T | null {
 
 /** The entries of a list, of which none may throw when it is taken out. */
 function entriesOf(list: unknown, field: string, maxLength: number, refuse: Refuse): unknown[] {
-  let length = -1
-  try {
-    if (Array.isArray(list)) length = list.length
-    if (length >= 0 && length <= maxLength) return Array.from(list as unknown[])
-  } catch {
-    return refuse(field, 'cannot be read: a part of it throws')
-  }
-  return refuse(field, length < 0 ? 'is not a list' : `has ${length} entries, more than ${maxLength}`)
+  const entries = readOr(
+    () => Array.isArray(list) && (list.length > maxLength ? list.length : Array.from(list as unknown[])),
+    () => refuse(field, 'cannot be read: a part of it throws'),
+  )
+  if (typeof entries === 'object') return entries
+  return refuse(field, entries === false ? 'is not a list' : `has ${entries} entries, more than ${maxLength}`)
 }
 
 function refused(argument: string, problem: string, hint: string): never {

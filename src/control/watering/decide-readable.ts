@@ -1,4 +1,4 @@
-import { readable } from '../readable.js'
+import { readable } from '../../quantity/attempt.js'
 import { decide, type Step } from './decide.js'
 import type { Limits } from './settings/checked-settings.js'
 import type { WateringInput } from './state/input.js'

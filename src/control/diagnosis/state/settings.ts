@@ -1,10 +1,10 @@
+import { readOrRefuse } from '../../../quantity/attempt.js'
 import { SUBSTRATE_VOLUME, WATER_CONTENT } from '../../../quantity/domains.js'
 import { InputError } from '../../../quantity/errors.js'
 import type { Duration, Flow, Volume, WaterContent } from '../../../quantity/generated/kinds.js'
 import { isList, numberIn, optionOr } from '../../../quantity/guard.js'
 import { type NamesOf, onlyNames } from '../../../quantity/one-of.js'
 import { HOUR_OF_DAY, RESPONSE_TIME, VALVE_FLOW, WATCHED_READING_AGE } from '../../domains.js'
-import { readOrRefuse } from '../../readable.js'
 import type { DarkHours, Watched } from '../watch/watched.js'
 import { type Memo, newMemo } from './memo.js'
 

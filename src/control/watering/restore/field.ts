@@ -4,10 +4,6 @@ export type Loose<T> = { readonly [K in keyof T]?: unknown }
 /** No age, and no volume in litres, is larger. */
 export const AGES = 1e12
 
-export function isObject<T>(value: unknown): value is Loose<T> {
-  return typeof value === 'object' && value !== null
-}
-
 export function inRange(value: unknown, min: number, max: number): boolean {
   return typeof value === 'number' && value >= min && value <= max
 }

@@ -1,3 +1,4 @@
+import { isObject } from '../../../quantity/guard.js'
 import { isMoment } from '../../moment.js'
 import type { Limits } from '../settings/checked-settings.js'
 import type {
@@ -11,7 +12,7 @@ import type {
   WateringValve,
   WateringZone,
 } from '../state/state.js'
-import { each, inRange, isObject, type Loose } from './field.js'
+import { each, inRange, type Loose } from './field.js'
 import { clockSound } from './sound-clock.js'
 import { countersSound } from './sound-counters.js'
 import { probeSound } from './sound-probe.js'
@@ -23,42 +24,44 @@ import { fillSound, zoneSound } from './sound-zone.js'
  * One field that is not makes the whole a lost state.
  */
 export function isSound(state: unknown, limits: Limits): state is WateringState {
-  if (!isObject<WateringState>(state)) return false
-  const { made, clock, valve, water, spare, tally, probes, zone, fill, counters, override } = state
+  // A state that throws when it is read throws here as well, and is lost as a whole.
+  if (typeof state !== 'object' || state === null) return false
+  const { made, clock, valve, water, spare, tally, probes, zone, fill, counters, override }: Loose<WateringState> =
+    state
   if (!isOf(made, limits.name) || made.settings !== limits.fingerprint) return false
-  if (!isObject<WateringClock>(clock) || !clockSound(clock)) return false
+  if (!isObject<Loose<WateringClock>>(clock) || !clockSound(clock)) return false
   const elapsed = clock.elapsed as number
   return (
-    isObject<WateringValve>(valve) &&
+    isObject<Loose<WateringValve>>(valve) &&
     valveSound(valve, elapsed, limits) &&
-    isObject<WateringState['water']>(water) &&
+    isObject<Loose<WateringState['water']>>(water) &&
     water.slot === Math.floor(elapsed / 900) &&
     isVolumes(water.litres) &&
     roomSound(water) &&
     (spare === water || (isVolumesOfDay(spare) && isSame(spare, water as WateringState['water']))) &&
-    isObject<WateringTally>(tally) &&
+    isObject<Loose<WateringTally>>(tally) &&
     tallySound(tally) &&
     Array.isArray(probes) &&
     probes.length === limits.probes.length &&
-    each(probes, (probe) => isObject<WateringProbe>(probe) && probeSound(probe, elapsed)) &&
-    isObject<WateringZone>(zone) &&
+    each(probes, (probe) => isObject<Loose<WateringProbe>>(probe) && probeSound(probe, elapsed)) &&
+    isObject<Loose<WateringZone>>(zone) &&
     zoneSound(zone, elapsed) &&
-    isObject<WateringFill>(fill) &&
+    isObject<Loose<WateringFill>>(fill) &&
     fillSound(fill, elapsed, limits.probes.length) &&
-    isObject<WateringCounters>(counters) &&
+    isObject<Loose<WateringCounters>>(counters) &&
     countersSound(counters) &&
     overrideSound(override, elapsed)
   )
 }
 
 function isOf(made: unknown, zone: string): made is Loose<WateringOrigin> {
-  return isObject<WateringOrigin>(made) && made.zone === zone
+  return isObject<Loose<WateringOrigin>>(made) && made.zone === zone
 }
 
 function overrideSound(override: unknown, elapsed: number): boolean {
   if (override === null) return true
   return (
-    isObject<NonNullable<WateringState['override']>>(override) &&
+    isObject<Loose<NonNullable<WateringState['override']>>>(override) &&
     (override.action === 'close' || override.action === 'water') &&
     isMoment(override.until) &&
     inRange(override.ends, 0, elapsed + 86400)

@@ -1,9 +1,10 @@
+import { isObject } from '../../../quantity/guard.js'
 import { clockMode } from '../clock/clock.js'
 import { FIRST_TO_DRAIN, SOONEST_TO_DRAIN } from '../refill/begin-refill.js'
 import type { Limits } from '../settings/checked-settings.js'
 import { SLOTS } from '../state/given-water.js'
 import type { WateringClock, WateringOrigin, WateringState } from '../state/state.js'
-import { isObject } from './field.js'
+import type { Loose } from './field.js'
 import { clockSound } from './sound-clock.js'
 import { isVolumesOfDay } from './sound-water.js'
 
@@ -12,7 +13,7 @@ import { isVolumesOfDay } from './sound-water.js'
  * nobody knows which is older: the larger volume of each quarter counts.
  */
 export function salvaged(state: unknown, fresh: WateringState, { drain }: Limits): WateringState {
-  if (!isObject<WateringState>(state) || isOfAnother(state.made, fresh.made.zone)) return fresh
+  if (!isObject<Loose<WateringState>>(state) || isOfAnother(state.made, fresh.made.zone)) return fresh
   const copies = [state.water, state.spare].filter(isVolumesOfDay).sort((a, b) => b.slot - a.slot)
   const [newest, other] = copies
   if (newest === undefined) return fresh
@@ -37,7 +38,7 @@ export function salvaged(state: unknown, fresh: WateringState, { drain }: Limits
 
 /** The water of another zone says nothing of this one; where the name is gone, it may have been given here. */
 function isOfAnother(made: unknown, zone: string): boolean {
-  return isObject<WateringOrigin>(made) && typeof made.zone === 'string' && made.zone !== zone
+  return isObject<Loose<WateringOrigin>>(made) && typeof made.zone === 'string' && made.zone !== zone
 }
 
 /** Two copies as one. One that is more than a day behind is not of the same time: it counts as if it were. */
@@ -56,7 +57,7 @@ function fuller(newest: WateringState['water'], other: WateringState['water']): 
  * time by count, where the clock failed already, since what it says would be believed anew.
  */
 function knownOf(clock: unknown, day: number): Partial<WateringClock> {
-  if (!isObject<WateringClock>(clock) || !clockSound(clock)) return {}
+  if (!isObject<Loose<WateringClock>>(clock) || !clockSound(clock)) return {}
   const { raw, base, elapsed, pace, paces, bad } = clock as WateringClock
   const known = { pace, paces }
   const isFailing = base !== null && clockMode(clock as WateringClock) === 'counts'

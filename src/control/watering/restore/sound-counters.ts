@@ -1,7 +1,8 @@
+import { isObject } from '../../../quantity/guard.js'
 import { STEPS } from '../delivery/pulses.js'
 import { LATCHED_CODES, type LatchedCode } from '../findings/latched-codes.js'
 import type { WateringCounters, WateringDelivery, WateringPulses } from '../state/state.js'
-import { AGES, each, inRange, isCount, isObject, type Loose, nullOr } from './field.js'
+import { AGES, each, inRange, isCount, type Loose, nullOr } from './field.js'
 
 export function countersSound(counters: Loose<WateringCounters>): boolean {
   return (
@@ -12,9 +13,9 @@ export function countersSound(counters: Loose<WateringCounters>): boolean {
     inRange(counters.leaked, 0, AGES) &&
     inRange(counters.ordered, 0, AGES) &&
     nullOr(counters.shown, -AGES, AGES) &&
-    isObject<WateringDelivery>(counters.delivery) &&
+    isObject<Loose<WateringDelivery>>(counters.delivery) &&
     deliverySound(counters.delivery) &&
-    isObject<WateringPulses>(counters.pulses) &&
+    isObject<Loose<WateringPulses>>(counters.pulses) &&
     pulsesSound(counters.pulses) &&
     isCount(counters.drains, 48) &&
     Array.isArray(counters.latched) &&

@@ -1,9 +1,10 @@
+import { isObject } from '../../../quantity/guard.js'
 import { PURSE, TALLY_HOURS } from '../delivery/tally.js'
 import { MAX_PAUSE } from '../delivery/unknown-time.js'
 import type { Limits } from '../settings/checked-settings.js'
 import { SLOTS } from '../state/given-water.js'
 import type { WateringState, WateringTally, WateringValve } from '../state/state.js'
-import { AGES, each, inRange, isCount, isObject, type Loose, nullOr } from './field.js'
+import { AGES, each, inRange, isCount, type Loose, nullOr } from './field.js'
 
 export function valveSound(valve: Loose<WateringValve>, elapsed: number, limits: Limits): boolean {
   return (
@@ -24,7 +25,10 @@ export function valveSound(valve: Loose<WateringValve>, elapsed: number, limits:
 
 export function isVolumesOfDay(water: unknown): water is WateringState['water'] {
   return (
-    isObject<WateringState['water']>(water) && isCount(water.slot, AGES) && isVolumes(water.litres) && roomSound(water)
+    isObject<Loose<WateringState['water']>>(water) &&
+    isCount(water.slot, AGES) &&
+    isVolumes(water.litres) &&
+    roomSound(water)
   )
 }
 

@@ -1,3 +1,4 @@
+import { readOrRefuse } from '../../../quantity/attempt.js'
 import { BELIEVABLE, DRAIN_FRACTION, MAX_RUN_TIME, SUBSTRATE_VOLUME } from '../../../quantity/domains.js'
 import { InputError } from '../../../quantity/errors.js'
 import { isList, numberIn, optionOr, requireRows, wholeNumberIn } from '../../../quantity/guard.js'
@@ -16,7 +17,6 @@ import {
   VALVE_FLOW,
   WATER,
 } from '../../domains.js'
-import { readOrRefuse } from '../../readable.js'
 import { fingerprintOf } from './fingerprint.js'
 import { allowedSeconds, checkedHours, type Hours } from './hours.js'
 import type { WateringSettings } from './settings.js'
