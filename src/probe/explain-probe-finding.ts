@@ -18,6 +18,11 @@ const WORDS: WordsOf<ProbeFinding> = {
       `the saturated sample reads ${digits(-value)} less than the dry one: if the readings of this probe rise with water, the samples are swapped`,
     PRACTICE,
   ],
+  'little-water-between': [
+    ({ value = 0, limit }) =>
+      `only ${value.toFixed(4)} m³/m³ of water lies between the samples, less than ${limit}, so that errors of weighing pass for the slope: check that both are in m³/m³ and not per cent of per cent, dry one in the oven and saturate the other`,
+    PRACTICE,
+  ],
   'samples-out-of-order': [
     ({ value = 0, samples = [] }) =>
       `samples ${samples.map((i) => `[${i}]`).join(' and ')} are out of order by ${value.toFixed(3)} m³/m³; look for swapped labels, an air gap or salt`,
@@ -69,6 +74,16 @@ const WORDS: WordsOf<ProbeFinding> = {
   'probe-apart': [
     ({ about, limit = 0 }) =>
       `${about} lies more than ${limit.toFixed(3)} m³/m³ from the median: look for an air gap, a clogged dripper, salt or a dry plant before leaving it out`,
+    PRACTICE,
+  ],
+  'reads-nothing': [
+    ({ about, value = 0, limit }) =>
+      `${about} reads ${value.toFixed(3)} m³/m³, and no medium with a living plant less than ${limit}: it is left out; look at its cable, and whether it is in the medium`,
+    PRACTICE,
+  ],
+  'probes-disagree': [
+    ({ value = 0, limit }) =>
+      `the probes scatter by ${value.toFixed(3)} m³/m³, more than ${limit}, and nothing tells which are right: do not water by their mean; take a spot check by hand beside each of them`,
     PRACTICE,
   ],
   'probes-missing': [({ value }) => `some probes do not report; the mean stands for ${asPercent(value)} of the zone`],

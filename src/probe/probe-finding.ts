@@ -10,6 +10,7 @@ export type ProbeFinding = CodedFinding<ProbeCode> & {
 export type ProbeCode =
   // Calibrating.
   | 'reading-falls-with-water'
+  | 'little-water-between'
   | 'samples-out-of-order'
   | 'one-sample-decides'
   | 'not-dry-yet'
@@ -25,7 +26,9 @@ export type ProbeCode =
   | 'outside-no-use-record'
   // Several probes.
   | 'few-probes'
+  | 'reads-nothing'
   | 'probe-apart'
+  | 'probes-disagree'
   | 'probes-missing'
   // Inserting.
   | 'cut-a-slit'

@@ -4,6 +4,7 @@ import { InputError } from '../quantity/errors.js'
 import { isList, isObject } from '../quantity/guard.js'
 import { CALIBRATION_FORMS, type CalibrationForm, type ProbeCalibration } from './calibration.js'
 import { CALIBRATION_EXPONENT, POROSITY } from './domains.js'
+import { missOfOwnSamples } from './own-samples.js'
 
 const PARAMETERS: Readonly<Record<CalibrationForm, number>> = {
   line: 2,
@@ -18,7 +19,7 @@ const PARAMETERS: Readonly<Record<CalibrationForm, number>> = {
  * A calibration from its JSON text or from the object that was made of it, with every part looked at before it is trusted.
  *
  * @param stored - What `JSON.stringify` made of a calibration, as text or parsed again.
- * @procedure Refuses text that is not JSON, a version that this release does not know, and a part that is missing, of the wrong type or not finite; names the part.
+ * @procedure Refuses text that is not JSON, a version that this release does not know, and a part that is missing, of the wrong type or not finite, and a curve that passes none of its samples; names the part.
  * @returns The calibration.
  * @throws `InputError` that names the part which does not fit.
  * @source definition
@@ -65,7 +66,11 @@ export function restoreCalibration(stored: unknown): ProbeCalibration {
   list(whole.findings, 'findings').forEach((finding, i) => {
     if (typeof object(finding, `findings[${i}]`).code !== 'string') bad(`findings[${i}].code`, 'is not text')
   })
-  return whole as unknown as ProbeCalibration
+  const calibration = whole as unknown as ProbeCalibration
+  const beside = missOfOwnSamples(calibration)
+  if (beside !== undefined)
+    bad('samples', `lie ${beside.toPrecision(3)} m³/m³ and more beside the curve, which was made of others`)
+  return calibration
 }
 
 function risingKnots(value: unknown): readonly unknown[] {

@@ -4,6 +4,7 @@ import { asName, hasRow } from '../quantity/one-of.js'
 import type { CalibrationSample, ProbeCalibration } from './calibration.js'
 import { checkPorosity, checkSample, exponentOf } from './calibration-samples.js'
 import { powerOf } from './power-of.js'
+import type { ProbeFinding } from './probe-finding.js'
 import { checkSpread, fallingReadings } from './reading-spread.js'
 import type { PossibleWater, PowerOfReading } from './terms.js'
 
@@ -82,6 +83,16 @@ export function calibrateTwoPoint(input: TwoPointInput): ProbeCalibration {
     span: { min: Math.min(r1, r2), max: Math.max(r1, r2), driest: t1, wettest: t2 },
     ...(porosity === undefined ? {} : { porosity }),
     samples: [dry, saturated],
-    findings: fallingReadings(r1, r2),
+    findings: [...fallingReadings(r1, r2), ...littleWater(t2 - t1)],
   }
+}
+
+/** Between a dry and a saturated sample of any medium lies more water. Common practice, no source. Unit: m³/m³. */
+const MIN_WATER = 0.1
+
+function littleWater(value: number): ProbeFinding[] {
+  if (value >= MIN_WATER) return []
+  return [
+    { code: 'little-water-between', level: 'caution', about: 'saturated', value, limit: MIN_WATER, unit: 'm³/m³' },
+  ]
 }

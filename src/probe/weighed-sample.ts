@@ -102,12 +102,22 @@ export function waterOfSample(sample: WeighedSample): SampleWater {
       `${sample.volume} L hold less than the ${water} g of water`,
       'give the volume that the whole weighed sample filled, in the unit it was measured in',
     )
+  const bulkDensity = (dry - tare) / cubicCentimetres
+  if (bulkDensity < MIN_BULK_DENSITY)
+    throw new InputError(
+      'volume',
+      `${sample.volume} L hold only ${dry - tare} g of dry medium, ${bulkDensity.toPrecision(2)} g/cm³, lighter than any foam`,
+      'give masses in grams, and the volume that the sample filled in litres',
+    )
   return {
     ...known,
     waterContent: waterContent as WaterContent,
-    bulkDensity: ((dry - tare) / cubicCentimetres) as BulkDensity,
+    bulkDensity: bulkDensity as BulkDensity,
   }
 }
+
+/** The lightest foams that plants grow in have 0.01. Common practice, no source. Unit: g/cm³. */
+const MIN_BULK_DENSITY = 0.005
 
 function notDry(change: number): ProbeFinding {
   return { code: 'not-dry-yet', level: 'caution', about: 'dryMass', value: change, unit: '1' }

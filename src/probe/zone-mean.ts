@@ -27,12 +27,18 @@ export interface ZoneMean {
   readonly median: WaterContent
   /** Robust standard deviation: 1.4826 times the weighted median distance from the median. Unit: m³/m³. */
   readonly robustSpread: number
-  /** Share of the weight that reports. Unit: 1. */
+  /** Share of the weight that reports a water content that can be. Unit: 1. */
   readonly coverage: number
   /** Names of probes that lie far from the others. */
   readonly apart: readonly string[]
   readonly findings: readonly ProbeFinding[]
 }
+
+/** Less than this no medium with a plant in it reads: what a dead probe or a broken cable sends. Common practice, no source. Unit: m³/m³. */
+export const NOTHING = 0.01
+
+/** Probes that differ so much, and of which none stands alone, are in dispute. Common practice, no source. Unit: m³/m³. */
+const DISPUTE = 0.1
 
 /** A probe is named when it is this many robust standard deviations, and at least this much water content, from the median. */
 const APART = { deviations: 3, min: 0.05 }
@@ -40,12 +46,13 @@ const APART = { deviations: 3, min: 0.05 }
 /**
  * Mean water content of a zone from probes that stand for different shares of it, with a spread that one bad probe cannot hide.
  *
- * A probe apart from the others may be broken, or its plant dry: look, before it is left out. When less than half of the weight
- * reports, the mean is marked as a danger and must not start a valve.
+ * A probe apart from the others may be broken, or its plant dry: look, before it is left out. One that reads less than 0.01, as a dead
+ * probe does, counts as missing. When less than half of the weight reports, or probes differ and nothing tells which is right, the mean
+ * is marked as a danger and must not start a valve.
  *
  * @equation `\bar\theta = \frac{\sum w_i \theta_i}{\sum w_i}, \quad s = 1.4826\,\operatorname{med}_w |\theta_i - \operatorname{med}_w \theta|`
  * @returns Mean, median, robust spread, coverage and probes apart.
- * @throws `DomainError` outside the ranges; `InputError` when no probe reports.
+ * @throws `DomainError` outside the ranges; `InputError` when no probe reports, all read nothing, or two have one name.
  * @source rousseeuw-1993 (factor 1.4826); limits are common practice, no source
  * @example
  * const zone = zoneMean({
@@ -62,14 +69,15 @@ export function zoneMean(input: ZoneInput): ZoneMean {
   requireObject(input, 'input')
   const { probes } = input
   requireRows(probes, 'probes')
-  const all = probes.map((probe) => ({
-    name: probe.name,
-    weight: numberIn(probe.weight, PROBE_WEIGHT, 'weight'),
-    value: probe.waterContent === undefined ? undefined : numberIn(probe.waterContent, PROBE_CONTENT, 'waterContent'),
-  }))
-  const reporting = all.filter((probe): probe is Reporting => probe.value !== undefined)
+  const all = checked(probes)
+  const dead = all.filter(({ value = 1 }) => value < NOTHING)
+  const reporting = all.filter((probe): probe is Reporting => probe.value !== undefined && probe.value >= NOTHING)
   if (reporting.length === 0)
-    throw new InputError('probes', 'none reports', 'look at power and wiring, and water by hand until one does')
+    throw new InputError(
+      'probes',
+      dead.length === 0 ? 'none reports' : `all that report read less than ${NOTHING} m³/m³, as dead ones do`,
+      'look at power and wiring, and water by hand until one does',
+    )
   const weight = total(reporting)
   const mean = reporting.reduce((sum, probe) => sum + probe.weight * probe.value, 0) / weight
   const median = weightedMedian(reporting)
@@ -79,11 +87,37 @@ export function zoneMean(input: ZoneInput): ZoneMean {
   const distant = distances.filter(({ value }) => value > far)
   const apart = distant.map(({ name }) => name)
   const coverage = weight / total(all)
-  const findings: ProbeFinding[] = distant.map(({ name, value }) => {
-    return { code: 'probe-apart', level: 'caution', about: name, value, limit: far, unit: 'm³/m³' }
-  })
+  const findings = dead.map(({ name, value = 0 }) => finding('reads-nothing', name, value, NOTHING))
+  findings.push(...distant.map(({ name, value }) => finding('probe-apart', name, value, far)))
+  if (distant.length === 0 && robustSpread > DISPUTE)
+    findings.push(finding('probes-disagree', 'probes', robustSpread, DISPUTE, 'danger'))
   if (coverage < 1) findings.push(missing(coverage))
   return { mean: mean as WaterContent, median: median as WaterContent, robustSpread, coverage, apart, findings }
+}
+
+/** The probes with numbers that can be; a name that stands twice would count one probe for two. */
+function checked(probes: readonly ZoneProbe[]) {
+  const names = new Set<unknown>()
+  return probes.map(({ name, weight, waterContent }, i) => {
+    if (typeof name === 'string' && names.has(name))
+      throw new InputError(`probes[${i}].name`, `${name} stands twice`, 'give each probe once, by its own name')
+    names.add(name)
+    return {
+      name,
+      weight: numberIn(weight, PROBE_WEIGHT, 'weight'),
+      value: waterContent === undefined ? undefined : numberIn(waterContent, PROBE_CONTENT, 'waterContent'),
+    }
+  })
+}
+
+function finding(
+  code: ProbeFinding['code'],
+  about: string,
+  value: number,
+  limit: number,
+  level: ProbeFinding['level'] = 'caution',
+): ProbeFinding {
+  return { code, level, about, value, limit, unit: 'm³/m³' }
 }
 
 interface Reporting {

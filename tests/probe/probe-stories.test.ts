@@ -4,10 +4,15 @@ import {
   checkPlacement,
   explainProbeFinding,
   fitCalibration,
+  grams,
   type Length,
+  litres,
   type PlacementContainer,
   rawReading,
+  restoreCalibration,
   waterContent,
+  waterOfSample,
+  zoneMean,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { expectInputError } from '../support/refusals.js'
@@ -114,5 +119,94 @@ describe('a placement that was written down wrong', () => {
     expectInputError(check({ container: { ...container, shape: 'round' } }), 'container.shape')
     expectInputError(check({ objects: [{ name: 'x', kind: 'driper', from: place }] }), /^objects\[0\]\.kind$/)
     expectInputError(check({ medium: 'pre formed' }), 'medium')
+  })
+})
+
+describe('a zone of which probes are dead', () => {
+  const zone = (...levels: readonly number[]) =>
+    zoneMean({
+      probes: levels.map((level, i) => ({ name: `P${i + 1}`, weight: 10, waterContent: waterContent(level) })),
+    })
+  it('has the mean of those that live: two zeros had made the sound probe the odd one, and 0.17 of 0.50', () => {
+    const found = zone(0.5, 0, 0.0001)
+    expect(found).toMatchObject({ mean: 0.5, median: 0.5, apart: [] })
+    expect(found.coverage).toBeCloseTo(1 / 3, 12)
+    expect(found.findings).toMatchObject([
+      { code: 'reads-nothing', about: 'P2', value: 0, limit: 0.01 },
+      { code: 'reads-nothing', about: 'P3', value: 0.0001 },
+      { code: 'probes-missing', level: 'danger' },
+    ])
+    expect(found.findings.map((one) => explainProbeFinding(one).message)[0]).toMatch(/^P2 reads 0.000 m³\/m³, .*cable/)
+  })
+  it('is refused where all of them are: its mean had been 0 without a word', () => {
+    expectInputError(() => zone(0, 0, 0), 'probes')
+    expect(() => zone(0, 0, 0)).toThrow('all that report read less than 0.01 m³/m³')
+    expect(zone(0.01, 0.01).findings).toEqual([])
+  })
+  it('is in dispute where one of two is lifted, and two against two', () => {
+    for (const levels of [
+      [0.5, 0.1],
+      [0.5, 0.51, 0.1, 0.12],
+    ]) {
+      const { findings } = zone(...levels)
+      expect(findings).toMatchObject([{ code: 'probes-disagree', level: 'danger', limit: 0.1 }])
+      expect(findings.map((one) => explainProbeFinding(one).message)[0]).toMatch(/do not water by their mean/)
+    }
+    expect(zone(0.5, 0.44).findings).toEqual([])
+    expect(zone(0.5, 0.51, 0.1).findings).toMatchObject([{ code: 'probe-apart', about: 'P3' }])
+  })
+  it('has each of its probes once', () => {
+    const probe = (name: string) => ({ name, weight: 1, waterContent: waterContent(0.5) })
+    expectInputError(() => zoneMean({ probes: [probe('A'), probe('B'), probe('A')] }), /^probes\[2\]\.name$/)
+  })
+})
+
+describe('a calibration whose parts are of two probes', () => {
+  const one = calibrateTwoPoint({ dry: sample(300, 0.02), saturated: sample(1100, 0.78) })
+  const other = calibrateTwoPoint({ dry: sample(2, 0.02), saturated: sample(50, 0.7) })
+  it('is refused: coefficients of another one had said 66 m³/m³', () => {
+    const mixed = { ...one, coefficients: other.coefficients }
+    expect(() => restoreCalibration(mixed)).toThrow(/samples: lie [\d.]+ m³\/m³ and more beside the curve/)
+    expectInputError(() => restoreCalibration({ ...one, coefficients: [...one.coefficients].reverse() }), 'samples')
+    expectInputError(() => restoreCalibration({ ...one, samples: other.samples }), 'samples')
+  })
+  it('is not one of which the samples scatter, or the coefficients were rounded', () => {
+    const scattered = [sample(2, 0.04), sample(8, 0.3), sample(17, 0.26), sample(27, 0.6), sample(548, 0.8)]
+    for (const form of ['line', 'square-root'] as const) {
+      const fit = fitCalibration({ samples: scattered, form })
+      expect(restoreCalibration(JSON.stringify(fit))).toEqual(fit)
+    }
+    const rounded = { ...one, coefficients: [-0.265, 0.00095] }
+    expect(restoreCalibration(rounded)).toEqual(rounded)
+  })
+})
+
+describe('two samples with hardly any water between them', () => {
+  it('are told: per cent of per cent, or two that were both wet', () => {
+    for (const [dry, wet] of [
+      [0.0002, 0.0078],
+      [0.5, 0.5001],
+    ] as const) {
+      const { findings } = calibrateTwoPoint({ dry: sample(300, dry), saturated: sample(1100, wet) })
+      expect(findings).toMatchObject([{ code: 'little-water-between', level: 'caution', limit: 0.1 }])
+      expect(findings.map((one) => explainProbeFinding(one).message)[0]).toMatch(/saturate the other/)
+    }
+    expect(calibrateTwoPoint({ dry: sample(300, 0.02), saturated: sample(1100, 0.32) }).findings).toEqual([])
+  })
+})
+
+describe('a sample that is lighter than any foam', () => {
+  const weighed = (volume: number, factor = 1) =>
+    waterOfSample({
+      wetMass: grams(251.3 * factor),
+      dryMass: grams(86.4 * factor),
+      tareMass: grams(52.1 * factor),
+      volume: litres(volume),
+    })
+  it('is refused: millilitres taken for litres, or kilograms for grams, had held 0.0006 m³/m³ of water', () => {
+    expectInputError(() => weighed(286), 'volume')
+    expectInputError(() => weighed(0.286, 0.001), 'volume')
+    expect(() => weighed(286)).toThrow('lighter than any foam')
+    expect(weighed(0.286).bulkDensity).toBeCloseTo(0.12, 3)
   })
 })

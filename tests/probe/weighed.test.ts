@@ -71,7 +71,8 @@ const sample = { wetMass: grams(251.3), dryMass: grams(86.4), tareMass: grams(52
 
 describe('a weighed sample', () => {
   it('has the same water by volume as by mass and bulk density', () => {
-    const amount = fc.double({ min: 1, max: 500, noNaN: true })
+    // No medium is lighter than the lightest foam.
+    const amount = fc.double({ min: 13, max: 500, noNaN: true })
     fc.assert(
       fc.property(
         amount,

@@ -1,4 +1,4 @@
-import { zoneMean } from '../../probe/zone-mean.js'
+import { NOTHING, zoneMean } from '../../probe/zone-mean.js'
 import type { Duration, WaterContent } from '../../quantity/generated/kinds.js'
 import { findSettledLevels } from '../../record/shots/find-settled-levels.js'
 import { fullLevelOf } from '../../record/shots/plateau.js'
@@ -107,5 +107,5 @@ export function levelOfZone(
 
 /** A level a little outside what can be, because a probe was shifted, stands for the nearest that can. */
 function inRange(level: number): number {
-  return Math.min(1, Math.max(0, level))
+  return Math.min(1, Math.max(NOTHING, level))
 }
