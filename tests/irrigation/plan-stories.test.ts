@@ -206,6 +206,49 @@ describe('a plan made again', () => {
     expect(explainIrrigationFinding(twice[0]!).message).toMatch(/both count: leave one out/)
     expect(codes(replan({ now: at(12), given }))).not.toContain('given-twice')
   })
+  it('tells a message that came again a second later, while the valve was open', () => {
+    const given = plan.shots.filter(({ time }) => time < at(12))
+    const again = (later: number) => {
+      const second = { ...given[1]!, time: instant(given[1]!.time + later) }
+      return codes(replan({ now: at(12), given: [...given, second] })).filter((code) => code === 'given-twice')
+    }
+    expect(again(1)).toEqual(['given-twice'])
+    expect(again(given[1]!.runTime * 0.6)).toEqual([])
+  })
+  it('tells shots in cubic metres, or with minutes for seconds: what they gave had been watered again', () => {
+    const given = plan.shots.filter(({ time }) => time < at(12))
+    const told = (volume: number, runTime: number) => {
+      const shots = given.map((shot) => ({
+        ...shot,
+        volume: litres(shot.volume * volume),
+        runTime: seconds(shot.runTime * runTime),
+      }))
+      return replan({ now: at(12), given: shots }).findings.filter(({ code }) => code === 'given-unlike-run-time')
+    }
+    expect(told(1, 1)).toEqual([])
+    expect(told(0.6, 1)).toEqual([])
+    for (const [volume, runTime] of [
+      [0.001, 1],
+      [1, 1 / 60],
+      [1, 60],
+      [0, 1],
+    ] as const)
+      expect(told(volume, runTime).length).toBe(given.length)
+    expect(explainIrrigationFinding(told(0.001, 1)[0]!).message).toMatch(
+      /in which the emitters give [\d.]+ L: check that/,
+    )
+    const byHand = { time: at(11), volume: litres(1), runTime: seconds(0) }
+    expect(codes(replan({ now: at(12), given: [...given, byHand] }))).not.toContain('given-unlike-run-time')
+  })
+  it('tells hours of the day that were given for moments', () => {
+    const message = (more: Partial<DayPlanRequest>, code: string) =>
+      day(more)
+        .findings.filter((found) => found.code === code)
+        .map((found) => explainIrrigationFinding(found).message)[0]
+    const hoursOfDay = { firstShot: instant(7), lastShot: instant(18) }
+    expect(message(hoursOfDay, 'no-time-to-water')).toMatch(/in seconds since 1970, not as hours of the day$/)
+    expect(message({ trigger: { by: 'clock', times: [instant(8)] } }, 'set-time-dropped')).toMatch(/not as hours/)
+  })
   it('doubts a measured 5 % at noon: no six large shots, and no advice of longer ones', () => {
     const given = plan.shots.filter(({ time }) => time < at(12))
     const again = replan({ now: at(12), given, waterContent: waterContent(0.05) })

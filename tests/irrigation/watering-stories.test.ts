@@ -62,6 +62,18 @@ describe('zones on one pump', () => {
     expect(told(Array.from({ length: 20 }, (_, i) => shot(`z${i}`, 8)))).toEqual([])
     expect(told([shot('a', 8), shot('a', 8 + shot('a', 8).runTime / 3600)])).toEqual([])
   })
+  it('are told of when one runs for five hours: seconds that were multiplied by 60 twice', () => {
+    const told = (runTime: number) => staggerZones([shot('a', 8, { runTime: seconds(runTime) })], pump).findings
+    expect(told(7200)).toEqual([])
+    expect(told(18_000)).toMatchObject([{ code: 'runs-long', zone: 'a', value: 18_000, unit: 's' }])
+    expect(told(18_000).map((one) => explainIrrigationFinding(one).message)[0]).toMatch(
+      /open for 300 min .* in seconds/,
+    )
+  })
+  it('are told that the last allowed moment is no hour of the day', () => {
+    const [late] = staggerZones([shot('a', 8)], { ...pump, lastEnd: instant(18) }).findings
+    expect(explainIrrigationFinding(late!).message).toMatch(/in seconds since 1970, not as an hour of the day$/)
+  })
   it('are told when they are pushed to 02:51', () => {
     const list = Array.from({ length: 60 }, (_, i) => shot(`z${i}`, 17))
     const { findings, caution } = staggerZones(list, { ...pump, lastEnd: instant(midnight + 20 * 3600) })

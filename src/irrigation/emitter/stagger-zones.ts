@@ -1,6 +1,6 @@
 import { ADVICE, type Advice } from '../../quantity/advice.js'
 import type { Instant } from '../../quantity/calendar.js'
-import { INSTANT, VALVE_TIME } from '../../quantity/domains.js'
+import { INSTANT, MAX_RUN_TIME, VALVE_TIME } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration, Flow } from '../../quantity/generated/kinds.js'
 import { numberIn, optionOr, requireObject } from '../../quantity/guard.js'
@@ -44,7 +44,7 @@ export interface SharedPump {
 export interface StaggeredShots extends Advice {
   /** The same shots by their new beginnings. */
   readonly shots: readonly StaggeredShot[]
-  /** Shots that begin late or end after the last allowed moment; `explainIrrigationFinding` has the words. */
+  /** Shots that begin late, run for more than two hours or end after the last allowed moment; `explainIrrigationFinding` has the words. */
   readonly findings: readonly StaggerFinding[]
 }
 
@@ -56,7 +56,7 @@ interface Placed extends StaggeredShot {
  * The shots of several zones, moved so far apart that a shared pump can serve all that run at one time.
  *
  * No zone overlaps itself: its next shot begins a rest after its last one has ended. A shot that is wanted while the last one should still
- * run is told, for a message may have come twice. A shot that is put off for long may come when
+ * run is told, for a message may have come twice, and one of more than two hours, whose run time may be in another unit. A shot that is put off for long may come when
  * nobody wants it, in the night or after the plant has wilted; it is told and not dropped, because only you know which is worse.
  *
  * @procedure Takes the shots in the order in which they are wanted and begins each at the first moment from then on at which the
@@ -134,7 +134,9 @@ function findingsOf(placed: readonly Placed[], pump: SharedPump): StaggerFinding
   const maxDelay = numberIn(optionOr(pump.maxDelay, 1800), VALVE_TIME, 'maxDelay')
   const lastEnd = pump.lastEnd === undefined ? Number.POSITIVE_INFINITY : numberIn(pump.lastEnd, INSTANT, 'lastEnd')
   const findings: StaggerFinding[] = []
-  for (const { zone, time, delay, end } of placed) {
+  for (const { zone, time, runTime, delay, end } of placed) {
+    if (runTime > MAX_RUN_TIME.max)
+      findings.push({ code: 'runs-long', level: 'caution', zone, time, value: runTime, unit: 's' })
     if (end > lastEnd)
       findings.push({ code: 'ends-too-late', level: 'danger', zone, time, value: end - lastEnd, unit: 's' })
     else if (delay > maxDelay)

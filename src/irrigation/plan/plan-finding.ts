@@ -10,6 +10,7 @@ export const PLAN_FINDING_CODES = [
   'large-shot',
   'given-more-than-allowed',
   'given-twice',
+  'given-unlike-run-time',
   'set-time-dropped',
   'no-time-to-water',
   'night-not-planned',

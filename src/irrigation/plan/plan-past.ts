@@ -2,12 +2,12 @@ import { answerOf } from '../../quantity/answer.js'
 import type { Duration, Volume, WaterContent } from '../../quantity/generated/kinds.js'
 import type { PlannedShot } from './day-plan.js'
 import type { GivenShot } from './day-so-far.js'
+import { doubtsOfGiven, openFor } from './given-doubts.js'
 import { byRecord } from './plan-choice.js'
 import { beginning } from './plan-engine.js'
-import { missed, type PlanFinding } from './plan-finding.js'
 import { atOnce, type Reached } from './plan-measured.js'
 import type { DayPlanRequest } from './plan-request.js'
-import { type PlanRun, runPlan, runTimeOf } from './plan-run.js'
+import { type PlanRun, runPlan } from './plan-run.js'
 import { stepOf } from './plan-trigger.js'
 import { DROP, type Planning, type PlanProgress } from './planning.js'
 
@@ -47,7 +47,7 @@ export function pastOf<State>(
     waterContent: before.waterContent,
     drain: before.drain,
     end: given.length > 0 ? { ...run.end, closed } : run.end,
-    planning: { ...run.planning, doubts: [...run.planning.doubts, ...tooMuch(planning, given), ...twice(given)] },
+    planning: { ...run.planning, doubts: [...run.planning.doubts, ...doubtsOfGiven(planning, given)] },
   }
 }
 
@@ -107,25 +107,4 @@ function shotsOf(request: DayPlanRequest, given: readonly GivenShot[], waterCont
       reason: 'given',
       waterContent: (waterContent[stepOf(request, shot.time) - 1] ?? request.waterContent) as WaterContent,
     }))
-}
-
-function openFor(request: DayPlanRequest, { volume, runTime }: GivenShot): number {
-  return runTime ?? (volume > 0 ? answerOf(runTimeOf(request, volume), 'emitters') : 0)
-}
-
-/** Shots that begin with the one before them, which one valve cannot do: the same message came twice, or somebody watered by hand. */
-function twice(given: readonly GivenShot[]): PlanFinding[] {
-  return given
-    .filter(({ time }, i) => time === given[i - 1]?.time)
-    .map(({ time, volume }) => ({ ...missed('given-twice', 'soFar.given', volume, volume, 'L'), time }))
-}
-
-/** Shots larger than the valve gives in its longest time: a wrong unit, a leak, or a valve that stuck open. */
-function tooMuch<State>({ maxVolume: wanted }: Planning<State>, given: readonly GivenShot[]): PlanFinding[] {
-  const findings: PlanFinding[] = []
-  for (const { time, volume: reached } of given) {
-    if (reached > wanted * 1.1)
-      findings.push({ ...missed('given-more-than-allowed', 'soFar.given', reached, wanted, 'L'), time })
-  }
-  return findings
 }

@@ -38,11 +38,22 @@ export const PLAN_WORDS: WordsOf<PlanFinding> = {
   ],
   'given-twice': [
     (one) =>
-      `a shot of ${told(one.reached, one)} was given at the moment of another one, and both count: leave one out if the same message came twice`,
+      `a shot of ${told(one.reached, one)} was given while another one ran, and both count: leave one out if the same message came twice`,
+    PRACTICE,
+  ],
+  'given-unlike-run-time': [
+    (one) =>
+      `a shot of ${told(one.reached, one)} was given in a time in which the emitters give ${told(one.wanted, one)}: check that volumes are litres for one container and run times seconds; if they are, look for a clogged line, a leak, or a wrong flow`,
     PRACTICE,
   ],
   'set-time-dropped': [(one) => `a shot at a set time is not planned: ${because(one)}`, PRACTICE],
-  'no-time-to-water': [(one) => `there is no time for a shot: ${because(one)}`, PRACTICE],
+  'no-time-to-water': [
+    (one) =>
+      one.because === 'hours'
+        ? 'no step of the plan begins between the first and the last allowed shot: give both as moments of this day, in seconds since 1970, not as hours of the day'
+        : `there is no time for a shot: ${because(one)}`,
+    PRACTICE,
+  ],
   'night-not-planned': [
     'the plan ends before the first shot of the next day, so that the dry-down is judged at its end: plan a whole day to know the night',
     PRACTICE,
@@ -90,7 +101,8 @@ const CAUSES: Readonly<Record<PlanCause, string>> = {
     'the longest run time, the largest shot, the rest of the valve or the limit of the day leave too little water for it',
   'dry-down': 'the dry-down that is wanted begins earlier; ask for less, or begin the day earlier',
   hours: 'it is not between the first and the last allowed shot; move the hours or the time',
-  'outside-plan': 'it lies before or after the plan',
+  'outside-plan':
+    'it lies before or after the plan: give moments of this day, in seconds since 1970, not as hours of the day',
   rest: 'the valve is open or at rest then, or another set time lies in the same step',
   full: 'the container lacks less than the valve gives at least',
   'day-limit': 'the limit of the day is reached',
