@@ -19,6 +19,7 @@ export {
   type PlacementConflict,
   type PlacementInput,
 } from './check-placement.js'
+export { constantMass, type MassChange, type SuccessiveMasses } from './constant-mass.js'
 export {
   evaluateWaterContents,
   type WaterContentAgreement,
@@ -48,10 +49,7 @@ export { type SampledRods, sampledVolume } from './sampled-volume.js'
 export { calibrateTwoPoint, type TwoPointInput } from './two-point.js'
 export { type ContainerWater, type WeighedContainer, weighedContainerWater } from './weighed-container.js'
 export {
-  constantMass,
-  type MassChange,
   type SampleWater,
-  type SuccessiveMasses,
   type WeighedSample,
   waterOfSample,
 } from './weighed-sample.js'

@@ -1,5 +1,4 @@
 import { WATER_DENSITY } from '../medium/domains.js'
-import { answersOf } from '../quantity/answer.js'
 import { domainWith } from '../quantity/domain.js'
 import { SCALE_MASS } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
@@ -13,7 +12,8 @@ import type {
   WaterDensity,
 } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
-import { CHANGE_LIMIT, SAMPLE_VOLUME, SOME_MASS } from './domains.js'
+import { constantMass } from './constant-mass.js'
+import { SAMPLE_VOLUME, SOME_MASS } from './domains.js'
 import type { ProbeFinding } from './probe-finding.js'
 
 /** What is written down when a sample is weighed wet, dried in an oven and weighed again. */
@@ -46,9 +46,6 @@ export interface SampleWater {
   readonly bulkDensity?: BulkDensity
   readonly findings: readonly ProbeFinding[]
 }
-
-/** Change of the dry mass between two weighings below which a sample counts as dry. ISO 17892-1 and ISO 11465 [not confirmed, source not seen]. */
-const CONSTANT = 0.001
 
 /**
  * Water in a sample that was weighed wet, dried at 105 °C to constant mass, and weighed again.
@@ -92,28 +89,28 @@ export function waterOfSample(sample: WeighedSample): SampleWater {
     waterMass: water as Mass,
     findings,
   }
-  if (sample.volume === undefined) return known
-  const cubicCentimetres = numberIn(sample.volume, SAMPLE_VOLUME, 'volume') * 1000
-  const density = sample.waterDensity === undefined ? 1 : numberIn(sample.waterDensity, WATER_DENSITY, 'waterDensity')
+  return sample.volume === undefined ? known : { ...known, ...byVolume(sample, water, dry - tare) }
+}
+
+/** Water and dry medium by the volume that the sample filled. */
+function byVolume({ volume, waterDensity }: WeighedSample, water: number, medium: number) {
+  const cubicCentimetres = numberIn(volume as Volume, SAMPLE_VOLUME, 'volume') * 1000
+  const density = waterDensity === undefined ? 1 : numberIn(waterDensity, WATER_DENSITY, 'waterDensity')
   const waterContent = water / (density * cubicCentimetres)
   if (waterContent > 1)
     throw new InputError(
       'volume',
-      `${sample.volume} L hold less than the ${water} g of water`,
+      `${volume} L hold less than the ${water} g of water`,
       'give the volume that the whole weighed sample filled, in the unit it was measured in',
     )
-  const bulkDensity = (dry - tare) / cubicCentimetres
+  const bulkDensity = medium / cubicCentimetres
   if (bulkDensity < MIN_BULK_DENSITY)
     throw new InputError(
       'volume',
-      `${sample.volume} L hold only ${dry - tare} g of dry medium, ${bulkDensity.toPrecision(2)} g/cm³, lighter than any foam`,
+      `${volume} L hold only ${medium} g of dry medium, ${bulkDensity.toPrecision(2)} g/cm³, lighter than any foam`,
       'give masses in grams, and the volume that the sample filled in litres',
     )
-  return {
-    ...known,
-    waterContent: waterContent as WaterContent,
-    bulkDensity: bulkDensity as BulkDensity,
-  }
+  return { waterContent: waterContent as WaterContent, bulkDensity: bulkDensity as BulkDensity }
 }
 
 /** The lightest foams that plants grow in have 0.01. Common practice, no source. Unit: g/cm³. */
@@ -121,39 +118,4 @@ const MIN_BULK_DENSITY = 0.005
 
 function notDry(change: number): ProbeFinding {
   return { code: 'not-dry-yet', level: 'caution', about: 'dryMass', value: change, unit: '1' }
-}
-
-/** Two weighings of a sample in the oven. */
-export interface SuccessiveMasses {
-  /** Mass at the weighing before. Unit: g. Range: (0, ∞). */
-  readonly previousMass: Mass
-  /** Mass at the last weighing. Unit: g. Range: (0, ∞). */
-  readonly lastMass: Mass
-  /** Relative change that counts as none, 0.001 when left out. Unit: 1. Range: (0, 1). */
-  readonly limit?: number
-}
-
-/** How much the mass of a drying sample still changes. */
-export interface MassChange {
-  /** Relative change since the weighing before. Unit: 1. */
-  readonly change: number
-  /** Whether the sample counts as dry. */
-  readonly constant: boolean
-}
-
-/**
- * Whether a sample in the oven has reached constant mass.
- *
- * @equation `\delta = \frac{|m_1 - m_2|}{m_2} \le 0.001`
- * @returns The relative change and whether it is within the limit.
- * @source iso-17892-1-2014 and iso-11465-1993, constant mass [not confirmed, source not seen]
- * @example
- * constantMass({ previousMass: grams(86.52), lastMass: grams(86.47) }) // => { change: 0.000578235, constant: true }
- */
-export function constantMass(masses: SuccessiveMasses): MassChange {
-  requireObject(masses, 'masses')
-  const { previousMass, lastMass, limit = CONSTANT } = masses
-  const [before, last] = [numberIn(previousMass, SOME_MASS, 'previousMass'), numberIn(lastMass, SOME_MASS, 'lastMass')]
-  const change = Math.abs(before - last) / last
-  return answersOf({ change, constant: change <= numberIn(limit, CHANGE_LIMIT, 'limit') }, 'lastMass')
 }

@@ -32,12 +32,10 @@ function unlikeRunTime(request: DayPlanRequest, given: readonly GivenShot[]): Pl
   return given.flatMap(({ time, volume: reached, runTime }) => {
     // Water by hand opens no valve.
     if (runTime === undefined || runTime === 0) return []
-    const longest = (runTime / 3600) * request.emitters * request.emitterFlow
-    const wanted = Math.max(0, longest - (request.lineFill / 3600) * request.emitters * request.emitterFlow)
-    if (reached >= wanted / 2 && reached <= 2 * longest) return []
-    return [
-      { ...missed('given-unlike-run-time', 'soFar.given', reached, reached > longest ? longest : wanted, 'L'), time },
-    ]
+    const max = (runTime / 3600) * request.emitters * request.emitterFlow
+    const wanted = Math.max(0, max - (request.lineFill / 3600) * request.emitters * request.emitterFlow)
+    if (reached >= wanted / 2 && reached <= 2 * max) return []
+    return [{ ...missed('given-unlike-run-time', 'soFar.given', reached, reached > max ? max : wanted, 'L'), time }]
   })
 }
 
