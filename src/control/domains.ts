@@ -4,7 +4,7 @@ import type { Domain } from '../quantity/domain.js'
 
 export const ALARM_DELAY: Domain = { quantity: 'delay of an alarm', unit: 's', min: 0, max: 86400, ends: '[]', hint: 'give how long the condition must last, zero to a day' }
 export const ALARM_WINDOW: Domain = { quantity: 'time in which alarms are counted', unit: 's', min: 0, max: 86400, ends: '(]', hint: 'give a time of at most a day; ten minutes is usual' }
-export const CONTENT_AFTER_OUTAGE: Domain = { quantity: 'water content after the outage', unit: 'm³/m³', min: 0, max: 1, ends: '(]', hint: 'give the newest reading, or an estimate from the use of the plants; zero is what a dead probe sends' }
+export const CONTENT_AFTER_OUTAGE: Domain = { quantity: 'water content after the outage', unit: 'm³/m³', min: 0.01, max: 1, ends: '[]', hint: 'give the newest reading, or an estimate from the use of the plants; zero is what a dead probe sends' }
 export const DECISION_INTERVAL: Domain = { quantity: 'time between decisions', unit: 's', min: 0, max: 3600, ends: '(]', hint: 'give the time at which a timer of its own asks for decisions, at most an hour' }
 export const DISAGREEMENT: Domain = { quantity: 'disagreement of probes', unit: 'm³/m³', min: 0, max: 1, ends: '(]', hint: 'give by how much healthy probes of the zone may differ' }
 export const FULL_POINT: Domain = { quantity: 'full point', unit: 'm³/m³', min: 0, max: 1, ends: '[]', hint: 'give the water content to come back to' }

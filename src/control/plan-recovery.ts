@@ -10,7 +10,7 @@ import { CONTENT_AFTER_OUTAGE, FULL_POINT, MAX_SHOT, SHOT_INTERVAL, VOLUME_LEFT 
 
 /** A container after an outage, and how it may be watered. */
 export interface RecoveryInput {
-  /** Water content now; zero, as a dead probe sends it, is none. Unit: m³/m³. Range: (0, 1]. */
+  /** Water content now; less, as a dead probe sends it, is none. Unit: m³/m³. Range: [0.01, 1]. */
   readonly waterContent: WaterContent
   /** Water content to come back to. Unit: m³/m³. Range: [0, 1]. */
   readonly fullPoint: WaterContent
@@ -40,7 +40,15 @@ const NAMES: NamesOf<RecoveryInput> = {
 }
 
 /** What a person should know before a container is watered again; `explainControlFinding` has the words. */
-export type RecoveryFinding = CodedFinding<'clock-not-checked' | 'more-than-allowed' | 'watch-first-shots' | 'pump'>
+export type RecoveryFinding = CodedFinding<
+  | 'clock-not-checked'
+  | 'more-than-allowed'
+  | 'already-full'
+  | 'short-pauses'
+  | 'takes-days'
+  | 'watch-first-shots'
+  | 'pump'
+>
 
 /** Shots that bring a container back. */
 export interface RecoveryPlan extends Advice {
@@ -78,6 +86,9 @@ export function planRecovery(input: RecoveryInput): RecoveryPlan {
   return readOrRefuse('input', () => planned(input))
 }
 
+/** Medium that takes up water slowly is given more time from shot to shot. Common practice, no source. Unit: s. */
+const MIN_APART = 60
+
 function planned(input: RecoveryInput): RecoveryPlan {
   onlyNames(input, NAMES, 'input')
   const lack = Math.max(
@@ -95,19 +106,33 @@ function planned(input: RecoveryInput): RecoveryPlan {
   // Rounding of the division must not cost a shot of its own.
   const shots = Math.ceil((volume / max) * (1 - 1e-12))
   if (!Number.isFinite(shots)) throw new InputError('maxPerShot', 'leads to endless shots', 'give a larger one')
-  const findings: RecoveryFinding[] = []
+  const duration = Math.max(0, shots - 1) * apart
   const isChecked = input.clockChecked === true
-  if (!isChecked) findings.push({ code: 'clock-not-checked', level: 'danger' })
-  if (volume > allowance)
-    findings.push({ code: 'more-than-allowed', level: 'caution', value: volume, limit: allowance, unit: 'L' })
-  if (shots > 0) findings.push({ code: 'watch-first-shots', level: 'note' }, { code: 'pump', level: 'caution' })
   return {
     volume: volume as Volume,
     shots,
     shot: (shots === 0 ? 0 : volume / shots) as Volume,
-    duration: (Math.max(0, shots - 1) * apart) as Duration,
+    duration: duration as Duration,
     allowed: isChecked && volume <= allowance,
     caution: ADVICE,
-    findings,
+    findings: findingsOf(input, { volume, shots, duration }),
   }
+}
+
+function findingsOf(
+  { waterContent, fullPoint, minPeriod, maxTotal, clockChecked }: RecoveryInput,
+  { volume, shots, duration }: { readonly volume: number; readonly shots: number; readonly duration: number },
+): RecoveryFinding[] {
+  const findings: RecoveryFinding[] = []
+  if (clockChecked !== true) findings.push({ code: 'clock-not-checked', level: 'danger' })
+  if (volume > maxTotal)
+    findings.push({ code: 'more-than-allowed', level: 'caution', value: volume, limit: maxTotal, unit: 'L' })
+  if (shots === 0)
+    findings.push({ code: 'already-full', level: 'note', value: waterContent, limit: fullPoint, unit: 'm³/m³' })
+  if (shots > 1 && minPeriod < MIN_APART)
+    findings.push({ code: 'short-pauses', level: 'caution', value: minPeriod, limit: MIN_APART, unit: 's' })
+  if (duration > 86400)
+    findings.push({ code: 'takes-days', level: 'caution', value: duration, limit: 86400, unit: 's' })
+  if (shots > 0) findings.push({ code: 'watch-first-shots', level: 'note' }, { code: 'pump', level: 'caution' })
+  return findings
 }

@@ -1,3 +1,4 @@
+import { digits } from '../quantity/explained.js'
 import type { RecoveryFinding } from './plan-recovery.js'
 
 /** What a person should know before a container is watered again. */
@@ -5,15 +6,20 @@ export const RECOVERY_WORDS: { readonly [Code in RecoveryFinding['code']]: strin
   'clock-not-checked':
     'look at the clock and at the last shot in the log first: a controller that catches up by itself would water twice',
   'more-than-allowed': 'more is wanted than may still be given: raise the limit knowingly or come back tomorrow',
+  'already-full':
+    'the container holds as much as its full point, so that nothing is given: if its medium is dry, look at the probe and at the full point',
+  'short-pauses':
+    'shots follow each other within a minute, so that dry medium lets them run past: check that the time between them is in seconds, and give five minutes or more',
+  'takes-days':
+    'the shots take longer than a day, and plants dry meanwhile: check the largest shot and the time between shots, or water by hand first',
   'watch-first-shots':
     'watch the first shots: if they drain at once and the reading hardly moves, the medium repels water; wait longer between smaller shots',
   pump: 'keep hands out of pump gear that may start by itself when power returns',
 }
 
-/** The sentence with the volume and its limit, where there are some. */
-export function recoveryInWords({ value, limit }: RecoveryFinding, sentence: string): string {
-  const millilitres = (volume: number) => `${Math.round(volume * 1000)} mL`
-  return value === undefined || limit === undefined
-    ? sentence
-    : `${sentence} (${millilitres(value)}, limit ${millilitres(limit)})`
+/** The sentence with the number and its limit, where there are some. */
+export function recoveryInWords({ value, limit, unit }: RecoveryFinding, sentence: string): string {
+  if (value === undefined || limit === undefined) return sentence
+  const told = (number: number) => (unit === 'L' ? `${Math.round(number * 1000)} mL` : `${digits(number)} ${unit}`)
+  return `${sentence} (${told(value)}, limit ${told(limit)})`
 }

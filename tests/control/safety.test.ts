@@ -464,7 +464,7 @@ describe('recovery after a power cut', () => {
     })
   })
   it('is not made from the zero of a probe that died with the power', () => {
-    for (const dead of [0, -0])
+    for (const dead of [0, -0, 5e-324, 0.004])
       expectDomainError(() => planRecovery({ ...input, waterContent: dead as never }), { argument: 'waterContent' })
   })
   it('needs no shot of its own for what rounding left over', () => {
@@ -506,8 +506,20 @@ describe('recovery after a power cut', () => {
     expect(codes({})).toEqual(always)
     expect(codes({ clockChecked: false })).toEqual(['clock-not-checked danger', ...always])
     expect(codes({ maxTotal: litres(1) })).toEqual(['more-than-allowed caution', ...always])
-    expect(codes({ waterContent: waterContent(0.6) })).toEqual([])
+    expect(codes({ waterContent: waterContent(0.6) })).toEqual(['already-full note'])
     expect(found({ maxTotal: litres(1) }).map(explainControlFinding)[0]?.message).toMatch(/\(1108 mL, limit 1000 mL\)$/)
+  })
+  it('tells shots that follow each other within seconds, that take a month, and a full point of 0: each had been allowed without a word', () => {
+    const message = (more: Partial<RecoveryInput>, code: string) =>
+      planRecovery({ ...input, ...more })
+        .findings.filter((found) => found.code === code)
+        .map((found) => explainControlFinding(found).message)[0]
+    expect(message({ minPeriod: seconds(5) }, 'short-pauses')).toMatch(
+      /in seconds, .*\(5(\.00)? s, limit 60(\.0)? s\)$/,
+    )
+    expect(message({ minPeriod: seconds(60) }, 'short-pauses')).toBeUndefined()
+    expect(message({ maxPerShot: litres(0.00012) }, 'takes-days')).toMatch(/^the shots take longer than a day/)
+    expect(message({ fullPoint: waterContent(0) }, 'already-full')).toMatch(/look at the probe and at the full point/)
   })
   it('refuses a largest shot so small that the shots would have no end', () => {
     expectInputError(() => planRecovery({ ...input, maxPerShot: 5e-324 as never }), 'maxPerShot')
@@ -515,7 +527,7 @@ describe('recovery after a power cut', () => {
   it('conserves water and keeps to the largest shot', () => {
     fc.assert(
       fc.property(
-        fc.double({ min: 0, max: 1, noNaN: true }),
+        fc.double({ min: 0.01, max: 1, noNaN: true }),
         fc.double({ min: 0, max: 0.9, noNaN: true }),
         fc.double({ min: 0.01, max: 1, noNaN: true }),
         (content, drain, most) => {
