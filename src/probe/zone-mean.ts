@@ -36,10 +36,8 @@ export interface ZoneMean {
 
 /** Less than this no medium with a plant in it reads: what a dead probe or a broken cable sends. Common practice, no source. Unit: m³/m³. */
 export const NOTHING = 0.01
-
 /** Probes that differ so much, and of which none stands alone, are in dispute. Common practice, no source. Unit: m³/m³. */
 const DISPUTE = 0.1
-
 /** A probe is named when it is this many robust standard deviations, and at least this much water content, from the median. */
 const APART = { deviations: 3, min: 0.05 }
 
@@ -87,8 +85,10 @@ export function zoneMean(input: ZoneInput): ZoneMean {
   const distant = distances.filter(({ value }) => value > far)
   const apart = distant.map(({ name }) => name)
   const coverage = weight / total(all)
-  const findings = dead.map(({ name, value = 0 }) => finding('reads-nothing', name, value, NOTHING))
-  findings.push(...distant.map(({ name, value }) => finding('probe-apart', name, value, far)))
+  const findings = [
+    ...dead.map(({ name, value = 0 }) => finding('reads-nothing', name, value, NOTHING)),
+    ...distant.map(({ name, value }) => finding('probe-apart', name, value, far)),
+  ]
   if (distant.length === 0 && robustSpread > DISPUTE)
     findings.push(finding('probes-disagree', 'probes', robustSpread, DISPUTE, 'danger'))
   if (coverage < 1) findings.push(missing(coverage))
