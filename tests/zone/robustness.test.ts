@@ -286,6 +286,17 @@ describe('a kept state', () => {
     visit(JSON.parse(kept), [])
     expect(tried).toEqual([])
   })
+  it('is refused where a part of it throws: a getter, or a proxy that was revoked', () => {
+    const { proxy, revoke } = Proxy.revocable({}, {})
+    revoke()
+    const throws = Object.defineProperty(JSON.parse(kept) as object, 'held', {
+      get: () => {
+        throw new Error('gone')
+      },
+    })
+    for (const part of [proxy, throws, { ...JSON.parse(kept), memory: proxy }, { ...JSON.parse(kept), reading: proxy }])
+      expectInputError(() => follower.restore(part), 'state')
+  })
   it('is refused for another zone: more probes, or another clock', () => {
     const three = followZone(benchZone({ probes: [{ name: 'A' }, { name: 'B' }, { name: 'C' }] }))
     expect(() => three.restore(JSON.parse(kept))).toThrow(/rows/)

@@ -1,3 +1,4 @@
+import { readOrRefuse } from '../../control/readable.js'
 import { isList } from '../../quantity/guard.js'
 import { restoredDailyUse } from '../../record/forecast/daily-use-state.js'
 import { type LevelState, restoredLevelState } from '../../record/forecast/level-state.js'
@@ -14,6 +15,10 @@ import { ENTRY_KINDS, type HeldEntry, type ZoneFollowState } from './follow-stat
 
 /** A state of a follower that was kept as JSON, checked against the zone. */
 export function restoredFollow(zone: Zone, stored: unknown): ZoneFollowState {
+  return readOrRefuse('state', () => followState(zone, stored))
+}
+
+function followState(zone: Zone, stored: unknown): ZoneFollowState {
   const reader = stateReader(stored)
   const object = stored as Readonly<Record<string, unknown>>
   const rows = (kind: (typeof ENTRY_KINDS)[number]) => restoredRows(reader, kind, object[kind], widthOf(zone, kind))
