@@ -11,6 +11,7 @@ import { suspectTiming } from '../suspect/suspect-timing.js'
 import { suspectWater } from '../suspect/suspect-water.js'
 import { fullOrNot } from '../suspect/trust.js'
 import { notTold } from '../suspect/what-is-not-told.js'
+import { mayFlap } from '../watch/watch-clock.js'
 import { oftenBeyond, withDrain } from '../watch/watch-gauge.js'
 import { ofShots } from './of-shots.js'
 import { ranked } from './rank.js'
@@ -37,12 +38,13 @@ export function told(state: ZoneWatchState, now: number, zone: RememberedZone): 
     ...suspectReadings(state, now, zone),
     ...suspectRest(state, zone),
   ]
-  const suspicions = timing.length > 0 ? found.filter(({ code }) => !BY_ORDERS.includes(code)) : found
+  const outOfStep = timing.length > 0 || mayFlap(state.clock)
+  const suspicions = outOfStep ? found.filter(({ code }) => !BY_ORDERS.includes(code)) : found
   const causes: readonly Cause[] = ranked(suspicions, state.standing, now)
   const standing = causes.map(({ code, since }) => ({ code, since }))
   return [
     { ...state, standing, gauge },
-    { causes, ...notTold(state, suspicions, recent, timing.length > 0, now, zone), full },
+    { causes, ...notTold(state, suspicions, recent, outOfStep, now, zone), full },
   ]
 }
 

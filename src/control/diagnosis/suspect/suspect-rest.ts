@@ -1,6 +1,6 @@
 import type { Evidence, Suspicion } from '../cause/cause.js'
 import type { ZoneWatchState } from '../state/zone-state.js'
-import { standingTrouble } from '../watch/watch-clock.js'
+import { mayFlap, standingTrouble } from '../watch/watch-clock.js'
 import { isBelowRain } from '../watch/watch-feed.js'
 import { lostShare } from '../watch/watch-pace.js'
 import type { Watched } from '../watch/watched.js'
@@ -71,7 +71,8 @@ const YOUNG_AGAIN = 0.6
  */
 function bySender({ probes, standing, clock }: ZoneWatchState, zone: Watched): Suspicion[] {
   const heard = probes.filter(({ count }) => count >= 20)
-  if (heard.length === 0) return []
+  // Beside a clock that flaps all readings are too old, or too young, in turn.
+  if (heard.length === 0 || mayFlap(clock)) return []
   const age = heard.reduce((sum, probe) => sum + probe.age / heard.length, 0)
   const spread = heard.reduce((sum, probe) => sum + probe.ageSpread / heard.length, 0)
   const because = [evidence('age-of-readings', age, 's', { usual: 0 }), evidence('spread-of-age', spread, 's')]

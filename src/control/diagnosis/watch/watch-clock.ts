@@ -26,6 +26,12 @@ export const newClock: ClockWatch = { last: null, cadence: 0, jitter: 0, recent:
 /** A standing clock is told after so many calls: chosen. */
 const STILL = 10
 
+/** By so little a clock is set right, or two messages overtake each other: no time passes meanwhile. Chosen. Unit: s. */
+const SET_RIGHT = 10
+/** A clock that went back within so many calls, and so long, may flap. Chosen. Unit: 1, s. */
+const FLAPS = 100
+const FLAPS_FOR = 7200
+
 export interface Tick {
   readonly clock: ClockWatch
   /** Now, if it can be read. */
@@ -40,16 +46,18 @@ export function ticked(clock: ClockWatch, told: unknown): Tick {
   const troubled = (kind: ClockTrouble['kind'], size: number) => ({ kind, size, call: calls })
   if (!isMoment(told))
     return { clock: { ...clock, calls, trouble: troubled('unreadable', 0) }, now: null, passed: 0, leapt: false }
-  const step = clock.last === null ? 0 : told - clock.last
+  const since = clock.last === null ? 0 : told - clock.last
+  const step = since < 0 && since >= -SET_RIGHT ? 0 : since
   if (clock.last === null || step === 0) {
     const still = clock.last === null ? 0 : clock.still + 1
     const trouble = still >= STILL ? troubled('still', still) : clock.trouble
-    return { clock: { ...clock, last: told, calls, still, trouble }, now: told, passed: 0, leapt: false }
+    const last = clock.last ?? told
+    return { clock: { ...clock, last, calls, still, trouble }, now: last, passed: 0, leapt: false }
   }
   const leap = step < 0 || (clock.calls > STILL && step > Math.max(1800, 10 * clock.cadence))
   if (leap) {
     // A clock that flaps goes ahead as often as back: back is what no power cut explains.
-    const flaps = step > 0 && clock.trouble?.kind === 'back' && calls - clock.trouble.call < 100
+    const flaps = step > 0 && clock.trouble?.kind === 'back' && calls - clock.trouble.call < FLAPS
     const trouble = flaps ? clock.trouble : troubled(step < 0 ? 'back' : 'ahead', step)
     return { clock: { ...clock, last: told, calls, still: 0, trouble }, now: told, passed: 0, leapt: true }
   }
@@ -76,6 +84,13 @@ function rated(clock: ClockWatch, step: number): ClockWatch {
 
 function rateLimit({ jitter, cadence }: ClockWatch): number {
   return Math.max(0.015, cadence === 0 ? 0 : (0.5 * jitter) / cadence)
+}
+
+/** Whether the clock went back of late: while it flaps no time between two moments is known. */
+export function mayFlap({ trouble, calls, cadence }: ClockWatch): boolean {
+  if (trouble?.kind !== 'back') return false
+  const passed = calls - trouble.call
+  return passed < FLAPS && passed * cadence < FLAPS_FOR
 }
 
 /** The trouble of the last day, counted in calls: the clock cannot be asked. */
