@@ -289,13 +289,13 @@ describe('other causes', () => {
     expect(namedAt(outputs, 'watered-by-hand')).toBeLessThan(1480 + 45)
     expect(codesOf(outputs[namedAt(outputs, 'watered-by-hand')])[0]).toBe('watered-by-hand')
   })
-  it('messages that come late by up to 40 minutes, in any order, are told once and not again and again', () => {
+  it('messages that come late by 20 to 60 minutes, in any order, are told once and not again and again', () => {
     const zone = watchZone(SETTINGS)
     const inputs = scripted({ minutes: 1800, probes: ['A', 'B', 'C'], shots: [60, 180, 300] })
     const arriving = inputs.map((): WatchZoneInput['readings'][number][] => [])
-    // For sixteen hours each is as late as a fixed list of forty delays says; the mean age is then the greatest that is allowed.
+    // For sixteen hours each is as late as a fixed list of forty delays says: even the newest of a moment is then older than is allowed.
     inputs.forEach(({ readings }, minute) => {
-      const late = minute < 240 || minute > 1200 ? 0 : (minute * 17) % 40
+      const late = minute < 240 || minute > 1200 ? 0 : 20 + ((minute * 17) % 40)
       arriving[minute + late]?.push(...readings)
     })
     let told = false

@@ -9,10 +9,11 @@ import type { ZoneWatchState } from './state/zone-state.js'
 import { lightOf, type WatchZoneInput } from './watch/input.js'
 import { cameIn, newBalance, withBalance } from './watch/watch-balance.js'
 import { ticked } from './watch/watch-clock.js'
+import { withoutTimes } from './watch/watch-counter.js'
 import { newNight } from './watch/watch-night.js'
 import { newPairs } from './watch/watch-pairs.js'
 import { newTiming, withTiming } from './watch/watch-timing.js'
-import { newValve } from './watch/watch-valve.js'
+import { countsOf, newValve } from './watch/watch-valve.js'
 
 /** The state after a moment, and what it shows. */
 export function advanced(
@@ -33,13 +34,14 @@ export function advanced(
       awaited(probe, now),
     ),
   }
-  const watered = withWater(heard, input, now, tick.passed, zone)
   const { balance, timing, valve } = heard
-  const came = cameIn(valve, input, now, tick.passed, zone)
+  const counts = countsOf(valve, input, now, tick.passed, zone)
+  const watered = withWater(heard, input, counts, now, tick.passed, zone)
+  const came = cameIn(valve, counts, now, tick.passed, zone)
   const balanced = {
     ...watered,
-    balance: withBalance(balance, came, valve, watered.valve, watered, input, now, tick.passed, zone),
-    timing: withTiming(timing, came, watered.probes, input, now, zone),
+    balance: withBalance(balance, came, watered.valve, watered, now, tick.passed, zone),
+    timing: withTiming(timing, came, watered, now, zone),
   }
   const steady = withSteady(balanced, input, now, zone)
   return told(withNight(steady, now, input, zone), now, zone)
@@ -47,10 +49,10 @@ export function advanced(
 
 /** Across a leap of the clock nothing can be compared; what is usual stays. */
 function afterLeap(state: ZoneWatchState): ZoneWatchState {
-  const { metered, drained, hasMeter, hasDrain } = state.valve
+  const { meter, gauge, hasMeter, hasDrain } = state.valve
   return {
     ...state,
-    valve: { ...newValve, metered, drained, hasMeter, hasDrain },
+    valve: { ...newValve, meter: withoutTimes(meter), gauge: withoutTimes(gauge), hasMeter, hasDrain },
     balance: newBalance,
     timing: newTiming(state.probes.length),
     night: newNight(state.probes.length),

@@ -1,11 +1,11 @@
 import type { RememberedZone } from '../state/settings.js'
 import type { ZoneWatchState } from '../state/zone-state.js'
 import { withClimb, withFall } from '../watch/climb-and-fall.js'
-import type { WatchedReading } from '../watch/input.js'
+import { known, type WatchedReading } from '../watch/input.js'
 import { useOf, type WaterOfLate } from '../watch/leap-by-water.js'
 import { risenTogether } from '../watch/risen-together.js'
 import { withStep } from '../watch/step-of-probe.js'
-import { withReading } from '../watch/take-reading.js'
+import { withAge, withReading } from '../watch/take-reading.js'
 import { withPace } from '../watch/watch-pace.js'
 import type { ProbeWatch } from '../watch/watch-probe.js'
 import { quietSince } from './quiet-since.js'
@@ -20,15 +20,32 @@ export function withReadings(
   if (!Array.isArray(readings)) return probes
   const quietFrom = quietSince(state.valve)
   const beside = { quietFrom, maxRate: zone.flow / 3600 / zone.volume, water: () => waterOfLate(state, now, zone) }
-  for (const reading of readings as readonly (WatchedReading | null)[]) {
-    const i = zone.names.indexOf(reading?.probe as string)
-    if (i < 0 || reading === null) continue
+  const youngest = zone.names.map<number | null>(() => null)
+  for (const { i, time, value } of inOrder(readings, now, zone)) {
     const before = probes[i]!
-    const after = withReading(before, reading, now, quietFrom, zone)
+    const after = withReading(before, { time, value }, now, quietFrom, zone)
+    youngest[i] = time
     if (after.times === before.times) probes[i] = after
     else probes[i] = withClimbs(withStep(after, beside, zone), quietFrom, state.light, zone)
   }
-  return risenTogether(probes, now, zone)
+  const aged = probes.map((probe, i) => (youngest[i] === null ? probe : withAge(probe, now - youngest[i]!)))
+  return risenTogether(aged, now, zone)
+}
+
+interface TakenReading {
+  readonly i: number
+  readonly time: number
+  readonly value: number | null
+}
+
+/** Readings of the probes of the zone in the order of their own times: a message holds them in any. */
+function inOrder(readings: readonly (WatchedReading | null)[], now: number, zone: RememberedZone): TakenReading[] {
+  const taken = readings.flatMap((reading): TakenReading[] => {
+    const i = zone.names.indexOf(reading?.probe as string)
+    if (i < 0 || reading === null) return []
+    return [{ i, time: known(reading.time) ?? now, value: known(reading.waterContent) }]
+  })
+  return taken.sort((one, other) => one.time - other.time)
 }
 
 /** Climbs count between shots only, and not where the probe jumped. */

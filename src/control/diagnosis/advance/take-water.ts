@@ -7,17 +7,26 @@ import type { WatchZoneInput } from '../watch/input.js'
 import { useOf } from '../watch/leap-by-water.js'
 import { levelOf, meanSince } from '../watch/level-of-probe.js'
 import type { ProbeWatch } from '../watch/watch-probe.js'
-import { type Before, type GivenShot, type ValveWatch, withCounters, withEnd, withOrder } from '../watch/watch-valve.js'
+import {
+  type Before,
+  type Counts,
+  type GivenShot,
+  type ValveWatch,
+  withCounters,
+  withEnd,
+  withOrder,
+} from '../watch/watch-valve.js'
 import { withMeter, withShare } from './learn-usual.js'
 
 export function withWater(
   state: ZoneWatchState,
   input: WatchZoneInput,
+  counts: Counts,
   now: number,
   passed: number,
   zone: RememberedZone,
 ): ZoneWatchState {
-  const counted = { ...state, valve: withEnd(withCounters(state.valve, input, now, passed, zone), now) }
+  const counted = { ...state, valve: withEnd(withCounters(state.valve, counts, now, passed, zone), now) }
   const starts = input.open === true && counted.valve.open === null
   const due = isDue(counted.valve, counted.probes, now, zone)
   const early = starts && counted.valve.shot !== null && now - counted.valve.shot.end >= 120
@@ -25,26 +34,25 @@ export function withWater(
   const risen = (counted.valve.lastEnd ?? Number.NEGATIVE_INFINITY) + zone.responseTime / 2
   const before = () => judgedSoFar.probes.map((probe) => beforeShot(probe, now, risen, zone))
   const { valve, begins } = withOrder(judgedSoFar.valve, input, now, before)
-  return begins ? withDrained({ ...judgedSoFar, valve }, judgedSoFar.valve) : { ...judgedSoFar, valve }
+  return begins ? withDrained({ ...judgedSoFar, valve }, judgedSoFar.valve, now) : { ...judgedSoFar, valve }
 }
 
-/** What drained until the next shot belongs to the last one. */
-function withDrained(state: ZoneWatchState, { hasDrain, drainedSince }: ValveWatch): ZoneWatchState {
+/** What drained until the next shot belongs to the last one, where the gauge tells it now. */
+function withDrained(state: ZoneWatchState, { gauge, drainedSince }: ValveWatch, now: number): ZoneWatchState {
   const last = state.shots[state.shots.length - 1]
-  if (!hasDrain || last === undefined || last.drained !== null) return state
+  if (gauge.until !== now || last === undefined || last.drained !== null) return state
   const shot = { ...last, drained: drainedSince / last.volume }
   return { ...state, shots: [...state.shots.slice(0, -1), shot], usual: withShare(state.usual, shot) }
 }
 
-/** The mean of five minutes, five readings by the minute; else the newest since the last shot has risen. */
+/** The mean of five minutes, five readings by the minute; else of the newest five that came since the last shot has risen. */
 function beforeShot(probe: ProbeWatch, now: number, risen: number, zone: RememberedZone): Before | null {
   const mean = meanSince(probe, now - 300)
   if (mean !== null) return mean
   const time = probe.times[probe.times.length - 1]
   // Of an older reading nobody knows what the shot before this one made of it.
-  return time === undefined || now - time > zone.maxAge || time < risen
-    ? null
-    : { level: probe.levels[probe.levels.length - 1]!, time }
+  if (time === undefined || now - time > zone.maxAge || time < risen) return null
+  return meanSince(probe, Math.max(risen, time - 300))
 }
 
 function withJudged(state: ZoneWatchState, now: number, zone: RememberedZone): ZoneWatchState {

@@ -93,6 +93,7 @@ export const UNKNOWN_WORDS: { readonly [Code in UnknownReason]: string } = {
   'ec-below-rain': 'its EC is less than rain has: the sensor is dead or dry, or the water is pure',
   'series-out-of-step': 'orders and readings are not of the same times',
   'readings-far-apart': 'readings come so seldom that a shot between two of them looks like a leap',
+  'counts-too-late': 'the counter counts so late, or so much at once, that it does not tell one shot from the next',
   'no-clock': 'the clock gives no moment in seconds',
 }
 

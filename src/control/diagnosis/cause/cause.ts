@@ -124,6 +124,7 @@ export type UnknownReason =
   | 'ec-below-rain'
   | 'series-out-of-step'
   | 'readings-far-apart'
+  | 'counts-too-late'
   | 'no-clock'
 
 /** What a record shows of a zone at a moment. */

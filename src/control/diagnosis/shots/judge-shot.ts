@@ -2,7 +2,8 @@ import { maxOf } from '../../../quantity/extremes.js'
 import { fallNow } from '../watch/climb-and-fall.js'
 import { NOON } from '../watch/leap-by-water.js'
 import { meanSince } from '../watch/level-of-probe.js'
-import { isSlow } from '../watch/watch-pace.js'
+import { isSlow, timeApart } from '../watch/time-apart.js'
+import type { CounterWatch } from '../watch/watch-counter.js'
 import type { ProbeWatch } from '../watch/watch-probe.js'
 import type { GivenShot, ValveWatch } from '../watch/watch-valve.js'
 import type { Watched } from '../watch/watched.js'
@@ -29,6 +30,8 @@ export interface ShotEvidence {
 
 /** Time of which the readings before and after a shot are averaged. Unit: s. */
 const SIDE = 300
+/** Where plants may have drunk more of a shot, one that came may look like one that is missed. Unit: 1. */
+const MAX_DRUNK = 0.65
 /** How far a fall in the sun is known wrongly at worst, as a share of it. Chosen. */
 const FALL_ERROR = 0.25
 /** Shots that are kept: three to four days of them in the rehearsals. */
@@ -56,6 +59,11 @@ export function isDue(valve: ValveWatch, probes: readonly ProbeWatch[], now: num
 export interface JudgedShot {
   readonly shot: ShotEvidence
   readonly probes: readonly ProbeWatch[]
+}
+
+/** Whether the meter has told of all of the shot by now, and tells it from the next. */
+function countsShots({ until, lag }: CounterWatch, { end }: GivenShot, { responseTime }: Watched): boolean {
+  return until !== null && until >= end && lag < responseTime
 }
 
 function meanLevel(before: GivenShot['before']): number | null {
@@ -90,7 +98,7 @@ export function judged(
     // Between readings that are far apart plants drink most of a shot, or all of a small one.
     if (!trusted[i] || !before || after === null || isSlow(probe, zone)) return null
     const passed = after.time - before.time
-    if (mayDrink(probe, now, use, passed) > expected || hasNoRoom(before.level, volume, zone)) return null
+    if (mayDrink(probe, now, use, passed) > MAX_DRUNK * expected || hasNoRoom(before.level, volume, zone)) return null
     return (after.level - before.level + falls[i]!.fall * passed) / expected
   })
   const shares = rises.map((rise, i) => (rise === null ? null : rise / usualRise(probes[i]!)))
@@ -99,7 +107,7 @@ export function judged(
       time: shot.start,
       volume,
       rises: shares,
-      metered: valve.hasMeter ? shot.metered / volume : null,
+      metered: countsShots(valve.meter, shot, zone) ? shot.metered / volume : null,
       drained: null,
       levels: shot.before.map((one) => one?.level ?? null),
       level: meanLevel(shot.before),
@@ -114,9 +122,10 @@ export function judged(
  * Error of a difference of two means of five readings or so, as by the minute, or of two readings where the means have no two, and more since they
  * lie far from the shot: then it counts as well that a fall in the sun is known to a quarter at best. Chosen.
  */
-function errorOf({ noise, pace }: ProbeWatch, use: number): number {
-  const isFew = pace.usual > 0 && pace.usual * SIDE < 2
-  return isFew ? Math.hypot(2 * noise, (FALL_ERROR * NOON * use * 2) / pace.usual) : 0.63 * noise
+function errorOf(probe: ProbeWatch, use: number): number {
+  const { noise } = probe
+  const apart = timeApart(probe)
+  return apart > SIDE / 2 ? Math.hypot(2 * noise, FALL_ERROR * NOON * use * 2 * apart) : 0.63 * noise
 }
 
 function usualRise(probe: ProbeWatch): number {

@@ -2,6 +2,7 @@ import type { StateReader } from '../../../record/restore-state.js'
 import type { BalanceMark } from '../watch/found-water.js'
 import type { BalanceWatch } from '../watch/watch-balance.js'
 import type { ClockWatch } from '../watch/watch-clock.js'
+import type { CounterWatch } from '../watch/watch-counter.js'
 import type { SteadyWatch } from '../watch/watch-feed.js'
 import { type GaugeWatch, TIMES } from '../watch/watch-gauge.js'
 import type { PairWatch } from '../watch/watch-pairs.js'
@@ -31,6 +32,18 @@ export function clock(reader: StateReader): ClockWatch {
       size: one.number('size'),
       call: one.count('call'),
     })),
+  }
+}
+
+export function counter(reader: StateReader): CounterWatch {
+  return {
+    count: reader.numberOrNull('count'),
+    top: reader.numberOrNull('top'),
+    slipped: reader.numberOrNull('slipped'),
+    changed: reader.numberOrNull('changed'),
+    until: reader.numberOrNull('until'),
+    awaited: reader.numberOrNull('awaited'),
+    lag: reader.number('lag', 0, 3600),
   }
 }
 

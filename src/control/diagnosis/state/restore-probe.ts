@@ -32,6 +32,7 @@ export function restoredProbe(reader: StateReader): ProbeWatch {
     rises: reader.count('rises'),
     age: reader.number('age'),
     ageSpread: reader.number('ageSpread', 0),
+    isStray: reader.word('isStray', [true, false]),
     pace: reader.inside('pace', restoredPace),
   }
 }

@@ -5,7 +5,7 @@ import { FULLS } from '../watch/full-levels.js'
 import { NIGHTS } from '../watch/watch-night.js'
 import type { ValveWatch } from '../watch/watch-valve.js'
 import { night, nightEvidence } from './restore-night.js'
-import { balance, clock, exactly, gauge, pairs, places, steady, timing, usual } from './restore-parts.js'
+import { balance, clock, counter, exactly, gauge, pairs, places, steady, timing, usual } from './restore-parts.js'
 import { restoredProbe } from './restore-probe.js'
 import { newZoneState, type ZoneWatchState } from './zone-state.js'
 
@@ -105,8 +105,8 @@ function valve(reader: StateReader, probes: number): ValveWatch {
     })),
     lastEnd: reader.numberOrNull('lastEnd'),
     quietFrom: reader.numberOrNull('quietFrom'),
-    metered: reader.numberOrNull('metered'),
-    drained: reader.numberOrNull('drained'),
+    meter: reader.inside('meter', counter),
+    gauge: reader.inside('gauge', counter),
     hasMeter: reader.word('hasMeter', [true, false]),
     hasDrain: reader.word('hasDrain', [true, false]),
     drainedSince: reader.number('drainedSince', 0),

@@ -3,9 +3,11 @@ import type { Suspicion } from '../cause/cause.js'
 import type { ZoneWatchState } from '../state/zone-state.js'
 import { canJudge } from '../watch/can-judge.js'
 import type { FoundWater } from '../watch/found-water.js'
+import { useOf } from '../watch/leap-by-water.js'
 import { levelOf } from '../watch/level-of-probe.js'
+import { lineOf } from '../watch/night-line.js'
+import { isLong } from '../watch/watch-night.js'
 import { fallOfHour } from '../watch/watch-pairs.js'
-import type { ProbeWatch } from '../watch/watch-probe.js'
 import { LEAK } from '../watch/watch-valve.js'
 import type { Watched } from '../watch/watched.js'
 import { evidence, suspicion } from './suspicion.js'
@@ -97,16 +99,15 @@ function byClimbs(state: ZoneWatchState, now: number, zone: Watched): Suspicion[
 
 /** The zone is full and does not fall though plants should drink: looked at before anything else. */
 function byFullness(state: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
-  const { probes, valve, shots, pairs } = state
+  const { probes, valve, shots } = state
   const told = probes.filter((probe) => canTellLevel(probe, now, zone))
   const full = told.filter((probe) => (levelOf(probe) as number) >= zone.full)
   if (full.length === 0 || full.length < told.length) return []
   const level = maxOf(full.map((probe) => levelOf(probe) as number))
-  // 0.0007 m³/m³/h: half of what plants take in the dark in the rehearsals.
-  const falls = full.some((probe) => slowFall(probe, fallOfHour(pairs, probes.indexOf(probe))) > 2e-7)
   const since = shots[shots.length - 2]?.time ?? Infinity
   const isSeen = full.every(({ fallTime }) => fallTime !== null && fallTime > since)
   const late = valve.lastEnd !== null && now - valve.lastEnd > 21600
+  const falls = full.some((probe) => mayFall(state, probes.indexOf(probe), useOf(shots, now, zone)))
   // Shots into a full medium do not show; that nothing falls between them does, once that was seen.
   const vain = isSeen && shots.slice(-2).every((shot) => shot.level !== null && shot.level >= zone.full - 0.003)
   if (!vain && !late) return []
@@ -119,8 +120,19 @@ function byFullness(state: ZoneWatchState, now: number, zone: Watched): Suspicio
   ]
 }
 
-/** Less than an hour of readings cannot tell how slowly it falls: means of half hours are asked as well. */
-function slowFall({ fall, times }: ProbeWatch, ofHour: number | null): number {
+/** Half of what plants take in the dark in the rehearsals, 0.0007 m³/m³/h, and half of a tenth of what they use in the mean. Chosen. Unit: m³/m³/s, 1. */
+const MIN_FALL = 2e-7
+const OF_USE = 0.05
+
+/**
+ * Whether a place may fall as plants drink. A long stretch of the dark tells it best, to two of its errors. Less than an hour of readings cannot
+ * tell how slowly it falls: means of half hours are asked as well.
+ */
+function mayFall({ probes, pairs, night }: ZoneWatchState, i: number, use: number): boolean {
+  const { fall, times, noise } = probes[i]!
+  const line = lineOf(night.sums[i]!, noise)
+  if (isLong(night) && line.fall !== null) return (line.fall + 2 * line.error) / 3600 > Math.min(MIN_FALL, OF_USE * use)
   const kept = times[times.length - 1]! - times[0]!
-  return kept < 3600 && ofHour !== null ? Math.max(fall, ofHour) : fall
+  const ofHour = fallOfHour(pairs, i)
+  return (kept < 3600 && ofHour !== null ? Math.max(fall, ofHour) : fall) > MIN_FALL
 }

@@ -3,8 +3,8 @@ import type { RecentShots } from '../state/recent-shots.js'
 import type { ZoneWatchState } from '../state/zone-state.js'
 import { canJudge } from '../watch/can-judge.js'
 import { isFrozen, isNoisy } from '../watch/probe-doubts.js'
+import { isSlow } from '../watch/time-apart.js'
 import { isBelowRain } from '../watch/watch-feed.js'
-import { isSlow } from '../watch/watch-pace.js'
 import { LEAK } from '../watch/watch-valve.js'
 import type { Watched } from '../watch/watched.js'
 import { evidence } from './suspicion.js'
@@ -26,7 +26,7 @@ export function notTold(
   const seldom = state.probes.every((probe) => isSlow(probe, zone))
   const unknown: Unknown = {
     ...unknownOfShots(recent, trusted, seldom, outOfStep),
-    ...unknownOfZone(state, recent, seldom),
+    ...unknownOfZone(state, recent, seldom, zone),
   }
   const suspected = new Set(suspicions.map(({ code }) => code))
   return {
@@ -46,11 +46,17 @@ function unknownOfShots(recent: RecentShots, trusted: number, seldom: boolean, o
   return Object.fromEntries(OF_SHOTS.map((code) => [code, reason]))
 }
 
-function unknownOfZone(state: ZoneWatchState, recent: RecentShots, seldom: boolean): Unknown {
+function unknownOfZone(
+  state: ZoneWatchState,
+  recent: RecentShots,
+  seldom: boolean,
+  { responseTime }: Watched,
+): Unknown {
   const unknown: Unknown = {}
   if (seldom) unknown['probes-swapped'] = 'readings-far-apart'
   if (seldom && recent.day === null) unknown['drain-gauge-wrong'] = 'readings-far-apart'
   if (!state.valve.hasMeter) unknown['flow-meter-wrong'] = 'no-flow-meter'
+  else if (state.valve.meter.lag >= responseTime) unknown['flow-meter-wrong'] = 'counts-too-late'
   if (!state.valve.hasDrain) unknown['drain-gauge-wrong'] = 'no-drain-gauge'
   if (state.feed.count === 0) unknown['feed-tank-wrong'] = 'no-feed-ec'
   else if (isBelowRain(state.feed.usual)) unknown['feed-tank-wrong'] = 'ec-below-rain'

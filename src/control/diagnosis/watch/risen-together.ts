@@ -1,3 +1,4 @@
+import { timeApart } from './time-apart.js'
 import type { LevelStep, ProbeWatch } from './watch-probe.js'
 import type { Watched } from './watched.js'
 
@@ -32,7 +33,7 @@ function riseOf({ step, times }: ProbeWatch): LevelStep | null {
   return step !== null && step.after > step.before && step.time >= times[0]! ? step : null
 }
 
-/** The longest usual time between two readings of a probe. Unit: s. */
+/** The longest time between two readings of a probe. Unit: s. */
 function intervalOf(probes: readonly ProbeWatch[]): number {
-  return probes.reduce((max, { pace }) => Math.max(max, pace.usual > 0 ? 1 / pace.usual : 0), 0)
+  return probes.reduce((max, probe) => Math.max(max, timeApart(probe)), 0)
 }

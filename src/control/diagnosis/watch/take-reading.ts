@@ -1,4 +1,3 @@
-import { known, type WatchedReading } from './input.js'
 import { levelOf } from './level-of-probe.js'
 import { KEPT, MIN_STEP, type ProbeWatch } from './watch-probe.js'
 import type { Watched } from './watched.js'
@@ -8,20 +7,19 @@ const MOSTLY_SHOWN = 0.5
 
 export function withReading(
   probe: ProbeWatch,
-  reading: WatchedReading,
+  { time: told, value }: { readonly time: number; readonly value: number | null },
   now: number,
   quietFrom: number,
   zone: Watched,
 ): ProbeWatch {
-  const time = known(reading.time) ?? now
-  const value = known(reading.waterContent)
+  // Nothing was read later than now: a clock ahead must not hold the readings back that follow.
+  const time = Math.min(told, now)
   const heard = { ...probe, heard: now, count: probe.count + 1 }
-  if (value === null || value < zone.min || value > zone.max) return withBad(heard, value, now)
-  const aged = withAge(heard, Math.max(-86400, Math.min(86400, now - time)))
-  const late = Math.abs(now - time) > zone.maxAge
-  const last = aged.times[aged.times.length - 1] ?? Number.NEGATIVE_INFINITY
-  if (late || time <= last) return aged
-  const flat = withFlat(returned(aged, value), value, time)
+  const last = probe.times[probe.times.length - 1] ?? Number.NEGATIVE_INFINITY
+  const isOld = time <= last
+  if (value === null || value < zone.min || value > zone.max) return isOld ? heard : withBad(heard, value, now)
+  if (isOld || Math.abs(now - told) > zone.maxAge) return heard
+  const flat = withFlat(returned(heard, value), value, time)
   const noisy = withNoise(flat, value, time, quietFrom, zone)
   return {
     ...noisy,
@@ -60,14 +58,21 @@ function withSpike({ spikes, times }: ProbeWatch, time: number): readonly number
   return [...spikes, time].slice(-8)
 }
 
-/** Ages far from the usual are a new usual if they go on: the mean goes there at once, and the spread tells how sure that is. */
-function withAge(probe: ProbeWatch, age: number): ProbeWatch {
+/**
+ * The age of the newest reading of a message: those before it waited for it. One far from the usual may be a stray, and two in a row are a new
+ * usual if they go on: the mean goes there at once, and the spread tells how sure that is.
+ */
+export function withAge(probe: ProbeWatch, told: number): ProbeWatch {
+  const age = Math.max(-86400, Math.min(86400, told))
   const off = Math.abs(age - probe.age)
   if (probe.count > 20 && off > Math.max(300, 4 * probe.ageSpread))
-    return { ...probe, age, ageSpread: probe.ageSpread + 0.3 * (off - probe.ageSpread) }
+    return probe.isStray
+      ? { ...probe, age, ageSpread: probe.ageSpread + 0.3 * (off - probe.ageSpread), isStray: false }
+      : { ...probe, isStray: true }
   const share = Math.max(1 / probe.count, 0.05)
   const mean = probe.age + share * (age - probe.age)
-  return { ...probe, age: mean, ageSpread: probe.ageSpread + share * (Math.abs(age - mean) - probe.ageSpread) }
+  const ageSpread = probe.ageSpread + share * (Math.abs(age - mean) - probe.ageSpread)
+  return { ...probe, age: mean, ageSpread, isStray: false }
 }
 
 function withFlat(probe: ProbeWatch, value: number, time: number): ProbeWatch {

@@ -1,10 +1,9 @@
 import { canJudge } from './can-judge.js'
 import { type BalanceMark, type FoundWater, waterIn } from './found-water.js'
 import { type DrainedShare, gaugeOvercounts } from './gauge-overcounts.js'
-import { known, type WatchZoneInput } from './input.js'
 import { levelOf } from './level-of-probe.js'
 import type { ProbeWatch } from './watch-probe.js'
-import { LEAK, ran, type ValveWatch } from './watch-valve.js'
+import { type Counts, LEAK, type ValveWatch } from './watch-valve.js'
 import type { Watched } from './watched.js'
 
 /** What the zone holds and has drained, less what came by the valve: it falls as plants drink, and climbs by no shot. */
@@ -44,20 +43,27 @@ const FOLLOWS = 300
 export interface Came {
   readonly ordered: number
   readonly metered: number
+  /** What drained, and whether nobody knows when. */
+  readonly left: number
+  readonly leftBefore: boolean
 }
 
-export function cameIn(before: ValveWatch, input: WatchZoneInput, now: number, passed: number, zone: Watched): Came {
-  return { ordered: orderedIn(before, now, passed, zone), metered: ran(known(input.metered), before.metered) }
+/** What no water can be counts for none. */
+export function cameIn(before: ValveWatch, { meter, gauge }: Counts, now: number, passed: number, zone: Watched): Came {
+  return {
+    ordered: orderedIn(before, now, passed, zone),
+    metered: meter.canBe ? meter.came : 0,
+    left: gauge.canBe ? gauge.came : 0,
+    leftBefore: gauge.since < now - 1.5 * passed,
+  }
 }
 
 /** Follows the balance over a call. */
 export function withBalance(
   balance: BalanceWatch,
-  { ordered, metered }: Came,
-  before: ValveWatch,
+  { ordered, metered, left: drained, leftBefore }: Came,
   after: ValveWatch,
   { probes, usual }: { readonly probes: readonly ProbeWatch[]; readonly usual: DrainedShare },
-  input: WatchZoneInput,
   now: number,
   passed: number,
   zone: Watched,
@@ -65,9 +71,12 @@ export function withBalance(
   const through = Math.max(ordered, metered)
   const came = balance.came + through
   // A gauge that counts more than comes says nothing.
-  const left = balance.left + (gaugeOvercounts(usual, probes) ? 0 : ran(known(input.drained), before.drained))
+  const ran = gaugeOvercounts(usual, probes) ? 0 : drained
+  const left = balance.left + ran
   const flowed = through > (LEAK * zone.flow * passed) / 3600 ? now : balance.flowed
-  const next = { ...balance, came, left, flowed }
+  // What a gauge counts after it stood still may have drained before the lowest balance.
+  const { low, lowBefore } = leftBefore ? withLeft(balance, ran, zone) : balance
+  const next = { ...balance, came, left, flowed, low, lowBefore }
   const levels = probes.map((probe) => freshLevel(probe, now, zone))
   const told = levels.filter((level) => level !== null)
   if (told.length === 0) return next
@@ -78,6 +87,12 @@ export function withBalance(
   const found = base === null ? null : waterIn(base, mark, probes, zone)
   if (found !== null) return { ...next, low: mark, lowBefore: null, from: now, found }
   return isQuiet(after, next, probes, levels, now, zone) ? withLow(next, mark) : next
+}
+
+function withLeft({ low, lowBefore }: BalanceWatch, ran: number, { volume }: Watched) {
+  const moved = (mark: BalanceMark | null) =>
+    mark === null ? null : { ...mark, balance: mark.balance + ran / volume, left: mark.left + ran }
+  return { low: moved(low), lowBefore: moved(lowBefore) }
 }
 
 function orderedIn({ open }: ValveWatch, now: number, passed: number, { flow }: Watched): number {

@@ -76,6 +76,11 @@ export function withEvening(
   return { from, last: now, sums, origin, seen }
 }
 
+/** Whether the stretch is long enough to tell something. */
+export function isLong(night: NightWatch): night is NightWatch & { readonly from: number; readonly last: number } {
+  return night.from !== null && night.last !== null && night.last - night.from >= LONG
+}
+
 export function linesOf({ sums }: NightWatch, probes: readonly ProbeWatch[]): readonly NightLine[] {
   return sums.map((one, i) => lineOf(one, probes[i]!.noise))
 }
@@ -85,7 +90,7 @@ export function evidenceOf(
   probes: readonly ProbeWatch[],
   told: { readonly drained: number | null; readonly drainEC: number | null; readonly odd: readonly boolean[] },
 ): NightEvidence | null {
-  if (night.from === null || night.last === null || night.last - night.from < LONG) return null
+  if (!isLong(night)) return null
   const lines = linesOf(night, probes)
   return {
     start: night.from,

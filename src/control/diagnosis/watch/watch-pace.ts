@@ -1,6 +1,3 @@
-import { isFarApart } from './leap-by-water.js'
-import type { Watched } from './watched.js'
-
 /** How often readings of a probe arrive, in any order and with any number. */
 export interface PaceWatch {
   /** Over the last half hour, or the last twenty readings, and usually. Unit: 1/s. */
@@ -54,11 +51,6 @@ export function withPace<P extends Paced>(probe: P, before: Paced, passed: numbe
 
 function share(passed: number, span: number): number {
   return 1 - Math.exp(-passed / span)
-}
-
-/** Whether its readings usually lie so far apart that a shot between two of them looks like a leap. */
-export function isSlow({ pace }: Pick<Paced, 'pace'>, zone: Pick<Watched, 'responseTime'>): boolean {
-  return pace.usual > 0 && isFarApart(1 / pace.usual, zone)
 }
 
 function lostLimit({ swing }: PaceWatch): number {

@@ -37,6 +37,8 @@ export interface ProbeWatch {
   /** Mean age at arrival of the last readings, and how much it varies. Unit: s. */
   readonly age: number
   readonly ageSpread: number
+  /** Whether the last age lay far from the usual. */
+  readonly isStray: boolean
   readonly pace: PaceWatch
 }
 
@@ -87,6 +89,7 @@ export const newProbe: ProbeWatch = {
   rises: 0,
   age: 0,
   ageSpread: 0,
+  isStray: false,
   pace: newPace,
 }
 

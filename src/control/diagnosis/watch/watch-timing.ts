@@ -1,7 +1,7 @@
-import { known, type WatchZoneInput } from './input.js'
 import { answersOf, type Quarter } from './series-moved.js'
 import type { Came } from './watch-balance.js'
 import type { ProbeWatch } from './watch-probe.js'
+import type { ValveWatch } from './watch-valve.js'
 import type { Watched } from './watched.js'
 
 /** Water by the order and by the meter, and how far the probes went, in quarters of an hour: what belongs together comes together. */
@@ -38,8 +38,7 @@ export function newTiming(probes: number): TimingWatch {
 export function withTiming(
   timing: TimingWatch,
   came: Came,
-  probes: readonly ProbeWatch[],
-  input: WatchZoneInput,
+  { probes, valve }: { readonly probes: readonly ProbeWatch[]; readonly valve: ValveWatch },
   now: number,
   zone: Watched,
 ): TimingWatch {
@@ -52,7 +51,8 @@ export function withTiming(
   if (from === null || now - from > 1.5 * QUARTER) return { ...begun, quarters: [], moved: null }
   const quarter: Quarter = {
     ordered: sums.ordered,
-    metered: known(input.metered) === null ? null : sums.metered,
+    // What a meter counts late belongs to another quarter.
+    metered: valve.hasMeter && valve.meter.lag < QUARTER ? sums.metered : null,
     change: meanChange(timing.levels, levels, zone.full - 0.01),
   }
   const quarters = [...timing.quarters, quarter].slice(-QUARTERS)

@@ -1,4 +1,5 @@
 import { known, type WatchZoneInput } from './input.js'
+import { awaiting, type Counted, type CounterWatch, counted, isCounting, newCounter } from './watch-counter.js'
 import type { Watched } from './watched.js'
 
 /** What is remembered of orders, meter and drain. */
@@ -10,10 +11,9 @@ export interface ValveWatch {
   /** End of the last shot, and from when on the probes are quiet after it. Unit: s. */
   readonly lastEnd: number | null
   readonly quietFrom: number | null
-  /** Counters at the last call. Unit: L. */
-  readonly metered: number | null
-  readonly drained: number | null
-  /** Calls without a counter, so that a meter that falls silent is not taken for a dead one. Unit: 1. */
+  readonly meter: CounterWatch
+  readonly gauge: CounterWatch
+  /** Whether they are there. */
   readonly hasMeter: boolean
   readonly hasDrain: boolean
   /** Drain since the last shot began. Unit: L. */
@@ -52,8 +52,8 @@ export const newValve: ValveWatch = {
   shot: null,
   lastEnd: null,
   quietFrom: null,
-  metered: null,
-  drained: null,
+  meter: newCounter,
+  gauge: newCounter,
   hasMeter: false,
   hasDrain: false,
   drainedSince: 0,
@@ -69,56 +69,65 @@ const CLOSING = 90
 /** Share of the flow from which on water in closed time counts: chosen, below any valve that weeps in the rehearsals. */
 export const LEAK = 0.01
 
+/** What both counters say. */
+export interface Counts {
+  readonly meter: Counted
+  readonly gauge: Counted
+}
+
+export function countsOf(
+  { meter, gauge }: ValveWatch,
+  input: WatchZoneInput,
+  now: number,
+  passed: number,
+  { flow }: Watched,
+): Counts {
+  return {
+    meter: counted(meter, known(input.metered), now, passed, flow),
+    gauge: counted(gauge, known(input.drained), now, passed, flow),
+  }
+}
+
 /** Counts what meter and drain say of the time since the last call. */
-export function withCounters(valve: ValveWatch, input: WatchZoneInput, now: number, passed: number, zone: Watched) {
-  const metered = known(input.metered)
-  const drained = known(input.drained)
-  const [came, left] = [ran(metered, valve.metered), ran(drained, valve.drained)]
+export function withCounters(valve: ValveWatch, counts: Counts, now: number, passed: number, zone: Watched) {
+  const { counter: meter, changed: came, since } = counts.meter
+  const { counter: gauge, changed: left } = counts.gauge
   const next: ValveWatch = {
     ...valve,
-    metered: metered ?? valve.metered,
-    drained: drained ?? valve.drained,
-    hasMeter: metered !== null,
-    hasDrain: drained !== null,
+    meter,
+    gauge,
+    hasMeter: isCounting(meter, now),
+    hasDrain: isCounting(gauge, now),
   }
   // Clocks of fractions: nothing can be told of less than a millisecond, and its rates would be no numbers.
   if (passed < 1e-3) return next
-  const during = ofShot(valve, now - passed, now)
-  const shot = valve.shot === null ? null : { ...valve.shot, metered: valve.shot.metered + (during ? came : 0) }
-  return withClosed({ ...next, shot, drainedSince: valve.drainedSince + left }, during, came, left, now, passed, zone)
-}
-
-/** What a counter counted since the last call; nothing where it is silent or began anew. */
-export function ran(count: number | null, last: number | null): number {
-  return count === null || last === null || count < last ? 0 : count - last
+  const during = ofShot(valve, since, now)
+  const shot =
+    valve.shot === null ? null : { ...valve.shot, metered: Math.max(0, valve.shot.metered + (during ? came : 0)) }
+  return withClosed({ ...next, shot, drainedSince: Math.max(0, valve.drainedSince + left) }, during, counts, now, zone)
 }
 
 /** Whether the valve may have been open in a span. */
-function ofShot({ open, lastEnd }: ValveWatch, from: number, until: number): boolean {
+function ofShot({ open, lastEnd, meter }: ValveWatch, from: number, until: number): boolean {
   if (open !== null && open.start < until) return true
-  return lastEnd !== null && lastEnd + CLOSING > from
+  return lastEnd !== null && lastEnd + CLOSING + meter.lag > from
 }
 
-function withClosed(
-  valve: ValveWatch,
-  during: boolean,
-  came: number,
-  left: number,
-  now: number,
-  passed: number,
-  zone: Watched,
-): ValveWatch {
+function withClosed(valve: ValveWatch, during: boolean, { meter, gauge }: Counts, now: number, zone: Watched) {
   let next = valve
-  if (valve.hasMeter && !during) {
-    const share = came / ((passed / 3600) * zone.flow)
-    const closedFlow = valve.closedFlow + (1 - Math.exp(-passed / 600)) * (share - valve.closedFlow)
-    const closedFlowFor = share > LEAK ? valve.closedFlowFor + passed : Math.max(0, valve.closedFlowFor - 3 * passed)
+  if (meter.span > 0 && meter.canBe && !during) {
+    const { span, came } = meter
+    const share = came / ((span / 3600) * zone.flow)
+    const closedFlow = valve.closedFlow + (1 - Math.exp(-span / 600)) * (share - valve.closedFlow)
+    const closedFlowFor = share > LEAK ? valve.closedFlowFor + span : Math.max(0, valve.closedFlowFor - 3 * span)
     next = { ...next, closedFlow, closedFlowFor, closedVolume: valve.closedVolume + came }
   }
-  if (!valve.hasDrain || during || (valve.lastEnd !== null && now - valve.lastEnd < 5400)) return next
-  const share = left / ((passed / 3600) * zone.flow)
-  const lateDrain = valve.lateDrain + (1 - Math.exp(-passed / 1800)) * (share - valve.lateDrain)
-  const lateDrainFor = share > 0.005 ? valve.lateDrainFor + passed : Math.max(0, valve.lateDrainFor - 3 * passed)
+  const { span, came: left } = gauge
+  if (!(span > 0 && gauge.canBe) || ofShot(valve, now - span, now) || now - (valve.lastEnd ?? -Infinity) < 5400)
+    return next
+  const share = left / ((span / 3600) * zone.flow)
+  const lateDrain = valve.lateDrain + (1 - Math.exp(-span / 1800)) * (share - valve.lateDrain)
+  const lateDrainFor = share > 0.005 ? valve.lateDrainFor + span : Math.max(0, valve.lateDrainFor - 3 * span)
   return { ...next, lateDrain, lateDrainFor }
 }
 
@@ -148,7 +157,14 @@ export function withOrder(
     ? { ...(after.shot as GivenShot), end: now }
     : { start: now, end: now, before: before(), metered: 0 }
   return {
-    valve: { ...after, open, shot, closedVolume: 0, drainedSince: merged ? after.drainedSince : 0 },
+    valve: {
+      ...after,
+      open,
+      shot,
+      meter: awaiting(after.meter, now),
+      closedVolume: 0,
+      drainedSince: merged ? after.drainedSince : 0,
+    },
     begins: !merged,
   }
 }
