@@ -1,4 +1,4 @@
-import { readOrRefuse } from '../../control/readable.js'
+import { readOrRefuse } from '../../quantity/attempt.js'
 import { isList } from '../../quantity/guard.js'
 import { restoredDailyUse } from '../../record/forecast/daily-use-state.js'
 import { type LevelState, restoredLevelState } from '../../record/forecast/level-state.js'
