@@ -52,20 +52,20 @@ export interface Counted {
 export function counted(before: CounterWatch, told: number | null, now: number, passed: number, flow: number): Counted {
   const { count, lag } = before
   const still = { came: 0, changed: 0, span: 0, canBe: true, since: now - passed }
-  if (told === null || count === null)
-    return { counter: told === null ? before : { ...before, count: told, until: now }, ...still }
+  if (told === null) return { counter: before, ...still }
+  if (count === null) return { counter: { ...before, count: told, until: now }, ...still }
   const silent = Math.max(passed, now - (before.until ?? now))
   const span = Math.min(Math.max(passed, MAX_LAG), silent)
-  const { came, ...stood } = ranOn(count, before, told)
+  const { came, changed, ...stood } = ranOn(count, before, told)
   const next = { ...before, count: told, ...stood }
   // One that is late may be twice as late, and says nothing by standing still.
   if (told === count && silent < Math.min(MAX_LAG, 2 * lag) + passed) return { counter: next, ...still }
-  if (!(came > 0)) return { counter: { ...next, until: now }, ...still, span, changed: taken(count, before, told) }
+  if (!(came > 0)) return { counter: { ...next, until: now }, ...still, span, changed }
   // Before its first change nobody knows since when it stood.
   const since = Math.min(now - span, before.changed ?? Number.NEGATIVE_INFINITY)
   const canBe = came <= (TOO_MUCH * flow * Math.min(now - since, Math.max(passed, MAX_LAG))) / 3600
   const heard = heardBy({ ...next, until: now, changed: now, slipped: canBe ? null : count }, now - passed)
-  return { counter: heard, came, changed: taken(count, before, told) || came, span, canBe, since }
+  return { counter: heard, came, changed, span, canBe, since }
 }
 
 /** Whether it is there: one that stands still for an hour tells that nothing came. */
@@ -73,17 +73,17 @@ export function isCounting({ until }: CounterWatch, now: number): boolean {
   return until !== null && now - until <= 2 * MAX_LAG
 }
 
-/** What was counted since, and the count from which it fell back: one that comes back there has counted nothing meanwhile. */
+/**
+ * What was counted since, what that changes, and the count from which it fell back: one that comes back there has counted nothing meanwhile. What a slip
+ * that is over had counted is taken back.
+ */
 function ranOn(last: number, { top, slipped }: CounterWatch, told: number) {
-  if (slipped !== null && told < last && told >= slipped) return { came: told - slipped, top: null, slipped: null }
-  if (told < last) return { came: 0, top: Math.max(last, top ?? last), slipped: null }
-  if (top === null || told < top) return { came: told - last, top, slipped: null }
-  return { came: told - top, top: null, slipped: null }
-}
-
-/** What a slip that is over had counted. */
-function taken(last: number, { slipped }: CounterWatch, told: number): number {
-  return slipped !== null && told < last && told >= slipped ? told - last : 0
+  if (slipped !== null && told < last && told >= slipped)
+    return { came: told - slipped, changed: told - last, top: null, slipped: null }
+  if (told < last) return { came: 0, changed: 0, top: Math.max(last, top ?? last), slipped: null }
+  const isThere = top !== null && told >= top
+  const came = told - (isThere ? top : last)
+  return { came, changed: came, top: isThere ? null : top, slipped: null }
 }
 
 /** What was awaited is counted, since the call before at the soonest. After an hour it was the water that did not come. */

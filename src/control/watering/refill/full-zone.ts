@@ -65,7 +65,7 @@ export function isPartlyFull(state: WateringState, limits: Limits): boolean {
   return share !== null && share >= minShare(runsPast(state.fill))
 }
 
-/** The share that drained, while the clock tells the time that it took. */
+/** The share that drained, while the clock or the count of decisions tells the time that it took. */
 function toldShare(state: WateringState, limits: Limits): number | null {
   return clockMode(state.clock) === 'settles' ? null : drainedShare(state, limits)
 }
