@@ -92,6 +92,10 @@ describe('numbers in another unit', () => {
     expect(refusedFor({ minRest: 900_000 })).toEqual(['minRest'])
     expect(refusedFor({ maxBelievable: 80 })).toEqual(['maxBelievable'])
   })
+  it('of the limit of a day limit nothing: a valve that is open all day does not reach millilitres taken for litres', () => {
+    expect(refusedFor({ maxPerDay: 1000 * safe.limits.maxPerDay })).toEqual(['maxPerDay'])
+    expect(refusedFor({ maxPerDay: 24 * safe.limits.flow })).toEqual([])
+  })
   it('of the time since the last shot contradict the water that was given meanwhile', () => {
     // Five minutes ago, in milliseconds: more than three days by the number, although two litres came in the last one.
     expect(refusedFor({}, { sinceLastShot: 300_000 })).toEqual(['last-shot-unknown'])

@@ -13,7 +13,7 @@ export interface SafeLimits {
   readonly flow: Flow
   /** Most volume of a shot. Unit: L. Range: any. */
   readonly maxPerShot: Volume
-  /** Most volume in any 24 hours. Unit: L. Range: any. */
+  /** Most volume in any 24 hours: less than the flow brings in them. Unit: L. Range: any. */
   readonly maxPerDay: Volume
   /** Longest time that a valve may be open; at most two hours. Unit: s. Range: any. */
   readonly maxRunTime: Duration

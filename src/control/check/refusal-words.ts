@@ -8,7 +8,7 @@ export const REFUSAL_WORDS: { readonly [Code in RefusalCode]: string } = {
   'request-unclear': 'the request gives no number of zero or more',
   'limit-missing': 'this limit is missing, or no number that it can be: without it no shot is safe',
   'limits-contradict':
-    'it does not agree with the others: the full point lies inside the believable water contents, and a shot is smaller than the medium',
+    'it does not agree with the others: the full point lies inside the believable water contents, a shot is smaller than the medium, and a day brings less than an open valve',
   'volume-not-run-time':
     'the flow gives another volume in the run time than the one that is asked for: check the units, and lineFill',
   'shot-too-large': 'the shot is above the limit',

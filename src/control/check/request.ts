@@ -36,12 +36,20 @@ export function judgeRequest(
   if (maxPerShot !== undefined && medium !== undefined && maxPerShot > medium)
     refusals.push({ code: 'limits-contradict', level: 'danger', about: 'maxPerShot' })
   over('run-too-long', runTime, limitOf(limits, 'maxRunTime', 's', refusals, 7200), 's')
-  return [...refusals, ...judgeDay(volume, limits, facts), ...judgeRest(limits, facts)]
+  return [...refusals, ...judgeDay(volume, flow, limits, facts), ...judgeRest(limits, facts)]
 }
 
-function judgeDay(volume = 0, limits: Loose<SafeLimits>, facts: Loose<WateringFacts>): WateringRefusal[] {
+function judgeDay(
+  volume = 0,
+  flow = Number.MAX_VALUE,
+  limits: Loose<SafeLimits>,
+  facts: Loose<WateringFacts>,
+): WateringRefusal[] {
   const refusals: WateringRefusal[] = []
   const limit = limitOf(limits, 'maxPerDay', 'L', refusals)
+  // Nor does a limit that a valve open all day does not reach.
+  if (limit !== undefined && limit > flow * 24)
+    refusals.push({ code: 'limits-contradict', level: 'danger', about: 'maxPerDay' })
   const given = known(facts.givenInDay, 0)
   if (given === undefined) refusals.push({ code: 'given-unknown', level: 'caution' })
   else if (limit !== undefined && given + volume > limit) {
