@@ -8,13 +8,19 @@ const PRACTICE = 'common practice, no source'
 export const USE_WORDS: WordsOf<UseFinding> = {
   'above-latent-heat': [
     ({ value, limit, unit }) =>
-      `${value} ${unit} is above the ${limit.toFixed(2)} that this radiation can evaporate: check the unit, or count heating and dry air apart`,
+      `${value} ${unit} is above the ${limit.toFixed(2)} that this radiation can evaporate: check the unit, or count heating and dry air separately`,
     'allen-1998, Table 3',
   ],
-  'cannot-tell-radiation': ['the interval of the use for each J/cm² holds zero: the record cannot tell it', PRACTICE],
-  'cannot-tell-dryness': ['the interval of the use for each kPa·h holds zero: the record cannot tell it', PRACTICE],
+  'cannot-tell-radiation': [
+    'the interval of the use per J/cm² includes zero: the record does not show what light does',
+    PRACTICE,
+  ],
+  'cannot-tell-dryness': [
+    'the interval of the use per kPa·h includes zero: the record does not show what dry air does',
+    PRACTICE,
+  ],
   'cannot-tell-cause': [
-    ({ about }) => `the interval of the coefficient of ${about} holds zero: the record cannot tell it`,
+    ({ about }) => `the interval of the coefficient of ${about} includes zero: the record does not show what it does`,
     PRACTICE,
   ],
   'causes-move-together': [
@@ -29,7 +35,7 @@ export const USE_WORDS: WordsOf<UseFinding> = {
   ],
   'hardly-any-light': [
     ({ value, limit }) =>
-      `the brightest day has ${value.toFixed(1)} J/cm², and a dull winter day has ${limit}: check the unit, 1 MJ/m² is 100 J/cm²; where it really is so dark, light tells little of the use`,
+      `the brightest day has ${value.toFixed(1)} J/cm², less than the ${limit} of a dull winter day: check the unit (1 MJ/m² is 100 J/cm²); if it really is that dark, light says little about use`,
     PRACTICE,
   ],
 }

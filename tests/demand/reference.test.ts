@@ -206,7 +206,7 @@ describe('a day with what is known', () => {
     expect(bare.assumedInputs.map((finding) => explainDemandFinding(finding).message)).toEqual([
       expect.stringMatching(/^no humidity is given: the dew point is taken 0 K below .* makes \d\.\d\d kPa$/),
       expect.stringMatching(/^neither radiation nor sunshine is given: \d+\.\d MJ\/m²\/d .* called interior/),
-      'no wind is given: 2 m/s at 2 m is taken',
+      'no wind is given: 2 m/s at 2 m is assumed',
     ])
     expectInputError(() => explainDemandFinding({ ...bare.assumedInputs[2], code: 'rain' } as never), 'finding')
     const dry = dailyReferenceETFao56({

@@ -138,7 +138,7 @@ describe('a day worked by hand', () => {
     expect(plan.shotDrainFraction).toBe(0.5)
     const [missed] = plan.findings
     expect(missed).toMatchObject({ code: 'less-drain-than-wanted', reached: expect.closeTo(0.2, 9), wanted: 0.5 })
-    expect(said(plan)).toMatch(/^20\.0 % should drain instead of 50\.0 %: .*below the container capacity/)
+    expect(said(plan)).toMatch(/^20\.0 % is expected to drain instead of 50\.0 %: .*below the container capacity/)
     expect(codes(plan)).toEqual(['less-drain-than-wanted'])
   })
   it('sizes shots for the drain of the day', () => {
@@ -181,7 +181,7 @@ describe('what a plan cannot reach', () => {
       reached: expect.closeTo(0.465, 9),
       wanted: 0.55,
     })
-    expect(said(plan)).toMatch(/falls to 46\.5 % while the refill point is 55\.0 %/)
+    expect(said(plan)).toMatch(/falls to 46\.5 %, below the refill point of 55\.0 %/)
     expect(codes(day({ maxRunTime: seconds(45), minRest: hours(1) }))).toContain('below-refill-point')
   })
   it('is not the refill point before the first shots have filled a container that has dried overnight', () => {
@@ -200,14 +200,14 @@ describe('what a plan cannot reach', () => {
     expect(past.findings).toMatchObject([
       { code: 'more-drain-than-wanted', reached: expect.closeTo(0.3, 9), wanted: 0.1 },
     ])
-    expect(said(past)).toMatch(/^30\.0 % should drain instead of 10\.0 %: water that passes by/)
+    expect(said(past)).toMatch(/^30\.0 % is expected to drain instead of 10\.0 %: bypass/)
     expect(codes(day({ drainFraction: percent(20), maxPerDay: litres(0) }))).not.toContain('less-drain-than-wanted')
   })
   it('is more water than a day allows', () => {
     const used = day({ maxPerDay: litres(1) })
     expect(volumes(used)).toEqual([0.6, 0.4])
     expect(used.findings.at(-1)).toMatchObject({ code: 'daily-limit-reached', reached: expect.closeTo(1, 9) })
-    expect(said(used)).toMatch(/uses 1 L of the 1 L/)
+    expect(said(used)).toMatch(/uses 1 L of the daily limit of 1 L/)
     // 0.02 L are left, too little for the valve and under 2 % of the day.
     expect(codes(day({ maxPerDay: litres(1.22), minRunTime: minutes(1) }))).toContain('daily-limit-reached')
     // 0.03 L are 2.4 %.
@@ -220,7 +220,7 @@ describe('what a plan cannot reach', () => {
     expect(dryDown(0.07).findings).toEqual([])
     const more = dryDown(0.03)
     expect(more.findings).toMatchObject([{ code: 'more-dry-down-than-wanted', reached: expect.closeTo(0.07, 9) }])
-    expect(said(more)).toMatch(/dry by 7\.0 % until the first shot of the next day instead of 3\.0 %/)
+    expect(said(more)).toMatch(/dry down by 7\.0 % before the first shot of the next day instead of 3\.0 %/)
     const less = dryDown(0.15, container({ minWaterContent: waterContent(0.5) }))
     expect(less.findings.map(({ code }) => code)).toEqual(['less-dry-down-than-wanted', 'runs-dry'])
     expect(less.findings[0]?.reached).toBeCloseTo(0.1, 9)

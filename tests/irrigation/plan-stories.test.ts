@@ -144,7 +144,7 @@ describe('a plan that doubts', () => {
       const [dry] = plan.findings.filter(({ code }) => code === 'below-refill-point')
       expect([plan.shots.length, dry?.level]).toEqual([0, 'danger'])
       expect(explainIrrigationFinding(dry!).message).toMatch(
-        /light sensor, threshold, set times.*limits of a shot and of the day/,
+        /light sensor, threshold, set times.*limits per shot and per day/,
       )
     }
   })
@@ -247,7 +247,9 @@ describe('a plan made again', () => {
         .map((found) => explainIrrigationFinding(found).message)[0]
     const hoursOfDay = { firstShot: instant(7), lastShot: instant(18) }
     expect(message(hoursOfDay, 'no-time-to-water')).toMatch(/in seconds since 1970, not as hours of the day$/)
-    expect(message({ trigger: { by: 'clock', times: [instant(8)] } }, 'set-time-dropped')).toMatch(/not as hours/)
+    expect(message({ trigger: { by: 'clock', times: [instant(8)] } }, 'set-time-dropped')).toMatch(
+      /not hours of the day/,
+    )
   })
   it('doubts a measured 5 % at noon: no six large shots, and no advice of longer ones', () => {
     const given = plan.shots.filter(({ time }) => time < at(12))

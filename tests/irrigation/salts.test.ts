@@ -175,7 +175,7 @@ describe('the salt balance', () => {
     const [dead] = told(2.6, 0)
     expect(dead).toEqual({ code: 'ec-doubted', level: 'caution', about: 'drainEC', value: 0, beside: 2.6 })
     expect(explainIrrigationFinding(dead!).message).toMatch(
-      /drain of 0\.00 dS\/m beside a feed of 2\.60 dS\/m .*by hand/,
+      /drain EC of 0\.00 dS\/m with a feed of 2\.60 dS\/m .*by hand/,
     )
     expect(told(2.6, 0.099)[0]).toMatchObject({ code: 'ec-doubted' })
     expect(told(2.6, 0.1)[0]).toMatchObject({ code: 'not-steady' })
@@ -192,14 +192,14 @@ describe('the salt balance', () => {
       checkSaltBalance({ ...day, drained: litres(1), feedEC: ec(feed), drainEC: ec(drain) }).findings[0]
     expect(told(180, 200)).toMatchObject({ code: 'ec-doubted', about: 'feedEC', value: 180 })
     expect(told(2.6, 150)).toMatchObject({ code: 'ec-doubted', about: 'drainEC', value: 150 })
-    expect(explainIrrigationFinding(told(180, 200)!).message).toContain('in mS/m it would be 1.80 dS/m')
+    expect(explainIrrigationFinding(told(180, 200)!).message).toContain('a number in mS/m would be 1.80 dS/m')
     expect(told(4, 15)?.code).toBe('not-steady')
     expect(told(50, 50)?.code).not.toBe('ec-doubted')
   })
   it('was drawn from a feed EC of 0.0, and asked for no drain at all', () => {
     const [dead] = checkSaltBalance({ ...day, drained: litres(1), feedEC: ec(0), drainEC: ec(4) }).findings
     expect(dead).toMatchObject({ code: 'ec-doubted', about: 'feedEC', value: 0, beside: 4 })
-    expect(explainIrrigationFinding(dead!).message).toMatch(/feed of 0\.00 dS\/m .* unless you flush with it/)
+    expect(explainIrrigationFinding(dead!).message).toMatch(/feed EC of 0\.00 dS\/m .* unless you are flushing/)
     expectInputError(() => steadyDrainFraction({ feedEC: ec(0), drainEC: ec(4) }), 'feedEC')
     expect(steadyDrainFraction({ feedEC: ec(0.01), drainEC: ec(4) })).toBe(0.0025)
   })

@@ -116,7 +116,7 @@ describe('sizing a shot in one call', () => {
       {
         code: 'pump-flow',
         level: 'danger',
-        message: expect.stringMatching(/takes 1150 L\/h more than the pump gives: .*split the valve/),
+        message: expect.stringMatching(/take 1150 L\/h more than the pump gives: .*split the valve/),
       },
     ])
   })

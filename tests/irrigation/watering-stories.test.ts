@@ -58,7 +58,7 @@ describe('zones on one pump', () => {
     const told = (list: ZoneShot[]) => staggerZones(list, pump).findings.filter(({ code }) => code === 'wanted-twice')
     const [again] = told([shot('a', 8), shot('b', 8), shot('a', 8)])
     expect(again).toMatchObject({ zone: 'a', value: shot('a', 8).runTime, unit: 's' })
-    expect(explainIrrigationFinding(again!).message).toMatch(/zone a wants a shot while .* sent twice$/)
+    expect(explainIrrigationFinding(again!).message).toMatch(/zone a asks for a shot while .* sent twice$/)
     expect(told(Array.from({ length: 20 }, (_, i) => shot(`z${i}`, 8)))).toEqual([])
     expect(told([shot('a', 8), shot('a', 8 + shot('a', 8).runTime / 3600)])).toEqual([])
   })
@@ -80,7 +80,7 @@ describe('zones on one pump', () => {
     expect(findings.filter(({ code }) => code === 'ends-too-late').length).toBeGreaterThan(30)
     expect(findings.some(({ code, level }) => code === 'begins-late' && level === 'caution')).toBe(true)
     for (const found of findings)
-      expect(explainIrrigationFinding(found).message).toMatch(/^zone z\d+ (begins|ends) [\d.]+ min/)
+      expect(explainIrrigationFinding(found).message).toMatch(/^zone z\d+ (starts|finishes) [\d.]+ min/)
     expect(caution).toMatch(/advice/)
   })
   it('are told of when they wait for more than half an hour, in minutes', () => {
@@ -94,12 +94,12 @@ describe('zones on one pump', () => {
     expect(waiting(1770).findings).toEqual([])
     expect(waiting(1770.5).findings).toMatchObject([{ code: 'begins-late', zone: 'b', value: 1800.5 }])
     const [much] = waiting(7170).findings
-    expect(explainIrrigationFinding(much!).message).toMatch(/^zone b begins 120 min later/)
+    expect(explainIrrigationFinding(much!).message).toMatch(/^zone b starts 120 min later/)
     const [end] = staggerZones([shot('a', 8, { runTime: seconds(7200) })], {
       ...pump,
       lastEnd: instant(midnight + 8 * 3600),
     }).findings
-    expect(explainIrrigationFinding(end!).message).toMatch(/^zone a ends 120 min after/)
+    expect(explainIrrigationFinding(end!).message).toMatch(/^zone a finishes 120 min after/)
   })
   it('are placed quickly: 3,200 shots', () => {
     const list = Array.from({ length: 3200 }, (_, i) =>
@@ -125,7 +125,7 @@ describe('a shot that is sized', () => {
     expect(volume).toBeCloseTo(3.97, 2)
     const [found] = findings
     expect(found).toMatchObject({ code: 'max-rise', level: 'danger', value: expect.closeTo(0.2, 9) })
-    expect(explainIrrigationFinding(found as NonNullable<typeof found>).message).toMatch(/decimal place/)
+    expect(explainIrrigationFinding(found as NonNullable<typeof found>).message).toMatch(/decimal point/)
     const meant = { ...usual, rise: waterContentChange(0.3), maxRise: waterContentChange(0.35) }
     expect(sizeShot(meant).findings).toEqual([])
   })

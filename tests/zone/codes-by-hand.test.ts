@@ -62,7 +62,7 @@ describe('ec-doubted', () => {
     const [dead] = doubts(2.4, 0)
     expect(dead).toMatchObject({ level: 'caution', about: 'drainEC', value: 0 })
     expect(dead!.beside).toBeCloseTo(2.4, 9)
-    expect(explainZoneFinding(JSON.parse(JSON.stringify(dead))).message).toContain('thinner than rain')
+    expect(explainZoneFinding(JSON.parse(JSON.stringify(dead))).message).toContain('weaker than rain')
   })
   it('is told of a feed EC of 0.0, and not where both can be', () => {
     expect(doubts(0, 4)[0]).toMatchObject({ about: 'feedEC', value: 0 })

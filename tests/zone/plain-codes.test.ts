@@ -35,7 +35,7 @@ describe('a review and a proposal are data', () => {
       { weather: { code: 'darker-than-overcast', about: 'solar', unit: 'MJ/m²/d' } },
     ])
     const said = doubts.map((finding) => explainZoneFinding(finding, zone.place.clock).message)
-    expect(said[0]).toBe('no wind is given: 2 m/s at 2 m is taken')
+    expect(said[0]).toBe('no wind is given: 2 m/s at 2 m is assumed')
     expect(said[1]).toMatch(/^the solar radiation of [\d.]+ MJ\/m²\/d is below [\d.]+ MJ\/m²\/d/)
   })
   it('whose shots and compromises have their words from the plan', () => {
@@ -46,6 +46,6 @@ describe('a review and a proposal are data', () => {
     )
     const limit = compromises.find(({ code }) => code === 'daily-limit-reached')
     expect(limit).toMatchObject({ wanted: 1.5, unit: 'L' })
-    expect(explainIrrigationFinding(limit!).message).toMatch(/of the 1\.5 L that a day allows/)
+    expect(explainIrrigationFinding(limit!).message).toMatch(/of the daily limit of 1\.5 L/)
   })
 })

@@ -47,7 +47,7 @@ export const ASSUMPTION_WORDS: WordsOf<WeatherAssumption> = {
       `neither radiation nor sunshine is given: ${value.toFixed(1)} MJ/m²/d is estimated for a site that is called ${exposure}; for single days it may be wrong by a third`,
     'allen-1998, Eq. 50 and, for an island, 51',
   ],
-  'assumed-wind': [({ value }) => `no wind is given: ${value} m/s at 2 m is taken`, 'allen-1998, chapter 3'],
+  'assumed-wind': [({ value }) => `no wind is given: ${value} m/s at 2 m is assumed`, 'allen-1998, chapter 3'],
   'assumed-cloudiness': [
     ({ sunElevation, value }) =>
       `the sun is ${sunElevation < 0 ? 'down' : 'low'} and no ratio before sunset is given: ${value} of the clear-sky radiation is assumed for the longwave loss`,

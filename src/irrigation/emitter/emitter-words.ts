@@ -8,16 +8,16 @@ const PRACTICE = 'common practice, no source'
 export const EMITTER_WORDS: WordsOf<EmitterFinding> = {
   'pressure-below-curve': [
     ({ value, limit }) =>
-      `${value.toFixed(1)} kPa is below ${limit.toFixed(0)} kPa, from which the curve of the emitter holds: measure its flow there`,
+      `a pressure of ${value.toFixed(1)} kPa is below ${limit.toFixed(0)} kPa, where the emitter's curve begins: measure its flow at that pressure`,
     PRACTICE,
   ],
   'pressure-above-curve': [
     ({ value, limit }) =>
-      `${value.toFixed(1)} kPa is above ${limit.toFixed(0)} kPa, up to which the curve of the emitter holds: measure its flow there`,
+      `a pressure of ${value.toFixed(1)} kPa is above ${limit.toFixed(0)} kPa, where the emitter's curve ends: measure its flow at that pressure`,
     PRACTICE,
   ],
   'few-catches': [
-    ({ value, limit }) => `${value} catches say little about a zone; take ${limit} or more, spread over its lines`,
+    ({ value, limit }) => `${value} catches say little about a zone: take ${limit} or more, spread over its lines`,
     PRACTICE,
   ],
   'uneven-zone': [

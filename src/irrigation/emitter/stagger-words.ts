@@ -7,24 +7,24 @@ const PRACTICE = 'common practice, no source'
 export const STAGGER_WORDS: WordsOf<StaggerFinding> = {
   'begins-late': [
     ({ zone, value }) =>
-      `zone ${zone} begins ${digits(value / 60)} min later than wanted: begin the day earlier, water fewer zones at once, or find a larger pump`,
+      `zone ${zone} starts ${digits(value / 60)} min later than wanted: start the day earlier, water fewer zones at once, or use a larger pump`,
     PRACTICE,
   ],
   'wanted-twice': [
     ({ zone, value }) =>
-      `zone ${zone} wants a shot while one of its own has ${digits(value / 60)} min to run, and gets both: see whether the same shot was sent twice`,
+      `zone ${zone} asks for a shot while another of its shots still has ${digits(value / 60)} min to run; it gets both: check whether the same shot was sent twice`,
     PRACTICE,
   ],
   'runs-long': [
     ({ zone, value }) =>
-      `zone ${zone} is open for ${digits(value / 60)} min at a time, longer than any shot in containers: check that the run time is in seconds, and split it if it is`,
+      `zone ${zone} is open for ${digits(value / 60)} min at a time, longer than any shot in containers: check that the run time is in seconds; if it is, split the shot`,
     PRACTICE,
   ],
   'ends-too-late': [
     ({ zone, value }) =>
       value > 86400
-        ? `zone ${zone} ends more than a day after the last allowed moment: give that moment, too, in seconds since 1970, not as an hour of the day`
-        : `zone ${zone} ends ${digits(value / 60)} min after the last allowed moment: leave it out, or begin the day earlier; a wet night harms roots`,
+        ? `zone ${zone} finishes more than a day after the latest allowed end: give that end, too, in seconds since 1970, not as an hour of the day`
+        : `zone ${zone} finishes ${digits(value / 60)} min after the latest allowed end: leave the shot out, or start the day earlier; a wet night harms roots`,
     PRACTICE,
   ],
 }

@@ -19,7 +19,7 @@ export const PLANNED_SHOT_WORDS: WordsOf<PlannedShotReason> = {
   'morning-rewet': [(shot) => `morning rewet from ${level(shot)}`, PRACTICE],
   'refill-point': [(shot) => `${level(shot)} is at the refill point`, PRACTICE],
   'last-of-day': [(shot) => `last shot of the day, from ${level(shot)}`, PRACTICE],
-  'light-sum': [(shot) => `light since the last shot has reached its sum, from ${level(shot)}`, PRACTICE],
+  'light-sum': [(shot) => `light sum reached, from ${level(shot)}`, PRACTICE],
   'set-time': [(shot) => `set time, from ${level(shot)}`, PRACTICE],
   given: ['already given', PRACTICE],
 }

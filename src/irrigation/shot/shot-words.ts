@@ -13,7 +13,7 @@ export const SHOT_WORDS: WordsOf<ShotFinding> = {
   ],
   'max-rise': [
     ({ value, unit }) =>
-      `the water content should rise ${digits(value)} ${unit} more than is usual for one shot: check the decimal place and what the medium can still take; give it in parts, or set maxRise if it is meant`,
+      `the wanted rise is ${digits(value)} ${unit} more than is usual for one shot: check the decimal point, and how much the medium can still hold; split the shot, or set maxRise if you mean it`,
   ],
   'line-fill': [
     ({ value, unit }) =>
@@ -22,6 +22,6 @@ export const SHOT_WORDS: WordsOf<ShotFinding> = {
   ],
   'pump-flow': [
     ({ value, unit }) =>
-      `the valve takes ${digits(value)} ${unit} more than the pump gives: pressure falls and the farthest emitters get least; split the valve, or find a pump for it`,
+      `the emitters on the valve take ${digits(value)} ${unit} more than the pump gives: pressure falls and the farthest emitters get the least; split the valve, or use a larger pump`,
   ],
 }
