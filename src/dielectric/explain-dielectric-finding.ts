@@ -5,7 +5,7 @@ import type { PermittivityFinding } from './relations/dobson-1985.js'
 const WORDS: WordsOf<PermittivityFinding> = {
   'between-fits': [
     ({ value }) =>
-      `from 1.3 to 1.4 GHz two fits meet that differ by ${digits(value)} in permittivity here: the truth may lie anywhere between them`,
+      `between 1.3 and 1.4 GHz two fits meet, which differ by ${digits(value)} in permittivity here: the truth may be anywhere between them`,
   ],
 }
 

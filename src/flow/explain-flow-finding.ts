@@ -9,11 +9,11 @@ export type FlowFinding = OneCodeEach<[MediumFitFinding, ReasonCode<FlowReason>]
 const FIT: WordsOf<MediumFitFinding> = {
   'numbers-move-together': [
     ({ first, second, correlation }) =>
-      `${first} and ${second} move together (correlation ${correlation.toFixed(2)}): the record tells the two together better than either alone, so fix one from another measurement`,
+      `${first} and ${second} move together (correlation ${correlation.toFixed(2)}): the record determines the two together better than either alone, so fix one from another measurement`,
   ],
   'differences-in-runs': [
     ({ series, autocorrelation }) =>
-      `the simulation stays above or below the ${series} for several steps on end (correlation ${autocorrelation.toFixed(2)} with the next): something that it does not know is at work, and the intervals are too narrow`,
+      `the simulation stays above or below the ${series} for several steps in a row (correlation ${autocorrelation.toFixed(2)} with the next): it leaves out something that matters, and the intervals are too narrow`,
   ],
   'weights-off': [
     ({ series, ratio }) =>
@@ -22,11 +22,11 @@ const FIT: WordsOf<MediumFitFinding> = {
 }
 
 const REASONS: ReasonWords<FlowReason> = {
-  'no-drain': ['nothing drained, so that the drain has no conductivity'],
+  'no-drain': ['nothing drained, so the drain has no conductivity'],
   'at-its-limit': ['the search ended at the limit of what the number may be'],
   'interval-reaches-limit': ['the interval of the number reaches the limit of what it may be'],
-  'not-told-by-record': ['other values of the number would drain alike: the record does not tell it'],
-  'medium-conducts-all': ['the wetted medium conducts all that falls, so that no water ever stands on it'],
+  'not-told-by-record': ['other values of the number would drain alike: the record does not determine it'],
+  'medium-conducts-all': ['the wetted medium conducts all that falls, so no water ever stands on it'],
 }
 
 /**

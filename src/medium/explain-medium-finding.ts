@@ -72,7 +72,7 @@ const WORDS: WordsOf<CodedFinding<MediumCode>> = {
     'definition of bulk density; common practice, no source',
   ],
   settling: [
-    'organic media settle and decompose in months: repeat the bench test with an old pot before old limits are trusted',
+    'organic media settle and decompose within months: repeat the bench test with an old pot before you trust old limits',
     'common practice, no source',
   ],
   rewetting: [
@@ -80,7 +80,7 @@ const WORDS: WordsOf<CodedFinding<MediumCode>> = {
     'naasz-2008, abstract',
   ],
   'closed-pores': [
-    'perlite, pumice and expanded plastics have pores that no water reaches: their particle density must be measured, tables for solids make the porosity too high',
+    'perlite, pumice and expanded plastics have pores that no water reaches: measure their particle density, because tables for solids make the porosity too high',
     'acta-294-1991, abstract; its authors are not named there',
   ],
   'column-height': [
@@ -90,7 +90,9 @@ const WORDS: WordsOf<CodedFinding<MediumCode>> = {
 }
 
 const REFUSALS: ReasonWords<FitRefusal> = {
-  'not-told-by-points': ['the points do not tell all numbers of this model: its error says which, and what to measure'],
+  'not-told-by-points': [
+    'the points do not determine all numbers of this model: its error says which, and what to measure',
+  ],
   'search-without-end': ['the search for the numbers of this model did not end'],
 }
 

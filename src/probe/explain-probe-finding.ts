@@ -20,7 +20,7 @@ const WORDS: WordsOf<ProbeFinding> = {
   ],
   'little-water-between': [
     ({ value = 0, limit }) =>
-      `only ${value.toFixed(4)} m³/m³ of water lies between the samples, less than ${limit}, so that errors of weighing pass for the slope: check that both are in m³/m³ and not per cent of per cent, dry one in the oven and saturate the other`,
+      `only ${value.toFixed(4)} m³/m³ of water lies between the samples, less than ${limit}, too little to tell the slope from errors of weighing: check that both are in m³/m³ and not in per cent of per cent, dry one in the oven and saturate the other`,
     PRACTICE,
   ],
   'samples-out-of-order': [
@@ -29,7 +29,7 @@ const WORDS: WordsOf<ProbeFinding> = {
     PRACTICE,
   ],
   'one-sample-decides': [
-    'one sample decides the curve at its place alone, so that nothing can tell how good it is there: take another one beside it',
+    'a single sample decides the curve at its place, so nothing shows how good it is there: take another sample close to it',
   ],
   'not-dry-yet': [
     ({ value = 0 }) =>
@@ -38,22 +38,22 @@ const WORDS: WordsOf<ProbeFinding> = {
   ],
   'outside-calibration': [
     ({ value, min, max }) =>
-      `the reading ${value} lies outside ${min} to ${max}, between which this probe was calibrated: its water content is an extrapolation`,
+      `the reading ${value} is outside ${min} to ${max}, the span in which this probe was calibrated: its water content is an extrapolation`,
   ],
   'beyond-turning-point': [
     ({ value, min, max }) =>
-      `the reading ${value} lies outside ${min} to ${max}, between which this probe was calibrated, and beyond the point where the curve turns: its water content has no meaning`,
+      `the reading ${value} is outside ${min} to ${max}, the span in which this probe was calibrated, and beyond the point where the curve turns: its water content has no meaning`,
   ],
   'below-zero': [
-    ({ value = 0 }) => `a water content of ${value.toFixed(3)} m³/m³ cannot be, less than none: ${NO_CONTACT}`,
+    ({ value = 0 }) => `a water content of ${value.toFixed(3)} m³/m³ is impossible, it is below zero: ${NO_CONTACT}`,
   ],
   'above-porosity': [
     ({ value = 0, limit }) =>
-      `a water content of ${value.toFixed(3)} m³/m³ cannot be, more than the pores hold (${limit}): ${NO_CONTACT}`,
+      `a water content of ${value.toFixed(3)} m³/m³ is impossible, it is more than the pores hold (${limit}): ${NO_CONTACT}`,
   ],
   'gain-changed': [
     ({ value = 1 }) =>
-      `the probe now answers ${value.toFixed(2)} times as strongly as then: look for worn rods, another cable or supply, and calibrate it again`,
+      `the probe now answers ${value.toFixed(2)} times as strongly as before: look for worn rods, another cable or supply, and calibrate it again`,
     PRACTICE,
   ],
   drifted: [
@@ -65,7 +65,7 @@ const WORDS: WordsOf<ProbeFinding> = {
   ],
   'outside-no-use-record': [
     ({ about, value, min, max, unit }) =>
-      `${about} ${value} ${unit} lies outside ${digits(min)} to ${digits(max)} ${unit}, between which the correction was found`,
+      `${about} ${value} ${unit} is outside ${digits(min)} to ${digits(max)} ${unit}, the span in which the correction was found`,
   ],
   'few-probes': [
     ({ value }) =>
@@ -78,12 +78,12 @@ const WORDS: WordsOf<ProbeFinding> = {
   ],
   'reads-nothing': [
     ({ about, value = 0, limit }) =>
-      `${about} reads ${value.toFixed(3)} m³/m³, and no medium with a living plant less than ${limit}: it is left out; look at its cable, and whether it is in the medium`,
+      `${about} reads ${value.toFixed(3)} m³/m³, but no medium with a living plant holds less than ${limit}: the probe is left out; check its cable, and whether it is in the medium`,
     PRACTICE,
   ],
   'probes-disagree': [
     ({ value = 0, limit }) =>
-      `the probes scatter by ${value.toFixed(3)} m³/m³, more than ${limit}, and nothing tells which are right: do not water by their mean; take a spot check by hand beside each of them`,
+      `the probes scatter by ${value.toFixed(3)} m³/m³, more than ${limit}, and nothing shows which are right: do not water by their mean; do a spot check by hand beside each of them`,
     PRACTICE,
   ],
   'probes-missing': [({ value }) => `some probes do not report; the mean stands for ${asPercent(value)} of the zone`],

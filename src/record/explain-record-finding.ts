@@ -16,7 +16,7 @@ export type ExplainedRecord = OneCodeEach<[RecordFinding, ReasonCode<RecordReaso
  * @throws `InputError` for a code that this topic does not give.
  * @source common practice, no source
  * @example
- * explainRecordFinding({ code: 'few-shots', level: 'note', shots: 2 }).message // => 'it rests on 2 shots; three or more say more'
+ * explainRecordFinding({ code: 'few-shots', level: 'note', shots: 2 }).message // => 'this rests on only 2 shots: use three or more'
  * explainRecordFinding({ code: 'not-falling' }).message // => 'the water content does not fall'
  */
 export function explainRecordFinding(finding: ExplainedRecord): Finding {

@@ -10,20 +10,20 @@ export const RECORD_REASON_WORDS: ReasonWords<RecordReason> = {
   'not-falling': ['the water content does not fall'],
   'within-noise': ['the fall is no larger than its noise'],
   'levels-off-above': [
-    'it levels off above the refill point, which nine of ten such courses did not reach before the next water',
+    'it levels off above the refill point, which nine of ten such dry-downs did not reach before the next water',
   ],
   'may-level-off-above': [
     'the curve levels off above the refill point, but only as long as light and air stay as they are: later levels often go below it',
   ],
-  'no-bend': ['the readings do not tell a bend from a straight line'],
+  'no-bend': ['the readings cannot tell a bend from a straight line'],
   'no-time-constant': ['the bend is too slight or too sudden for a time constant'],
   'wide-asymptote': [
     'the asymptote of the curve is a guess: its interval is wider than half of the fall that was seen',
   ],
-  'no-change': ['no change of slope that noise could not have made'],
+  'no-change': ['no change of slope is larger than noise could make'],
   gap: ['a gap or a break of time follows'],
-  'record-ends': ['the record ends before'],
-  'next-shot': ['the next shot came before'],
+  'record-ends': ['the record ends first'],
+  'next-shot': ['the next shot came first'],
   'few-settled-shots': ['fewer than three shots drained back and were left alone long enough'],
   'shot-in-night': ['a shot fell into the night'],
   short: ['readings or drain leave less than three quarters of the night'],
@@ -32,10 +32,10 @@ export const RECORD_REASON_WORDS: ReasonWords<RecordReason> = {
   'no-reading': ['no reading has come yet'],
   shot: ['water is being given'],
   draining: [
-    'after the last shot, or a gap in which there may have been one, drain may not be over, and its fall is no use by plants',
+    'drain after the last shot, or after a gap that may hide one, may not be over yet, and that fall is not use by plants',
   ],
   'few-dry-downs': ['fewer than three dry-downs of two hours were seen'],
-  'beyond-two-days': ['it is not foreseen within two days'],
+  'beyond-two-days': ['it is not expected within two days'],
   'few-days': ['fewer than seven days with a use were seen'],
 }
 
@@ -63,7 +63,10 @@ export const RECORD_WORDS: WordsOf<RecordFinding> = {
     (found) => `${sees(found)}: it sits under the dripper, or stands for less medium than was given`,
     PRACTICE,
   ],
-  'few-shots': [({ shots }) => `it rests on ${shots} shots; three or more say more`, PRACTICE],
+  'few-shots': [
+    ({ shots }) => `this rests on only ${shots} ${shots === 1 ? 'shot' : 'shots'}: use three or more`,
+    PRACTICE,
+  ],
   'reading-rises-with-salt': [
     ({ levelPerDay, drainPerDay }) =>
       `the level after drain rises by ${asPoints(levelPerDay, 2)} a day while the drain rises by ${drainPerDay.toFixed(2)} dS/m a day: correct the reading for salt, or trust it less`,

@@ -14,7 +14,7 @@ const WORDS: WordsOf<RehearsalFinding> = {
   ],
   'beyond-limit-of-day-against-will': [
     ({ volume, limit }) =>
-      `${asLitres(volume)} passed in the worst 24 h where ${asLitres(limit)} are the limit, part of it while the controller wanted the valve closed: only a main valve, or a person, can stop that.`,
+      `${asLitres(volume)} passed in the worst 24 h, more than the limit of ${asLitres(limit)}, part of it while the controller wanted the valve closed: only a main valve, or a person, can stop that.`,
   ],
   'opening-too-long': [
     ({ duration, limit }) =>
@@ -28,14 +28,14 @@ const WORDS: WordsOf<RehearsalFinding> = {
       `Water was given while the zone was locked and somebody was at work there: ${count(openings, 'opening')}.`,
   ],
   'opened-blind': [
-    ({ openings }) => `Without any reading that could be believed there began ${count(openings, 'opening')}.`,
+    ({ openings }) => `The valve was opened without any believable reading: ${count(openings, 'opening')}.`,
   ],
   stress: [({ hours }) => `The zone was drier than the stress level for ${hours.toFixed(1)} h.`],
   'over-wet': [({ hours }) => `The zone was wetter than the full level for ${hours.toFixed(1)} h.`],
   'fault-without-alarm': [({ fault }) => `No alarm named the fault ${fault}.`],
   'false-alarms': [
     ({ alarms }) =>
-      alarms === 1 ? 'One alarm named nothing that was wrong.' : `${alarms} alarms named nothing that was wrong.`,
+      alarms === 1 ? 'One alarm named no fault that was there.' : `${alarms} alarms named no fault that was there.`,
   ],
   'controller-threw': [
     ({ calls }) => `The controller threw an error in ${count(calls, 'call')}; the valve was closed each time.`,
@@ -47,8 +47,8 @@ const WORDS: WordsOf<RehearsalFinding> = {
 
 const REASONS: ReasonWords<RehearsalReason> = {
   'never-named': ['no alarm named the fault'],
-  'nothing-to-name': ['there was no fault that an alarm need name'],
-  'fewer-than-two-openings': ['the valve was opened less than twice'],
+  'nothing-to-name': ['there was no fault for an alarm to name'],
+  'fewer-than-two-openings': ['the valve was opened fewer than two times'],
 }
 
 /**

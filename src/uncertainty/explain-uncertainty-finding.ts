@@ -6,12 +6,12 @@ const STRAIGHT = 'jcgm-100-2008, 5.1.2 note; the limit is common practice, no so
 const WORDS: WordsOf<UncertaintyFinding> = {
   'input-near-its-end': [
     ({ about }) =>
-      `one standard uncertainty of ${about} reaches beyond what the function takes, so that its straight line may mislead: use the Monte Carlo method`,
+      `one standard uncertainty of ${about} reaches beyond what the function takes, so its straight line may mislead: use the Monte Carlo method`,
     STRAIGHT,
   ],
   'not-straight': [
     ({ about }) =>
-      `the function bends over the standard uncertainty of ${about}, so that its straight line may mislead: use the Monte Carlo method`,
+      `the function bends over the standard uncertainty of ${about}, so its straight line may mislead: use the Monte Carlo method`,
     STRAIGHT,
   ],
   'correlated-degrees-of-freedom': [
@@ -20,7 +20,7 @@ const WORDS: WordsOf<UncertaintyFinding> = {
   ],
   'draws-refused': [
     ({ value, limit }) =>
-      `the function refused ${value} of ${limit} draws, which are left out, so that the spread is too small on that side`,
+      `the function refused ${value} of ${limit} draws, which are left out, so the spread is too small on that side`,
   ],
 }
 

@@ -135,7 +135,7 @@ describe('a dry-down', () => {
     expect(description(draw(bent, curve, 0.25))).toContain('nears 0.300 m³/m³')
     expect(description(draw(bent, curve, 0.25))).toContain('stay above 0.201 m³/m³')
     expect(description(draw(bent, curve, 0.25))).toContain('later levels often go below it')
-    expect(description(draw(bent, curve, 0.19))).toContain('nine of ten such courses did not reach')
+    expect(description(draw(bent, curve, 0.19))).toContain('nine of ten such dry-downs did not reach')
     expect(description(draw(bent, curve, 0.301))).toMatch(/reaches the refill point \d+\.\d h after/)
     const unknown = fitExponentialDryDown({ time, waterContent: straight })
     expect(unknown.known).toBe(false)

@@ -110,7 +110,7 @@ describe('awkward files give the report of the plain one', () => {
   it('22. a wild number of the light costs itself, and does not move the plan', () => {
     const wild = (light: string) =>
       plain.replace(/^(2026-05-19T11:40\+02:00(?:,[^,]*){5}),[^,]*/m, (_, before) => `${before},${light}`)
-    const told = /Look: 1 entry of the climate with a number that cannot be[^.]*\.\n/
+    const told = /Look: 1 entry of the climate with a number that is impossible[^.]*\.\n/
     for (const light of ['99999', '32767', '-3000']) {
       const text = body(report(wild(light)))
       expect(text).toMatch(told)
@@ -119,34 +119,34 @@ describe('awkward files give the report of the plain one', () => {
   })
   it('23. millilitres in the log of litres are no water use', () => {
     const text = report(plain, { 'feed-and-drain.csv': log.replace(/,0\.(\d{3}),/g, ',$1,') })
-    expect(text).toContain('Given: not known (the log has volumes that cannot be')
+    expect(text).toContain('Given: not known (the log has impossible volumes')
     expect(text).toMatch(/Expected use 2\.\d\d L a container, from the climate/)
   })
   it.each<[string, string, RegExp]>([
     [
       '33. another unit of light drives some readings out of range: the course of the day is not known',
       rewritten('radiation_W_m2', (x) => String(4.57 * Number(x))),
-      /By the climate: not known \(the climate of the day has numbers that cannot be\).*Look: a radiation of \d{4} W\/m² is hard to believe: it looks like µmol.*Look: light was not measured, or not throughout the day; a day from 6 to 20 o’clock is assumed/,
+      /By the climate: not known \(the climate of the day has impossible numbers\).*Look: a radiation of \d{4} W\/m² is hard to believe: it looks like µmol.*Look: light was not measured, or not all day long; daylight from 6:00 to 20:00 is assumed/,
     ],
     [
       '34. three hours of light are missing at noon',
       rewritten('radiation_W_m2', () => '', /^2026-05-19T1[123]/),
-      /By the climate: not known \(the climate of the day has too many gaps\)[\s\S]*Look: light was not measured, or not throughout/,
+      /By the climate: not known \(the climate of the day has too many gaps\)[\s\S]*Look: light was not measured, or not all day long/,
     ],
     [
       '35. a sensor of the air that broke off',
       rewritten('air_C', () => '-40', /^2026-05-19T1[0-4]/),
-      /By the climate: not known \(the climate of the day has numbers that cannot be\)/,
+      /By the climate: not known \(the climate of the day has impossible numbers\)/,
     ],
     [
       '36. a humidity far beyond saturation',
       rewritten('humidity_pct', () => '135', /^2026-05-19T10/),
-      /By the climate: not known \(the climate of the day has numbers that cannot be\)/,
+      /By the climate: not known \(the climate of the day has impossible numbers\)/,
     ],
     [
       '37. a root zone in degrees Fahrenheit',
       rewritten('root_C', (x) => String(32 + 1.8 * Number(x))),
-      /The root zone: not known \(its numbers cannot be: check their unit\)/,
+      /The root zone: not known \(its numbers are impossible: check their unit\)/,
     ],
     [
       '57. air in degrees Fahrenheit',
@@ -156,7 +156,7 @@ describe('awkward files give the report of the plain one', () => {
     [
       '58. wind in km/h, of a field',
       rewritten('wind_m_s', (x) => String(3.6 * 18 * Number(x))),
-      /Look: a wind speed of \d\d(\.\d)? m\/s is hard to believe: it looks like km\/h, of which 3\.6 make 1 m\/s/,
+      /Look: a wind speed of \d\d(\.\d)? m\/s is hard to believe: it looks like km\/h \(3\.6 km\/h is 1 m\/s\)/,
     ],
     [
       '59. light in kW/m²',
@@ -176,17 +176,17 @@ describe('awkward files give the report of the plain one', () => {
     [
       '39. conductivities in microsiemens',
       log.replace(/(\d)\.(\d\d)(?=,|$)/gm, '$1$20'),
-      /Feed EC: not known \(its numbers cannot be: check their unit\)\. Drain EC: not known \(its numbers cannot be/,
+      /Feed EC: not known \(its numbers are impossible: check their unit\)\. Drain EC: not known \(its numbers are impossible/,
     ],
     [
       '40. one volume in millilitres',
       log.replace(/(05-19T07:10.*?),0\.(\d{3}),/, '$1,$2,'),
-      /Given: not known \(the log has volumes that cannot be: check their unit and sign\)/,
+      /Given: not known \(the log has impossible volumes: check their unit and sign\)/,
     ],
     [
       '41. a volume below zero',
       log.replace(/(05-19T08:20.*),0\.(044),/, '$1,-0.$2,'),
-      /Drained: not known \(the log has volumes that cannot be: check their unit and sign\)/,
+      /Drained: not known \(the log has impossible volumes: check their unit and sign\)/,
     ],
     [
       '42. a conductivity below zero costs itself',
@@ -196,12 +196,12 @@ describe('awkward files give the report of the plain one', () => {
     [
       '55. a log in local time that is marked as universal time',
       log.replaceAll('+02:00', 'Z'),
-      /Danger: the log of the valve fits the rises once it is moved by −2\.0 h: it is on another clock than the readings/,
+      /Danger: the valve log fits the rises once it is moved by −2\.0 h: it runs on another clock than the readings/,
     ],
     [
       '56. conductivities in millisiemens per metre',
       log.replace(/,(\d)\.(\d\d)(?=,|$)/gm, ',$1$2'),
-      /Look: a feed EC of 24\d dS\/m is hard to believe: it looks like mS\/m, of which 100 make 1 dS\/m; set the unit of its column/,
+      /Look: a feed EC of 24\d dS\/m is hard to believe: it looks like mS\/m \(100 mS\/m is 1 dS\/m\); set the unit of its column/,
     ],
   ])('%s', (_, changed, told) => {
     expect(changed).not.toBe(log)

@@ -80,7 +80,7 @@ function sentencesOf({ probes, levels, seen, pause, water, demand, unseen, root,
     ...probes.flatMap(({ name }, p) =>
       unseen[p]!.length > 0
         ? [
-            `whether ${name} rose after the shot${unseen[p]!.length > 1 ? 's' : ''} at ${unseen[p]!.map(clock).join(', ')} cannot be said`,
+            `nobody can say whether ${name} rose after the shot${unseen[p]!.length > 1 ? 's' : ''} at ${unseen[p]!.map(clock).join(', ')}: readings are missing there`,
           ]
         : [],
     ),

@@ -90,10 +90,10 @@ describe('rods longer than the cube', () => {
     const slab = (width: number, height: number) =>
       ({ shape: 'box', length: centimetres(100), width: centimetres(width), height: centimetres(height) }) as const
     expect(told(slab(20, 3), 50, 10, 1.5)).toEqual([
-      expect.stringMatching(/^the medium is 1.3 cm too low .* half way down/),
+      expect.stringMatching(/^the medium is 1.3 cm too shallow .* half way down/),
     ])
     expect(told(slab(4, 10), 50, 2, 5)).toEqual([
-      expect.stringMatching(/^in the middle A would still be 0.3 cm too near/),
+      expect.stringMatching(/^even in the middle A would be 0.3 cm too close/),
     ])
     // A row of rods across the slab is turned; one that is only too near to an end is moved.
     expect(told(slab(20, 10), 94, 10, 5)).toEqual(['move A 1.3 cm towards the middle'])

@@ -64,7 +64,7 @@ describe('a drain gauge that is silent', () => {
   const { days, memory } = reviewZone({ zone, record: { ...record, watering: { ...record.watering!, drained } } })
   it('is told, nothing is learned from its balance, and the plan takes the climate', () => {
     expect(days.map((day) => of(day, 'drain-gauge-silent').length)).toEqual([0, 0, 1])
-    expect(said(of(days[2], 'drain-gauge-silent')[0])).toMatch(/nothing drained of 4\.00 L by the log \(10 entries\)/)
+    expect(said(of(days[2], 'drain-gauge-silent')[0])).toMatch(/nothing drained of 4\.00 L given \(10 entries\)/)
     expect(memory.use.days).toBe(2)
     const plan = proposeDay({ zone, day: days[2]! })
     expect(plan).toMatchObject({ known: true, value: { useFrom: 'climate' } })

@@ -57,7 +57,7 @@ describe('what is not known is not zero', () => {
     expect(day.balance.use).toEqual(day.balance.stored)
     expect(day.balance.given).toMatchObject({ known: true })
     expect(report(day)).toMatch(
-      /By the probes: not known \(no probe that counts has readings .*\)\. Used by the plants: not known/,
+      /By the probes: not known \(no trusted probe has readings .*\)\. Used by the plants: not known/,
     )
     expect(report(day)).not.toMatch(/0\.00 L/)
   })
@@ -96,7 +96,7 @@ describe('a use that the climate does not bear out', () => {
     expect(said(more)).toMatch(/^4\.10 L drained of 4\.00 L given/)
     const [negative] = found(most, 'negative-use')
     expect(negative).toMatchObject({ use: expect.closeTo(plainUse + drainedAll - 4.1, 9) })
-    expect(said(negative)).toMatch(/less than nothing/)
+    expect(said(negative)).toMatch(/less than zero/)
     expect(found(most, 'use-doubted')).toEqual([])
   })
 })
@@ -139,9 +139,9 @@ describe('levels', () => {
     expect(remembered.slice(0, 10)).toEqual([[], [], [], [1, 1], [2, 2], [3, 3], [4, 4], [5, 5], [6, 6], [7, 7]])
     expect(remembered[10]).toEqual([])
     expect(said(found(days[3], 'level-remembered')[0])).toBe(
-      'A has no new level after drain; that of 1 day ago is used',
+      'A has no new level after drain; the one of 1 day ago is used',
     )
-    expect(said(found(days[4], 'level-remembered')[0])).toContain('that of 2 days ago')
+    expect(said(found(days[4], 'level-remembered')[0])).toContain('the one of 2 days ago')
   })
   it('of a probe that is silent in the last hours, which is then left out', () => {
     const quiet = (x: number, time: number) => (time > second + 20 * 3600 ? Number.NaN : x)

@@ -219,7 +219,7 @@ describe('the words of what was left out', () => {
   } as const
   it('name table, number and reason', () =>
     expect(explainZoneFinding(finding).message).toBe(
-      '2 entries of the watering log left out: they have no time, so look at that column; water that they tell of is in no sum',
+      '2 entries of the watering log left out for lack of a time, and in no sum: check the time column',
     ))
   it.each([{ table: 'readings' }, { because: 'lost' }])('are refused for what is none: %j', (change) =>
     expect(() => explainZoneFinding({ ...finding, ...change } as never)).toThrow(),

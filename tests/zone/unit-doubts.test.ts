@@ -46,16 +46,21 @@ describe('numbers of another unit', () => {
     ['air in kelvin', climate('airTemperature', (x) => x + 273.15), 'kelvin', /kelvin/],
     ['per cent for a fraction', climate('relativeHumidity', (x) => 100 * x), 'per-cent', /humidity of 70 .*per cent/],
     ['a fraction for per cent', climate('relativeHumidity', (x) => x / 100), 'fraction', /humidity of 0\.007 /],
-    ['light for growth', climate('irradiance', (x) => 4.57 * x), 'light-for-growth', /about two for each W\/m²/],
+    ['light for growth', climate('irradiance', (x) => 4.57 * x), 'light-for-growth', /about 2 for each W\/m²/],
     ['lux', climate('irradiance', (x) => 120 * x), 'light-for-growth', /or like lux/],
     ['MJ/m² in an hour', climate('irradiance', (x) => 0.0036 * x), 'megajoules', /278 W\/m²/],
     ['kW/m²', climate('irradiance', (x) => x / 1000), 'megajoules', /or kW\/m²/],
-    ['wind in km/h', climate('windSpeed', () => 3.6 * 3.5), 'kilometres-per-hour', /of 12\.6 m\/s .* 3\.6 make 1 m\/s/],
+    [
+      'wind in km/h',
+      climate('windSpeed', () => 3.6 * 3.5),
+      'kilometres-per-hour',
+      /of 12\.6 m\/s .*\(3\.6 km\/h is 1 m\/s\)/,
+    ],
     [
       'feed in mS/m',
       log({ feedEC: scaled(plain.watering!.feedEC, 100) }),
       'millisiemens-per-metre',
-      /^a feed EC of 240 dS\/m .* 100 make 1 dS\/m/,
+      /^a feed EC of 240 dS\/m .*\(100 mS\/m is 1 dS\/m\)/,
     ],
     [
       'tap water in mS/m',
@@ -73,13 +78,13 @@ describe('numbers of another unit', () => {
       'a root zone in °F',
       { ...plain, rootTemperature: Array.from(plain.rootTemperature!, (x) => fahrenheit(x as number)) },
       'fahrenheit',
-      /^a root zone of 6\d\.?\d? °C .*Fahrenheit/,
+      /^a root-zone temperature of 6\d\.?\d? °C .*Fahrenheit/,
     ],
     [
       'a cold root zone in °F, beside its air',
       { ...climate('airTemperature', (x) => x - 14), rootTemperature: Array.from(plain.rootTemperature!, () => 43) },
       'fahrenheit',
-      /^a root zone of 43 °C/,
+      /^a root-zone temperature of 43 °C/,
     ],
   ])('%s', (_, record, like, sentence) => {
     const found = doubts(record)
@@ -142,7 +147,7 @@ describe('clocks that differ', () => {
         expect(day.probes.map(({ used }) => used)).toEqual([true, true])
       }
     }
-    expect(said(days(moved(uneven, 2))[1]!.findings[0]!)).toMatch(/moved by −2\.0 h.*local time is taken for universal/)
+    expect(said(days(moved(uneven, 2))[1]!.findings[0]!)).toMatch(/moved by −2\.0 h.*local instead of universal/)
   })
   it('is not told of a log that fits, of shots that fail, or of water by hand', () => {
     const told = (record: ZoneRecord) =>

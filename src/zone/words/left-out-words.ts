@@ -7,11 +7,11 @@ const NAMES: { readonly [Table in ZoneTable]: string } = {
   forecast: 'the forecasts of radiation',
 }
 const REASONS: { readonly [Why in LeftOutFor]: string } = {
-  'without-time': 'left out: they have no time, so look at that column; water that they tell of is in no sum',
-  doubled: 'left out: each has the time of another one, of which the first counts',
-  'too-late': 'left out: they came when the day that they belong to had been reviewed, and are in none of its sums',
+  'without-time': 'left out for lack of a time, and in no sum: check the time column',
+  doubled: 'left out for having the same time as an earlier one, which counts',
+  'too-late': 'left out as too late: the day had already been reviewed, and its sums do not include late entries',
   impossible:
-    'with a number that cannot be, or that stands alone far from those before and after it; it counts as missing, so look at the sensor',
+    'with a number that is impossible, or far from those before and after it; it counts as missing, so look at the sensor',
 }
 
 /** How many entries of a table were left out, and why. */

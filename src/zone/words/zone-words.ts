@@ -34,16 +34,16 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
   ],
   'few-shots-seen': [
     (finding) =>
-      `${finding.probe} saw ${finding.seen} of ${finding.of} shots, fewer than half of what another one saw: a clogged emitter, or a probe that was lifted; it is left out until a catch test and a look at its pins have told which`,
+      `${finding.probe} saw ${finding.seen} of ${finding.of} shots, fewer than half of what another one saw: a clogged emitter, or a lifted probe; do a catch test and look at its pins: the probe is left out until then`,
   ],
   'fell-away': [
     (finding) =>
-      `${finding.probe} stands ${asPoints(finding.below)} below the level to which its own shots drained back, the others ${asPoints(finding.others)}: lifted, or its plant dry; it is left out, so look at it first`,
+      `${finding.probe} is ${asPoints(finding.below)} below the level to which its own shots drained back, the others ${asPoints(finding.others)}: the probe was lifted, or its plant is dry; it is left out, so look at it first`,
   ],
   'no-late-reading': [(finding) => `${finding.probe} has no late reading, and is left out`],
   'no-level-after-drain': [
     (finding) =>
-      `${finding.probe} has no level after drain of its own, so that it cannot be compared with the others, and is left out`,
+      `${finding.probe} has no level after drain of its own, so it cannot be compared with the others and is left out`,
   ],
   'shots-without-rise': [
     (finding, at) =>
@@ -51,27 +51,27 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
   ],
   'shots-not-judged': [
     (finding, at) =>
-      `whether ${finding.probe} rose after the ${finding.times.length === 1 ? 'shot' : 'shots'} at ${times(finding, at)} cannot be said, because readings are missing there`,
+      `nobody can say whether ${finding.probe} rose after the ${finding.times.length === 1 ? 'shot' : 'shots'} at ${times(finding, at)}: readings are missing there`,
   ],
   'rises-without-shot': [
     (finding, at) =>
-      `${finding.probe} rose at ${times(finding, at)} without an entry in the log: a valve that passes water, watering by hand, or a log with holes`,
+      `${finding.probe} rose at ${times(finding, at)} without an entry in the log: a valve that passes water, watering by hand, or gaps in the log`,
   ],
   'rises-alone': [
     (finding) =>
-      `${finding.probe} rose ${finding.rises} times without an entry in the log, and no other probe did: it scatters, or its container gets water of its own; it is left out, so look at it first`,
+      `${finding.probe} rose ${finding.rises} times without an entry in the log, and no other probe did: the probe is noisy, or its container gets water that the others do not; it is left out, so look at it first`,
   ],
   'climbs-between-shots': [
     (finding, at) =>
-      `${finding.probe} climbed by ${asPoints(finding.rise)} from ${at(finding.from)} to ${at(finding.to)}, more slowly than a shot: a valve or an emitter that leaks, shots too small to show, rain, a hand that watered, or a probe that warmed up; close the water by hand, look and listen`,
+      `${finding.probe} climbed by ${asPoints(finding.rise)} from ${at(finding.from)} to ${at(finding.to)}, more slowly than a shot: a valve or an emitter that leaks, shots too small to show, rain, watering by hand, or a probe that warmed up; shut off the water by hand, look and listen`,
   ],
   'level-stepped': [
     (finding, at) =>
-      `${finding.probe} ${finding.change < 0 ? 'fell' : 'rose'} by ${asPoints(Math.abs(finding.change))} at once at ${at(finding.time)} and stayed there: a probe that was pulled, pushed or bumped, or a container that was moved; look at it, and compare nothing across that moment`,
+      `${finding.probe} ${finding.change < 0 ? 'fell' : 'rose'} by ${asPoints(Math.abs(finding.change))} at once at ${at(finding.time)} and stayed there: a probe that was pulled, pushed or bumped, or a container that was moved; look at it, and do not compare readings across that moment`,
   ],
   'rises-with-salt': [
     (finding) =>
-      `the level after drain of ${finding.probe} rises by ${asPoints(finding.levelPerDay, 2)} a day together with the drain, by ${finding.drainPerDay.toFixed(2)} dS/m a day: salt that the probe takes for water; measure before and after a flush`,
+      `the level after drain of ${finding.probe} rises by ${asPoints(finding.levelPerDay, 2)} a day while the drain EC rises by ${finding.drainPerDay.toFixed(2)} dS/m a day: the probe takes salt for water; measure before and after a flush`,
   ],
   'off-capacity': [
     (finding) =>
@@ -79,7 +79,7 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
   ],
   'level-remembered': [
     (finding) =>
-      `${finding.probe} has no new level after drain; that of ${finding.days} ${finding.days === 1 ? 'day' : 'days'} ago is used`,
+      `${finding.probe} has no new level after drain; the one of ${finding.days} ${finding.days === 1 ? 'day' : 'days'} ago is used`,
   ],
   'no-water': [
     (finding) =>
@@ -95,7 +95,7 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
   ],
   'readings-out-of-order': [
     (finding) =>
-      `${finding.count} ${finding.count === 1 ? 'reading' : 'readings'} left out, without a time, not later than the one before, or so far ahead of it that others must confirm the time: look at the clock of the logger`,
+      `${finding.count} ${finding.count === 1 ? 'reading' : 'readings'} left out: without a time, not later than the one before, or so far ahead of it that others must confirm the time; check the logger's clock`,
   ],
   'entries-left-out': [leftOutInWords],
   'root-readings-left-out': [
@@ -104,23 +104,23 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
   ],
   'negative-use': [
     (finding) =>
-      `the water balance says ${asLitres(finding.use)}, less than nothing: the log, the share of a container or a probe is wrong`,
+      `the water balance gives a use of ${asLitres(finding.use)}, less than zero: the log, the share of a container or a probe is wrong`,
   ],
   'use-doubted': [
     (finding) =>
-      `the water balance says that ${asLitres(finding.use)} were used, ${Math.round((100 * finding.use) / finding.climate)} % of the ${asLitres(finding.climate)} that the climate says: one of the log, the drain gauge, the probes, the volume of the container, the readings of the climate and the crop coefficient is wrong`,
+      `the water balance gives a use of ${asLitres(finding.use)}, ${Math.round((100 * finding.use) / finding.climate)} % of the ${asLitres(finding.climate)} expected from the climate: check the log, the drain gauge, the probes, the volume of the container, the climate readings and the crop coefficient; one of them is wrong`,
   ],
   'drain-gauge-silent': [
     (finding) =>
-      `nothing drained of ${asLitres(finding.given)} by the log (${finding.entries} ${finding.entries === 1 ? 'entry' : 'entries'}): a gauge that is stuck or bypassed, or shots too small to drain; look under the container`,
+      `according to the log nothing drained of ${asLitres(finding.given)} given (${finding.entries} ${finding.entries === 1 ? 'entry' : 'entries'}): a gauge that is stuck or bypassed, or shots too small to drain; look under the container`,
   ],
   'more-drain-than-given': [
     (finding) =>
-      `${asLitres(finding.drained)} drained of ${asLitres(finding.given)} given: more than was given cannot drain for long`,
+      `${asLitres(finding.drained)} drained of ${asLitres(finding.given)} given, which cannot go on for long: check the drain gauge, the log and their units`,
   ],
   'salts-not-steady': [
     (finding) =>
-      `at a steady state without uptake of salts ${asPercent(finding.steady, 0)} would drain and ${asPercent(finding.share, 0)} did, so that salts are taken up or stored; this is no target for drain`,
+      `at a steady state without uptake of salts ${asPercent(finding.steady, 0)} would drain; ${asPercent(finding.share, 0)} did, so salts are taken up or stored; the larger share is no target for drain`,
   ],
   'ec-doubted': [ecDoubtInWords],
   'root-zone-temperature': [
@@ -132,16 +132,16 @@ export const ZONE_WORDS: WordsOf<ZoneFinding, [at: ClockTime]> = {
   ],
   'light-off-noon': [
     (finding, at) =>
-      `half of the light of the day had come by ${at(finding.time)}, far from noon: the clock of the climate, or the offset of the zone from universal time, is wrong`,
+      `half of the day's light had come by ${at(finding.time)}, far from noon: the clock of the climate log, or the zone's offset from universal time, is wrong`,
   ],
   'unit-doubted': [unitDoubtInWords],
   'log-on-another-clock': [
     (finding) =>
-      `the log of the valve fits the rises once it is moved by ${signed(finding.hours, 1)} h: it is on another clock than the readings, as where local time is taken for universal time; set the clock or the offset of that table first, for everything that is said of single shots rests on it`,
+      `the valve log fits the rises once it is moved by ${signed(finding.hours, 1)} h: it runs on another clock than the readings, for instance local instead of universal time; set the clock or the offset of that table first, because everything said of single shots rests on it`,
   ],
-  'light-assumed': ['light was not measured, or not throughout the day; a day from 6 to 20 o’clock is assumed'],
+  'light-assumed': ['light was not measured, or not all day long; daylight from 6:00 to 20:00 is assumed'],
   'all-probes-left-out': [
-    'no probe can be trusted, so that nothing is proposed: look at plants and probes, and weigh a container before anybody waters by hand',
+    'no probe can be trusted, so nothing is proposed: look at plants and probes, and weigh a container before anybody waters by hand',
   ],
 }
 
