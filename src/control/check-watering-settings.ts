@@ -23,7 +23,7 @@ import type { WateringSettingsFinding } from './watering/settings/settings-findi
  *   probes: [{ name: 'row 2' }, { name: 'row 5' }], drainFraction: percent(20), decideEvery: minutes(1),
  * })
  * findings.map(({ code }) => code) // => ['shot-beyond-band', 'opening-very-short', 'opening-beyond-day']
- * explainControlFinding(findings[1]!).message // => 'flow: the valve would be open for so short a time that the line hardly fills: give the flow in litres per hour, to all that the volumes are meant for (6 s, compared with 10 s)'
+ * explainControlFinding(findings[1]!).message // => 'flow: the valve would be open so briefly that the line hardly fills: give the flow in litres per hour, for the same containers as the volumes (6 s, compared with 10 s)'
  */
 export function checkWateringSettings(settings: WateringSettings): readonly WateringSettingsFinding[] {
   return settingsDoubts(checkedSettings(settings))

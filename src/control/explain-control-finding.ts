@@ -38,7 +38,7 @@ export type ControlFinding = OneCodeEach<
  *   code: 'flow-meter-wrong' as const, level: 'caution' as const, weight: 0.9, since: 0, check: 'fill-a-bucket' as const,
  *   evidence: [{ code: 'metered-share', value: 0, unit: '1', usual: 1 }],
  * }
- * explainControlFinding(cause).message // => 'The flow meter does not count what flows (metered share 0 %, usually 100 %). Fill a measured bucket through the meter and see it counted.'
+ * explainControlFinding(cause).message // => 'The flow meter does not count what flows (metered share 0 %, usually 100 %). Fill a measured bucket through the meter, and see whether it counts it.'
  * explainControlFinding({ code: 'resting' }).message // => 'the last shot ended too recently'
  * const refusal = { code: 'too-soon' as const, level: 'caution' as const, value: 840, limit: 900, unit: 's' }
  * explainControlFinding(refusal).message // => 'the last shot ended too recently (14 min, limit 15 min)'

@@ -519,7 +519,7 @@ describe('recovery after a power cut', () => {
     )
     expect(message({ minPeriod: seconds(60) }, 'short-pauses')).toBeUndefined()
     expect(message({ maxPerShot: litres(0.00012) }, 'takes-days')).toMatch(/^the shots take longer than a day/)
-    expect(message({ fullPoint: waterContent(0) }, 'already-full')).toMatch(/look at the probe and at the full point/)
+    expect(message({ fullPoint: waterContent(0) }, 'already-full')).toMatch(/check the probe and the full point/)
   })
   it('refuses a largest shot so small that the shots would have no end', () => {
     expectInputError(() => planRecovery({ ...input, maxPerShot: 5e-324 as never }), 'maxPerShot')

@@ -6,25 +6,25 @@ import type { Cause, CauseCode, CheckCode, Evidence, EvidenceCode, UnknownReason
 export const CAUSE_WORDS: { readonly [Code in CauseCode]: string } = {
   'no-water': 'ordered shots bring no water',
   'partial-water': 'ordered shots bring only a part of their water',
-  'valve-stuck-open': 'water runs though nothing is ordered: the valve may be stuck open',
-  'leak-between-shots': 'water passes between shots: the valve may weep, or the line leak',
+  'valve-stuck-open': 'water runs although none is ordered: the valve may be stuck open',
+  'leak-between-shots': 'water passes between shots: the valve may weep, or the line may leak',
   'line-leak': 'water leaves the line before it reaches the probes: a leak or a burst',
   'zone-full': 'the zone is full and does not fall: shots cannot show',
-  'clogged-dripper': 'one place gets less water than the others: a clogged dripper, or a probe without contact',
-  channelling: 'water runs past the medium: channels, or a medium that repels water',
-  'watered-by-hand': 'the zone got water that came by no ordered shot, as by hand or by rain',
-  'probe-dead': 'a probe sends nothing that can be a reading',
-  'probe-lifted': 'a probe may be pulled out or have air at its rods',
+  'clogged-dripper': 'one place gets less water than the others: a clogged dripper, or a probe with poor contact',
+  channelling: 'water runs past the medium: it has channels, or repels water',
+  'watered-by-hand': 'the zone got water that no shot brought, by hand or as rain',
+  'probe-dead': 'a probe sends nothing that could be a reading',
+  'probe-lifted': 'a probe may have been pulled out, or have air around its rods',
   'probe-frozen': 'a probe repeats one number',
-  'probe-drifting': 'a probe changes from day to day by what no water explains',
-  'probe-noisy': 'a probe scatters',
+  'probe-drifting': 'a probe changes from day to day in a way that water does not explain',
+  'probe-noisy': 'a probe is noisy',
   'probes-swapped': 'probes may carry the wrong names',
-  'probe-reinserted': 'a probe stands at another level than before, as after it was moved or put in again',
-  'salt-driven': 'a reading may climb with the salt instead of water',
+  'probe-reinserted': 'a probe reads another level than before, as if moved or put in again',
+  'salt-driven': 'a reading may be rising with salt instead of water',
   'temperature-driven': 'a reading follows the temperature instead of water',
-  'unit-slip': 'a probe sends, or the zone was given, another unit, such as percent, raw counts or millilitres',
-  'no-readings': 'readings do not come, or come late',
-  'feed-tank-wrong': 'the feed has changed its EC: stop dosing',
+  'unit-slip': 'a number is in another unit, such as percent, raw counts or millilitres',
+  'no-readings': 'readings do not arrive, or arrive late',
+  'feed-tank-wrong': 'the EC of the feed has changed: stop dosing',
   'drain-gauge-wrong': 'the drain gauge does not count what drains',
   'flow-meter-wrong': 'the flow meter does not count what flows',
   'clock-wrong': 'a clock is wrong',
@@ -33,37 +33,37 @@ export const CAUSE_WORDS: { readonly [Code in CauseCode]: string } = {
 
 /** What to do by hand to make sure. */
 const CHECKS: { readonly [Code in CheckCode]: string } = {
-  'look-at-supply': 'Look at valve, filter, pump and supply. The zone is full: do not water by hand.',
+  'look-at-supply': 'Check valve, filter, pump and supply. The zone is full: do not water by hand.',
   'look-at-supply-and-weigh':
-    'Look at valve, filter, pump and supply; no probe can be trusted, so weigh a container before anybody waters.',
+    'Check valve, filter, pump and supply; no probe can be trusted, so weigh a container before anybody waters.',
   'look-at-supply-then-water-by-hand':
-    'Look at valve, filter, pump and supply; until water runs again give a small shot by hand and see it rise.',
-  'shut-main-valve-and-look': 'Shut the main valve by hand, then look at valve, line and drain. Do not add water.',
+    'Check valve, filter, pump and supply; until water runs again, give a small shot by hand and see the reading rise.',
+  'shut-main-valve-and-look': 'Shut the main valve by hand, then check valve, line and drain. Do not add water.',
   'walk-the-line': 'Close the zone and walk the line while somebody opens it for a moment.',
   'catch-test':
-    'Catch the water of some drippers, that of the place among them, and compare; clean or replace those that give less.',
+    'Catch the water of some drippers, including the one at this place, and compare; clean or replace those that give less.',
   'weigh-a-container':
     'Weigh a container, or lift it: a full one drains when it is tilted a little. Wet containers are heavy.',
   'small-shots-and-weigh': 'Weigh a container before and after a shot; give smaller shots with pauses.',
-  'ask-who-watered': 'Ask who watered; if nobody did, look at valve and meter.',
-  'look-at-probe-and-cable': 'Look at probe, cable and plug, and try the probe in water.',
+  'ask-who-watered': 'Ask who watered; if nobody did, check valve and meter.',
+  'look-at-probe-and-cable': 'Check probe, cable and plug, and try the probe in water.',
   'reseat-the-probe':
-    'Look whether the probe sits firmly; put it into undisturbed medium and compare with a hand meter.',
-  'restart-the-probe': 'Restart the probe and its logger, and see its number change after a shot.',
-  'compare-with-hand-meter': 'Read the place with a hand meter or weigh a container, today and tomorrow.',
-  'read-the-labels': 'Read the labels: pull one probe, and see which number falls.',
+    'Check that the probe sits firmly; if not, put it into undisturbed medium, and compare it with a hand meter.',
+  'restart-the-probe': 'Restart the probe and its logger, and see whether the reading changes after a shot.',
+  'compare-with-hand-meter': 'Measure the place with a hand meter or weigh a container, today and tomorrow.',
+  'read-the-labels': 'Check the labels: pull out one probe, and see which number falls.',
   'flush-and-read-again':
-    'Flush with water of known EC and read again before and after. Drain is waste water: follow local rules.',
-  'read-in-the-dark': 'Compare readings at the same hour, and with a weighed container through one evening.',
+    'Flush with water of known EC, and read the probe before and after. Drain is waste water: follow local rules.',
+  'read-in-the-dark': 'Compare readings of the same hour on different days, and weigh a container through one evening.',
   'check-the-unit':
-    'Look up the unit in the settings of the logger, and those of flow and volume; do not convert by guessing.',
-  'look-at-gateway': 'Look at gateway, network and batteries, and at the time stamps of the readings.',
+    'Look up the unit in the settings of the logger, and the units of flow and volume; do not guess a conversion.',
+  'look-at-gateway': 'Check gateway, network and batteries, and the time stamps of the readings.',
   'measure-feed-ec':
-    'Measure the feed with a meter of your own, and mix again. Acids and concentrates burn: goggles and gloves, acid into water.',
-  'pour-into-the-gauge': 'Pour a measured litre into the drain gauge and see it counted.',
-  'fill-a-bucket': 'Fill a measured bucket through the meter and see it counted.',
-  'set-the-clock': 'Compare all clocks with a good one, and set them; keep records in universal time.',
-  'look-at-the-power': 'Ask for the hours without power.',
+    'Measure the feed with your own meter, and mix it again. Acids and concentrates burn: wear goggles and gloves, and add acid to water.',
+  'pour-into-the-gauge': 'Pour a measured litre into the drain gauge, and see whether it counts it.',
+  'fill-a-bucket': 'Fill a measured bucket through the meter, and see whether it counts it.',
+  'set-the-clock': 'Compare all clocks with a good one and set them; keep records in universal time.',
+  'look-at-the-power': 'Find out when the power was off.',
 }
 
 /** Checks at valves, pumps and boxes. */
@@ -76,25 +76,25 @@ const NEAR_CURRENT: readonly CheckCode[] = [
   'look-at-the-power',
 ]
 const ELECTRIC =
-  'Water and electricity: switch the current off before you open boxes, pumps or valves; leave mains work to a licensed electrician.'
+  'Water and electricity: switch off the power before you open boxes, pumps or valves; leave mains work to a licensed electrician.'
 
-/** Why a cause can be neither told nor ruled out. */
+/** Why a cause can be neither named nor ruled out. */
 export const UNKNOWN_WORDS: { readonly [Code in UnknownReason]: string } = {
   'too-few-shots': 'too few shots were seen',
   'too-few-nights': 'too few nights were seen',
   'no-trusted-probe': 'no probe can be trusted',
-  'only-newest-reading': 'only the newest reading says so, and those before it do not',
+  'only-newest-reading': 'only the newest reading shows it',
   'only-one-probe': 'there is only one probe, and nothing to compare it with',
   'no-flow-meter': 'there is no flow meter',
   'no-drain-gauge': 'there is no drain gauge',
   'no-temperature': 'no temperature is recorded',
   'no-drain-ec': 'the EC of the drain is not recorded',
   'no-feed-ec': 'the EC of the feed is not recorded',
-  'ec-below-rain': 'its EC is less than rain has: the sensor is dead or dry, or the water is pure',
-  'series-out-of-step': 'orders and readings are not of the same times',
-  'readings-far-apart': 'readings come so seldom that a shot between two of them looks like a leap',
-  'counts-too-late': 'the counter counts so late, or so much at once, that it does not tell one shot from the next',
-  'no-clock': 'the clock gives no moment in seconds',
+  'ec-below-rain': 'its EC is below that of rain: the sensor is dead or dry, or the water is pure',
+  'series-out-of-step': 'the times of orders and readings do not match',
+  'readings-far-apart': 'readings are so far apart that a shot between two of them looks like a jump',
+  'counts-too-late': 'the counter counts so late, or in such large steps, that shots cannot be told apart',
+  'no-clock': 'the clock gives no time in seconds',
 }
 
 /** The sentence of a cause with the numbers on which it rests, and what to do by hand to make sure. */

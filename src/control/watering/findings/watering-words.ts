@@ -4,71 +4,70 @@ import type { WateringDoubt, WateringFinding, WateringReason } from './finding.j
 /** Why the valve is open or closed. */
 export const REASON_WORDS: { readonly [Code in WateringReason]: string } = {
   dry: 'the zone is at the lower limit or has not reached the upper one since: a shot runs',
-  refill: 'the zone is filled until it drains, which makes its containers alike and shows what its probes are worth',
-  'back-up-shot': 'no reading can be believed: a shot of the usual use runs by time',
-  'override-water': 'somebody ordered water: a shot runs inside every limit',
+  refill: 'the zone is being filled until it drains, which evens out its containers and checks its probes',
+  'back-up-shot': 'no reading can be believed: a shot is given by time, at the rate of the usual use',
+  'override-water': 'somebody ordered water: a shot runs, within every limit',
   'wet-enough': 'the zone is wet enough',
   'shot-given': 'the shot has been given',
   resting: 'the last shot ended too recently',
-  'waiting-for-probe': 'no reading has come yet that can show the last shot',
-  'day-used-up': 'the water of 24 hours is used up',
-  'pace-limit': 'water would come faster than the limit of a day allows over the allowed hours',
-  'outside-hours': 'an opening would not lie inside the allowed hours by every clock that may be right',
+  'waiting-for-probe': 'no reading has arrived yet that could show the last shot',
+  'day-used-up': 'the daily limit is used up',
+  'pace-limit': 'water would run faster than the daily limit, spread over the allowed hours, permits',
+  'outside-hours': 'an opening would not be within the allowed hours by every clock that may be right',
   'no-reading': 'no reading can be believed, and no shots by time are allowed',
   'back-up-not-due': 'no reading can be believed, and the next shot by time is not due yet',
-  'back-up-used-up': 'no reading can be believed, and the usual use of 24 hours is given',
-  starting: 'the controller has just begun and waits, because water may have been given before',
-  'state-lost': 'the stored state is missing or damaged: everything begins again, closed',
+  'back-up-used-up': 'no reading can be believed, and the usual use of 24 hours has been given',
+  starting: 'the controller has just started and waits, because water may have been given before',
+  'state-lost': 'the stored state is missing or damaged: the controller starts afresh, with the valve closed',
   'message-unreadable': 'the message cannot be read: a part of it throws; give plain objects, as JSON makes them',
   locked: 'the zone is locked, or nobody said that it is not: people may be working on it',
   'override-closed': 'somebody ordered the valve closed',
   'clock-unreadable': 'the clock gives no time in seconds; milliseconds are refused',
-  'clock-leapt': 'the clock went back or leapt ahead',
-  'clock-stands-still': 'the clock stands still',
+  'clock-leapt': 'the clock went back or jumped ahead',
+  'clock-stands-still': 'the clock has stopped',
   'clock-settling': 'the clock has not run long enough to be trusted',
   'decisions-too-seldom': 'the valve does not close by itself, and decisions come too seldom to close it in time',
-  'decisions-missing':
-    'decisions may be missing before this one, which might have opened the valve: the next one decides',
-  'valve-reported-open': 'the valve says that it is open though it should be closed',
+  'decisions-missing': 'earlier decisions that may have opened the valve are missing: the next decision may water',
+  'valve-reported-open': 'the valve reports that it is open although it should be closed',
 }
 
 /** What makes a decision doubtful, or what somebody must look at. */
 export const DOUBT_WORDS: { readonly [Code in WateringDoubt]: string } = {
-  'reading-missing': 'no reading has come: look at probe, cable and gateway',
-  'reading-old': 'the newest reading is too old: look at the way from the probe',
+  'reading-missing': 'no reading has arrived: check probe, cable and gateway',
+  'reading-old': 'the newest reading is too old: check cable, network and gateway',
   'reading-from-the-future': 'a reading has a time in the future: check the clocks',
-  'reading-unbelievable': 'the reading is no number or lies outside what the medium can hold: look at the probe',
+  'reading-unbelievable': 'the reading is not a number, or is outside what the medium can hold: check the probe',
   'reading-frozen': 'the reading has not changed for too long: restart the probe',
   'reading-fell-too-fast': 'the reading fell faster than plants drink: see whether the probe still sits in the medium',
   'shots-without-rise':
-    'shots did not show in the reading: look at valve, filter, emitters and probe, do a catch test, then acknowledge',
+    'shots did not show in the reading: check valve, filter, emitters and probe, do a catch test, then acknowledge',
   'reads-too-high':
-    'when the zone was full last, the probe said more than when it was full first: it drifts, or answers to salt; wash, check or replace it',
-  'probes-disagree': 'the probes differ too much: weigh a container or use a hand meter to find the one that lies',
-  'use-too-small': 'the reading does not fall while plants must have drunk: check the probe against a scale',
+    'the probe read more when the zone was last full than when it was first full: it drifts, or responds to salt; wash, check or replace it',
+  'probes-disagree': 'the probes differ too much: weigh a container or use a hand meter to find the wrong one',
+  'use-too-small': 'the reading does not fall although plants must have drunk: weigh a container to check the probe',
   'use-too-large':
-    'far more water went than plants can drink: look for a leak, a full container and a probe that drifts',
+    'far more water is gone than plants can drink: look for a leak, a full container or a drifting probe',
   'shots-fall-behind':
-    'the zone stays dry though shots follow each other as soon as they can: look for weak flow and clogged emitters, then give larger shots, a shorter rest, or the shorter lag that the probes really have',
-  'unknown-probe': 'a reading names a probe that the settings do not know: check the names',
+    'the zone stays dry although shots follow each other as fast as they may: look for weak flow and clogged emitters, then set larger shots, a shorter rest, or a shorter probe lag if the probes are faster',
+  'unknown-probe': 'a reading names a probe that is not in the settings: check the names',
   'clock-doubtful':
-    'time was counted by decisions, or the clock gains on them: set the clock, then acknowledge, also where decisions are meant to come less often now',
-  'flow-while-closed': 'water flows though the valve is closed: shut the main valve, then look at valve and line',
-  'no-flow': 'the meter saw no water in an opening: look at supply, filter, valve and meter',
-  'flow-too-large': 'the meter saw far more water than the emitters give: a leak or a burst; walk the line',
+    'the clock failed, or runs fast compared with the decisions: set the clock, then acknowledge; acknowledge, too, if decisions are now meant to be less frequent',
+  'flow-while-closed': 'water flows although the valve is closed: shut the main valve, then check valve and line',
+  'no-flow': 'the meter counted no water during an opening: check supply, filter, valve and meter',
+  'flow-too-large': 'the meter counted far more water than the emitters give: a leak or a burst; walk the line',
   'flow-too-small':
-    'the meter keeps seeing less than was ordered: look at supply, filter, pressure and emitters; shots last longer meanwhile',
-  'drain-while-dry': 'shots run off though the reading says dry: the medium repels water, or the probe lies',
+    'the meter keeps counting less than was ordered: check supply, filter, pressure and emitters; shots run longer meanwhile',
+  'drain-while-dry': 'shots drain although the reading is dry: the medium repels water, or the probe is wrong',
   'no-drain':
-    'probes say that the zone is full, and no drain is counted: look at the gauge and its outlet, then acknowledge; nothing is filled to drain until it counts',
+    'the probes show a full zone, but no drain is counted: check the gauge and its outlet, then acknowledge; the zone is not filled until it drains while the gauge counts nothing',
   'drain-too-large':
-    'more drain is counted than came: a wrong unit, rain, or water that nobody reported; the gauge is not read until somebody acknowledges',
-  'valve-does-not-close': 'the valve says that it is open though it should be closed: shut the main valve',
+    'more drain is counted than water was given: a wrong unit, rain, or water that nobody reported; the gauge is ignored until somebody acknowledges',
+  'valve-does-not-close': 'the valve reports that it is open although it should be closed: shut the main valve',
   'by-hand-refused':
-    'water given by hand was not counted: give litres from zero up to the limit of a day, those since the last decision',
+    'water given by hand was not counted: give the litres since the last decision, from zero to the daily limit',
   'override-refused':
-    'an order was not taken, and unless it asks for water it keeps the valve closed while it is sent: give close or water, and an end in seconds at most a day ahead',
-  'acknowledge-refused': 'an acknowledgement was not taken: give a list of the codes of findings',
+    'an order was refused, and keeps the valve closed while it is sent unless it asks for water: give close or water, and an end in seconds at most a day ahead',
+  'acknowledge-refused': 'an acknowledgement was refused: give a list of the codes of findings',
 }
 
 /** The sentence with its probe, and its number where there is one. */
