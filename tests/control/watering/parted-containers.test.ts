@@ -83,15 +83,18 @@ describe('a share that should drain', () => {
     // It fell to 0.28.
     expect(uncounted(counts).driest[0]).toBeGreaterThan(0.33)
   })
-  it('drains where the meter counts twice what comes, though nobody acknowledges it', () => {
+  it.each<[string, NonNullable<Containers['meters']>, string]>([
+    ['counts twice what comes', (all) => 2 * all, 'flow-too-large'],
+    ['is dead', () => 0, 'no-flow'],
+  ])('drains where the meter %s, though nobody acknowledges it', (_, meters, code) => {
     const { driest, told } = season({
       ...parted,
       days: 12,
       probed: [1, 3],
-      meters: (all) => 2 * all,
+      meters,
       changed: { drainFraction: percent(20) },
     })
-    expect(told.at(-1)!.findings.map(({ code }) => code)).toContain('flow-too-large')
+    expect(told.at(-1)!.findings.map((finding) => finding.code)).toContain(code)
     expect(driest[0]).toBeGreaterThan(0.4)
   })
   it.each<[string, NonNullable<Containers['clock']>]>([

@@ -1,6 +1,6 @@
 import type { Limits } from '../settings/checked-settings.js'
-import { countsTooMuch, HEARD } from '../state/counts-too-much.js'
 import type { WateringCounters, WateringDelivery, WateringState } from '../state/state.js'
+import { countsTooMuch, HEARD } from '../state/wrong-meter.js'
 
 /** Two shares within this distance say the same: a shot raises a probe by 0.02 m³/m³ or so, and the mean of three readings is good to a tenth of that before it and after. */
 const ALIKE = 0.2
@@ -92,11 +92,6 @@ export function countedTooMuch(counters: WateringCounters, counted: number): num
 export function arrivingShare({ metered, shots, agreed }: WateringDelivery): number {
   if (shots < HEARD || metered > LITTLE || (agreed < HEARD && metered < 0.3)) return 1
   return Math.max(0.2, metered)
-}
-
-/** Whether probes go on seeing shots of which the meter sees nothing. */
-export function isDeadMeter({ shown, seen, rose }: WateringDelivery): boolean {
-  return (seen >= HEARD && shown > 0.6) || rose > 0.6
 }
 
 /** Whether meter and probes have long said the same of shots. */

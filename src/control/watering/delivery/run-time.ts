@@ -1,8 +1,8 @@
 import { clockMode } from '../clock/clock.js'
 import type { Limits } from '../settings/checked-settings.js'
-import { HEARD } from '../state/counts-too-much.js'
 import type { WateringClock, WateringDelivery } from '../state/state.js'
-import { arrivingShare, isDeadMeter, NONE } from './delivery.js'
+import { HEARD, isDeadMeter } from '../state/wrong-meter.js'
+import { arrivingShare, NONE } from './delivery.js'
 import { wholeRun } from './whole-shot.js'
 
 /** Time that is counted by decisions may lag so many times behind the true one: own judgement, from clocks that failed at random. */

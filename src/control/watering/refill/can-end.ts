@@ -1,7 +1,7 @@
 import type { LatchedCode } from '../findings/latched-codes.js'
 import type { Limits } from '../settings/checked-settings.js'
-import { countsTooMuch } from '../state/counts-too-much.js'
 import type { WateringState } from '../state/state.js'
+import { countsTooMuch, isDeadMeter } from '../state/wrong-meter.js'
 
 /** Findings of a flow that may be well again before anybody has looked. */
 const FLOWS: readonly LatchedCode[] = ['flow-while-closed', 'no-flow', 'flow-too-large']
@@ -17,9 +17,11 @@ export function canEnd({ counters, valve, clock }: WateringState, { lag, drain }
   if (latched.includes('valve-does-not-close')) return false
   // Where a share should drain, probes end it as well.
   if (drain === 0 && latched.some((code) => GAUGES.includes(code))) return false
-  // A meter that counts twice what comes would keep a zone unfilled for as long as nobody looks.
-  const isMeter = countsTooMuch(counters.delivery) && leaked === 0
-  if (!latched.some((code) => FLOWS.includes(code) && !(isMeter && code === 'flow-too-large'))) return true
+  // A meter that is dead, or counts twice what comes, would keep a zone unfilled for as long as nobody looks.
+  const isMeter = { 'flow-too-large': countsTooMuch(counters.delivery), 'no-flow': isDeadMeter(counters.delivery) }
+  const isWater = (code: LatchedCode) =>
+    FLOWS.includes(code) && !(leaked === 0 && isMeter[code as keyof typeof isMeter])
+  if (!latched.some(isWater)) return true
   const isOver = valve.opened === null && clock.elapsed >= valve.closed + lag
   return isOver && leaked === 0 && ordered > 0 && meteredSince >= 0.6 * ordered && meteredSince <= 1.25 * ordered
 }

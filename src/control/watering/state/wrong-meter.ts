@@ -7,3 +7,8 @@ export const HEARD = 4
 export function countsTooMuch({ shots, seen, metered, shown }: WateringDelivery): boolean {
   return shots >= HEARD && seen >= HEARD && metered > 1.4 && shown > 0.75 && shown < 1.25
 }
+
+/** Whether probes go on seeing shots of which the meter sees nothing. */
+export function isDeadMeter({ shown, seen, rose }: WateringDelivery): boolean {
+  return (seen >= HEARD && shown > 0.6) || rose > 0.6
+}
