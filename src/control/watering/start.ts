@@ -35,7 +35,7 @@ export function startState(limits: Limits): WateringState {
       byCount: 0,
       byClock: 0,
     },
-    valve: { opened: null, duration: 0, counted: 0, reason: 'dry', closed: 0, openings: 0 },
+    valve: { opened: null, duration: 0, counted: 0, reason: 'dry', closed: 0, rested: 0, openings: 0 },
     water,
     spare: water,
     tally: freshTally(limits.decideEvery),

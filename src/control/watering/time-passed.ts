@@ -3,7 +3,7 @@ import { readFeedback } from './delivery/feedback.js'
 import { stalled } from './delivery/late-water.js'
 import { closeValve } from './delivery/move-valve.js'
 import { afterGap } from './delivery/pace.js'
-import { gapBefore, isBack, missedWater, passUneven, pausedUntil } from './delivery/unknown-time.js'
+import { gapBefore, isBack, isJustBack, missedWater, passUneven, pausedUntil } from './delivery/unknown-time.js'
 import { newestTime } from './probes/probes.js'
 import type { Limits } from './settings/checked-settings.js'
 import { addWater, passTime } from './state/given-water.js'
@@ -15,9 +15,11 @@ export function timePassed(limits: Limits, state: WateringState, input: Partial<
   const ticked = tick(state.clock, input.now, newestTime(input.readings), limits.hours)
   const { uneven, unproven } = passUneven(state, ticked, limits)
   const clock = { ...ticked, uneven, unproven }
-  const missed = missedWater(state, clock, limits)
-  const { valve, again } = stalled(state.valve, clock, limits)
-  const back = isBack(state.clock, clock)
+  const isSlip = isJustBack(state.clock, clock)
+  const back = isSlip || isBack(state.clock, clock)
+  const missed = isSlip ? 0 : missedWater(state, clock, limits)
+  const { valve: held, again } = stalled(state.valve, clock, limits)
+  const valve = isSlip ? { ...held, closed: held.rested } : held
   const gap = back ? 0 : gapBefore(state, clock)
   const counters = readFeedback(
     state.counters,

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { season } from './containers.js'
 import { lots } from './lots.js'
-import { trueWater } from './true-water.js'
-import { MIDNIGHT } from './zone.js'
+import { trueWater, wanted } from './true-water.js'
+import { MIDNIGHT, settings } from './zone.js'
 
 const LIES: readonly unknown[] = [-999, 65535, 0, -0.2, Number.NaN, null, Infinity]
 
@@ -41,5 +41,31 @@ describe('a clock that fails while the stored state is damaged twice a day', () 
     expect(Math.min(...hours)).toBeGreaterThanOrEqual(7)
     expect(Math.max(...hours)).toBeLessThan(18)
     expect(Math.min(...driest)).toBeGreaterThan(0.45)
+  })
+})
+
+describe('a clock that fails at one decision and is right at the next', () => {
+  const since = 1.2 * 86400
+  const even = [1, 1, 1]
+  // Each leap took the room for water, and its rest began again: the zone got half of its water. One that could not be read at each third never settled.
+  it.each<[string, (now: number, at: number) => unknown]>([
+    ['each tenth time by ten minutes', (now, at) => now + (at % 10 === 0 ? 600 : 0)],
+    ['each tenth time by a day, back', (now, at) => now - (at % 10 === 0 ? 86400 : 0)],
+    ['each tenth time by three hours', (now, at) => now + (at % 10 === 0 ? 10800 : 0)],
+    ['each third time beyond all that can be read', (now, at) => (at % 3 === 0 ? 1000 * now : now)],
+  ])('leaps %s: the zone gets its water, inside every limit', (_, leaps) => {
+    const clock = (now: number, day: number) => (day < since / 86400 ? now : leaps(now, Math.round(now / 60)))
+    const { driest, byDay } = season({ days: 6, drips: even, drinks: even, probed: [0, 1], poll: 60, clock })
+    expect(Math.min(...driest)).toBeGreaterThan(0.46)
+    for (const { given } of byDay) expect(given).toBeLessThanOrEqual(settings.maxPerDay * 1.05)
+    const { worst, outside, longest } = trueWater({
+      days: 4,
+      poll: 60,
+      clock: (time, at) => (time < MIDNIGHT + since ? time : leaps(time, at)),
+      more: wanted,
+    })
+    expect(worst).toBeLessThanOrEqual(1.05)
+    expect(outside).toBe(0)
+    expect(longest).toBeLessThanOrEqual(settings.maxRunTime)
   })
 })

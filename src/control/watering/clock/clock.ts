@@ -2,7 +2,7 @@ import { isMoment } from '../../moment.js'
 import { type Hours, sharesEnough } from '../settings/hours.js'
 import type { WateringClock } from '../state/state.js'
 import { clockAdvance, isRefused } from './clock-advance.js'
-import { isCaughtUp, maxSame, passRun } from './equal-moments.js'
+import { isCaughtUp, maxSame, paidWith, passRun } from './equal-moments.js'
 import { knowsPace, maxStep, STEPS_ALIKE } from './known-pace.js'
 import { atNewPace, LONGS, learntFrom, passLonger, passStep } from './rarer-decisions.js'
 import { owedAfter, paidBack } from './trembling-clock.js'
@@ -24,7 +24,8 @@ export function tick(clock: WateringClock, now: unknown, sent: number | null, ho
 }
 
 function tickAlone(clock: WateringClock, now: unknown, hours: readonly Hours[]): WateringClock {
-  if (!isMoment(now)) return failed(clock, clock.raw)
+  // A clock that cannot be read for a while says as little as one that stands still, and nothing speaks against it.
+  if (!isMoment(now)) return clock.raw !== null && knowsPace(clock) ? repeated(clock) : failed(clock, clock.raw)
   if (clock.raw === null) return { ...clock, raw: now, base: now - clock.elapsed }
   const step = now - clock.raw
   if (step === 0) return repeated(clock)
@@ -119,7 +120,7 @@ function isOverruled(clock: WateringClock, steady: number, elapsed: number, apar
 
 /** How far a step takes trusted time. A clock that gives any number may step by next to nothing: while only decisions are believed, one counts in full. */
 function believedStep(clock: WateringClock, step: number): number {
-  const on = Math.max(0, step - clock.lent)
+  const on = step - paidWith(clock, step)
   return clockMode(clock) === 'counts' && on < clock.pace / 2 ? clock.pace : on
 }
 

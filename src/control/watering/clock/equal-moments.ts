@@ -1,5 +1,6 @@
 import type { WateringClock } from '../state/state.js'
 import { knowsPace } from './known-pace.js'
+import { SLOWEST } from './trembling-clock.js'
 
 /** A clock that stands longer than this between two steps, or for more decisions, teaches no more: programs cut times to minutes, quarters or hours. Unit: s. */
 const MAX = 3600
@@ -25,8 +26,16 @@ export function isCaughtUp({ same, pace, paces }: WateringClock, step: number): 
 export function passRun(clock: WateringClock, step: number): Pick<WateringClock, 'lent' | 'same' | 'usual'> {
   const max = Math.min(MAX, Math.ceil(MAX / Math.max(1e-6, clock.pace)))
   return {
-    lent: Math.max(0, clock.lent - step),
+    lent: clock.lent - paidWith(clock, step),
     same: 0,
     usual: Math.min(max, Math.max(clock.same, clock.usual - 1)),
   }
+}
+
+/**
+ * What a step pays back of the time that was lent: all it can where it stands for several decisions, and else little, for time must not stand still while
+ * the valve is open.
+ */
+export function paidWith({ lent, same }: Pick<WateringClock, 'lent' | 'same'>, step: number): number {
+  return Math.min(lent, same > 0 ? step : (1 - SLOWEST) * step)
 }

@@ -6,7 +6,7 @@ const MAX = 8
 /** After so many steps on in a row a clock that stepped back was set back, and owes nothing. Own judgement. */
 const SET = 20
 /** Time goes on at this share of the pace at least, so that no opening lasts longer than `LAGS` in `delivery.ts` allows for. */
-const SLOWEST = 0.85
+export const SLOWEST = 0.85
 
 /**
  * What a clock owes after a step back: it takes away what its steps on bring again. If only steps on counted, a clock that trembles would

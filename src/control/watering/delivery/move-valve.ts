@@ -34,6 +34,7 @@ export function openValve(
       counted: shot,
       reason,
       closed: valve.closed,
+      rested: valve.closed,
       openings: nextNumber(state),
     },
     probes: state.probes.map((probe, i) => beforeShot(probe, views[i]!, limits)),
@@ -69,6 +70,7 @@ export function closeValve(limits: Limits, state: WateringState): WateringState 
   const doubtful = limits.closesByItself ? valve.counted : limits.maxRun * lps
   const timed = isSure ? lasted * lps : Math.max(doubtful, lasted * lps)
   const given = countedVolume(timed, meteredOf(state.counters, limits), state.counters.delivery)
+  const closed = valve.opened + (isSure ? lasted : ran)
   return {
     ...state,
     // Taken back from the quarter in which it was counted, which may be another one by now.
@@ -77,7 +79,7 @@ export function closeValve(limits: Limits, state: WateringState): WateringState 
         ? takeWater(state.water, valve.counted - given, valve.opened)
         : addWater(state.water, given - valve.counted),
     ),
-    valve: { ...valve, opened: null, duration: 0, counted: given, closed: valve.opened + (isSure ? lasted : ran) },
+    valve: { ...valve, opened: null, duration: 0, counted: given, closed, rested: closed },
     zone: {
       ...state.zone,
       given: Math.max(0, state.zone.given + given - valve.counted),

@@ -93,9 +93,12 @@ function isUrgent({ clock, valve, water }: WateringState, { level }: ZoneLevel, 
   return limits.closesByItself && isNew && (level === null ? valve.openings === 0 : level <= limits.lower)
 }
 
-/** Whether a probe showed at least half of what the last opening should have given, or probes and meter have long said the same. */
-function hasShown({ counters: { shown, ordered, delivery } }: WateringState): boolean {
-  return isAgreed(delivery) || (shown !== null && ordered > 0 && shown >= ordered / 2)
+/**
+ * Whether a probe showed at least half of what the last opening should have given, or probes and meter have long said the same. The last shot of a refill
+ * shows nothing, because the zone is full.
+ */
+function hasShown({ valve, counters: { shown, ordered, delivery } }: WateringState): boolean {
+  return isAgreed(delivery) || valve.reason === 'refill' || (shown !== null && ordered > 0 && shown >= ordered / 2)
 }
 
 /** Most volume of a day while no reading can be believed: more only where it is known that a part of what is ordered arrives. */

@@ -23,6 +23,9 @@ const ENOUGH = 0.2
 /** No plants drink so many times their usual use of these hours for so long, at noon of a hot day: own judgement. */
 const PEAK = 3
 
+/** Decisions that come faster for a shorter time teach no pace: a program asks each second while the valve is open, or while somebody looks. Own judgement. Unit: s. */
+const SPELL = 86400
+
 /** What plants drank since the decision before, and what they usually do. Unit: L. */
 export interface Drunk {
   readonly fell: number
@@ -34,6 +37,7 @@ export function freshTally(decideEvery: number | null): WateringTally {
   return {
     at: 0,
     ...paceSaid(decideEvery),
+    sooner: 0,
     purse: PURSE,
     drank: 0,
     due: 0,
@@ -65,7 +69,9 @@ export function passTally(
   const tally = heardRarer(before, clock, seen, limits)
   const isKnown = isKnownPace(tally)
   const due = isKnown ? Math.min(passed, tally.pace + tally.purse) : passed
-  const refilled = tally.purse + tally.pace * (1 + PURSE / 86400) - due
+  // Decisions that come faster for a while tell of no clock that is slower: what they seem to leave over is not saved.
+  const earned = isSooner(tally, clock) ? due : tally.pace
+  const refilled = tally.purse + earned * (1 + PURSE / 86400) - due
   const purse = isKnown ? Math.max(0, Math.min(PURSE, refilled)) : PURSE
   const at = tally.at + due
   return {
@@ -91,13 +97,24 @@ function heardRarer(tally: WateringTally, clock: WateringClock, seen: Drunk | nu
   return isHeard ? { ...next, pace: clock.pace, decisions: WELL_KNOWN } : next
 }
 
-/** The pace of decisions over a long time. It follows soon where they come faster, and hardly where the clock says that they come less often. */
-function usualPace({ pace, decisions }: WateringTally, passed: number, clock: WateringClock) {
-  if (!knowsPace(clock) || isSlower({ pace, decisions }, clock, EVEN)) return { pace, decisions }
-  const isFaster = decisions >= WELL_KNOWN && clock.pace < 0.7 * pace
-  const taken = Math.min(passed, decisions < WELL_KNOWN ? HOUR : 8 * pace)
-  const share = isFaster ? 256 : decisions < WELL_KNOWN ? decisions + 1 : MEMORY
-  return { pace: pace + (taken - pace) / share, decisions: Math.min(MEMORY, decisions + 1) }
+/** The pace of decisions over a long time. It follows after a day in which they come faster, and hardly where the clock says that they come less often. */
+function usualPace({ pace, decisions, sooner }: WateringTally, passed: number, clock: WateringClock) {
+  if (!knowsPace(clock)) return { pace, decisions, sooner }
+  if (isSooner({ pace, decisions }, clock))
+    return sooner + passed < SPELL
+      ? { pace, decisions, sooner: sooner + passed }
+      : { pace: clock.pace, decisions: WELL_KNOWN, sooner: 0 }
+  if (isSlower({ pace, decisions }, clock, EVEN)) return { pace, decisions, sooner: 0 }
+  const isKnown = decisions >= WELL_KNOWN
+  const taken = Math.min(passed, isKnown ? 8 * pace : HOUR)
+  // By their time: a few that come faster count for little.
+  const share = isKnown ? Math.min(1, taken / pace) / MEMORY : 1 / (decisions + 1)
+  return { pace: pace + (taken - pace) * share, decisions: Math.min(MEMORY, decisions + 1), sooner: 0 }
+}
+
+/** Whether decisions come much more often than they did. */
+function isSooner({ pace, decisions }: Pick<WateringTally, 'pace' | 'decisions'>, clock: WateringClock) {
+  return decisions >= WELL_KNOWN && clock.pace < 0.7 * pace
 }
 
 /** Whether decisions come so many times less often than they did, if the clock is right. */
@@ -120,7 +137,7 @@ export function bindsShown(tally: WateringTally, clock: WateringClock, { perDay,
 
 /** What is left once somebody has set the clock: the water, but no pace that was learned. */
 export function forgottenPace(tally: WateringTally, decideEvery: number | null): WateringTally {
-  return { ...tally, ...paceSaid(decideEvery), purse: PURSE }
+  return { ...tally, ...paceSaid(decideEvery), sooner: 0, purse: PURSE }
 }
 
 function passHours({ at: before, litres }: WateringTally, at: number): readonly number[] {

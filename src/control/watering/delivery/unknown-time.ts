@@ -50,6 +50,13 @@ export function isBack(before: WateringClock, clock: WateringClock): boolean {
   return clockAdvance(before) > NEAR && Math.abs(clockAdvance(clock)) <= NEAR
 }
 
+/** Whether it returns from a leap, on or back, to just what was counted: no decision can be missing. */
+export function isJustBack(before: WateringClock, clock: WateringClock): boolean {
+  const isSameStart = before.base === clock.base
+  const leapt = Math.abs(clockAdvance(before))
+  return isSameStart && leapt > HIDES * before.pace && Math.abs(clockAdvance(clock)) < before.pace / 2
+}
+
 /** How a step of the clock compares with the pace of decisions; zero where that is not known. */
 function stepInPaces(before: WateringClock, { raw }: WateringClock, tally: WateringTally): number {
   if (before.raw === null || raw === null || before.steady < 2 || before.paces < 2) return 0

@@ -27,7 +27,7 @@ export function salvaged(state: unknown, fresh: WateringState, { drain }: Limits
   return {
     ...fresh,
     clock: { ...fresh.clock, elapsed: day, agreed: day, ...knownOf(state.clock, day) },
-    valve: { ...fresh.valve, closed: day },
+    valve: { ...fresh.valve, closed: day, rested: day },
     zone: { ...fresh.zone, lastWet: day },
     fill: { ...fresh.fill, tried: drain > 0 ? day - SOONEST_TO_DRAIN + FIRST_TO_DRAIN : day },
     probes: fresh.probes.map((probe) => ({ ...probe, quiet: day })),

@@ -19,6 +19,7 @@ export function valveSound(valve: Loose<WateringValve>, elapsed: number, limits:
       valve.reason === 'override-water') &&
     // A valve that closes by itself is known to close a little later, and after missing decisions the rest begins later.
     inRange(valve.closed, 0, elapsed + Math.max(limits.maxRun, MAX_PAUSE)) &&
+    inRange(valve.rested, 0, valve.closed as number) &&
     isCount(valve.openings, Number.MAX_SAFE_INTEGER)
   )
 }
@@ -47,11 +48,12 @@ export function roomSound({ slot, paced, room, taken }: Loose<WateringState['wat
   return isCount(paced, slot as number) && inRange(room, -AGES, AGES) && inRange(taken, 0, AGES)
 }
 
-export function tallySound({ at, pace, decisions, purse, drank, due, litres }: Loose<WateringTally>): boolean {
+export function tallySound({ at, pace, decisions, sooner, purse, drank, due, litres }: Loose<WateringTally>): boolean {
   return (
     inRange(at, 0, AGES) &&
     inRange(pace, 0, AGES) &&
     isCount(decisions, 4096) &&
+    inRange(sooner, 0, AGES) &&
     inRange(purse, 0, PURSE) &&
     inRange(drank, -AGES, AGES) &&
     inRange(due, 0, AGES) &&

@@ -83,6 +83,8 @@ export interface WateringValve {
   readonly reason: 'dry' | 'refill' | 'back-up-shot' | 'override-water'
   /** When it was closed last; the start, before the first opening. Unit: s. */
   readonly closed: number
+  /** The same without the pause after decisions that are missing, which the return of a clock that leapt takes back. Unit: s. */
+  readonly rested: number
   /** Number of the last opening, its moment where no number before was as large; zero before the first. */
   readonly openings: number
 }
@@ -107,6 +109,8 @@ export interface WateringTally {
   /** Mean time between decisions over a long time, and the decisions behind it, up to 4096. Unit: s. */
   readonly pace: number
   readonly decisions: number
+  /** For how long they have come much faster. Unit: s. */
+  readonly sooner: number
   /** How far the clock may still gain on the count. Unit: s. */
   readonly purse: number
   /** While decisions come less often by the clock: what plants drank between decisions without a shot, and what they usually do. Unit: L. */
