@@ -1,10 +1,11 @@
 import type { ShotEvidence } from '../shots/judge-shot.js'
 import type { UsualShares } from '../state/zone-state.js'
+import { tells } from '../watch/steps-of-counter.js'
 
 /** Learns what the meter shows of a shot that rose as usual; what is far from it is not learnt. Spans chosen on rehearsals. */
-export function withMeter(usual: UsualShares, shot: ShotEvidence): UsualShares {
+export function withMeter(usual: UsualShares, shot: ShotEvidence, step: number): UsualShares {
   const { metered } = shot
-  if (metered === null || !roseWell(shot)) return usual
+  if (metered === null || !tells(step, shot.volume) || !roseWell(shot)) return usual
   if (usual.meteredShots < 4 ? metered < 0.5 || metered > 1.5 : !like(metered, usual.metered, 0.12)) return usual
   const meteredShots = usual.meteredShots + 1
   return {
@@ -14,11 +15,12 @@ export function withMeter(usual: UsualShares, shot: ShotEvidence): UsualShares {
   }
 }
 
-/** Learns what drains of a shot that rose as usual, and at which level. */
-export function withShare(usual: UsualShares, shot: ShotEvidence): UsualShares {
-  const { drained, level } = shot
+/** Learns what drains of a shot that rose as usual, and at which level; of one that drains less than a step of the gauge all and nothing alike. */
+export function withShare(usual: UsualShares, shot: ShotEvidence, step: number): UsualShares {
+  const { drained, level, volume } = shot
   if (drained === null || level === null || !roseWell(shot)) return usual
-  if (usual.drainedShots >= 8 && !like(drained, usual.drained, 0.6)) return usual
+  const off = Math.abs(drained - usual.drained)
+  if (usual.drainedShots >= 8 && off > 0.6 * usual.drained + step / volume) return usual
   const drainedShots = usual.drainedShots + 1
   const share = Math.max(1 / drainedShots, 0.02)
   return {

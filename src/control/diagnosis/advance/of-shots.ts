@@ -8,16 +8,24 @@ import { suspectDrain } from '../suspect/suspect-drain.js'
 export function ofShots(state: ZoneWatchState, zone: RememberedZone): OfShots {
   const { memo } = zone
   const jumped = jumpedLately(state)
+  const { meter, gauge } = state.valve
+  const steps = [meter.step, gauge.step]
   const old = memo.shots.get(state.shots)
-  if (old !== undefined && old.usual === state.usual && jumped.every((one, i) => one === old.jumped[i])) return old
+  if (old !== undefined && old.usual === state.usual && isSame(jumped, old.jumped) && isSame(steps, old.steps))
+    return old
   const recent = recentShots(state, jumped, zone)
   const found = {
     usual: state.usual,
     jumped,
+    steps,
     recent,
     water: new Map(),
     drain: suspectDrain(recent, state.usual, state.standing),
   }
   memo.shots.set(state.shots, found)
   return found
+}
+
+function isSame<T>(some: readonly T[], others: readonly T[]): boolean {
+  return some.every((one, i) => one === others[i])
 }

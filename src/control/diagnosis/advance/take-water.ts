@@ -42,7 +42,7 @@ function withDrained(state: ZoneWatchState, { gauge, drainedSince }: ValveWatch,
   const last = state.shots[state.shots.length - 1]
   if (gauge.until !== now || last === undefined || last.drained !== null) return state
   const shot = { ...last, drained: drainedSince / last.volume }
-  return { ...state, shots: [...state.shots.slice(0, -1), shot], usual: withShare(state.usual, shot) }
+  return { ...state, shots: [...state.shots.slice(0, -1), shot], usual: withShare(state.usual, shot, gauge.step) }
 }
 
 /** The mean of five minutes, five readings by the minute; else of the newest five that came since the last shot has risen. */
@@ -75,7 +75,7 @@ function withJudged(state: ZoneWatchState, now: number, zone: RememberedZone): Z
     ),
     fulls: withFull(state.fulls, given, valve, probes, trusted, state.usual.drained, now, state.light, zone),
     shots: [...state.shots, told].slice(-SHOTS),
-    usual: withMeter(state.usual, told),
+    usual: withMeter(state.usual, told, valve.meter.step),
   }
 }
 

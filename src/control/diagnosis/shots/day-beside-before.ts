@@ -26,8 +26,13 @@ export interface DayBesideBefore {
 /** Waterings before the day, and within it, that make a comparison. Chosen on rehearsals. */
 const EARLIER = 4
 const OF_DAY = 4
+/** A watering drains so many steps of the gauge at least: else it is a matter of chance how many are counted of it. Chosen. */
+const STEPS = 4
+/** Levels that differ by less are as wet: a mean of places errs by as much. Chosen. Unit: m³/m³. */
+const AS_WET = 0.005
 /** Water that overflows does so in the wettest waterings; what runs past a dry medium, or is counted wrongly, drains of the driest too. */
 const DRIEST = 3
+
 interface Watering {
   readonly shots: readonly ShotEvidence[]
   readonly time: number
@@ -38,18 +43,27 @@ interface Watering {
   readonly rise: number | null
 }
 
-export function dayBesideBefore(shots: readonly ShotEvidence[], since: number, zone: Watched): DayBesideBefore | null {
+/** A watering of the day, and what drained of earlier ones like it. */
+interface Compared extends Watering {
+  readonly usual: number
+}
+
+export function dayBesideBefore(
+  shots: readonly ShotEvidence[],
+  since: number,
+  step: number,
+  zone: Watched,
+): DayBesideBefore | null {
   const told = wateringsOf(shots, zone)
   const before = told.filter(({ time }) => time < since)
-  if (before.length < EARLIER) return null
-  const top = before.reduce((max, { lastLevel }) => Math.max(max, lastLevel), 0)
-  // Nothing is said of a watering that ended wetter than any before: it may overflow.
-  const day = told.filter(({ time, lastLevel }) => time >= since && lastLevel <= top)
+  const day = told.flatMap((one) => (one.time < since ? [] : compared(one, before)))
   const rises = day.flatMap(({ rise }) => (rise === null ? [] : [rise]))
   const risesBefore = before.flatMap(({ rise }) => (rise === null ? [] : [rise]))
   if (rises.length < OF_DAY || risesBefore.length < EARLIER) return null
-  const drainedBefore = middle(before.map(({ drained }) => drained))
-  const timesBefore = ({ drained }: Watering) => drained / Math.max(1e-3, drainedBefore)
+  const drainedBefore = middle(day.map(({ usual }) => usual))
+  const volume = middle(day.map((one) => one.shots.reduce((sum, shot) => sum + shot.volume, 0)))
+  if (STEPS * step > drainedBefore * volume) return null
+  const timesBefore = ({ drained, usual }: Compared) => drained / Math.max(1e-3, usual)
   const times = day.map(timesBefore).sort((a, b) => a - b)
   const driest = [...day].sort((a, b) => a.level - b.level).slice(0, DRIEST)
   return {
@@ -60,11 +74,17 @@ export function dayBesideBefore(shots: readonly ShotEvidence[], since: number, z
     rise: rises.reduce((sum, one) => sum + one / rises.length, 0),
     riseBefore: risesBefore.reduce((sum, one) => sum + one / risesBefore.length, 0),
     error: errorOf(day),
-    dryMore: middle(driest.map(({ drained }) => drained - drainedBefore)),
+    dryMore: middle(driest.map(({ drained, usual }) => drained - usual)),
     dryTimes: middle(driest.map(timesBefore)),
     minTimes: times[Math.floor(times.length / 4)]!,
     maxTimes: times[Math.ceil((3 * times.length) / 4) - 1]!,
   }
+}
+
+/** Beside those before that ended as wet or wetter: where these are too few it may overflow, and nothing is said of it. */
+function compared(one: Watering, before: readonly Watering[]): Compared[] {
+  const alike = before.filter(({ lastLevel }) => lastLevel >= one.lastLevel - AS_WET)
+  return alike.length < EARLIER ? [] : [{ ...one, usual: middle(alike.map(({ drained }) => drained)) }]
 }
 
 /** Standard error of the mean rise by the noise of the readings. */

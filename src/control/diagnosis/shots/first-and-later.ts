@@ -19,6 +19,8 @@ export interface FirstAndLater {
 /** Earlier shots of a kind, and shots of the day, that make a comparison. Chosen on rehearsals. */
 const EARLIER = 4
 const OF_DAY = 3
+/** A shot drains so many steps of the gauge at least: else it is a matter of chance how many are counted of it. Chosen. */
+const STEPS = 4
 /** Pauses after shots that differ by less of them are alike: drain has had the same time. Chosen. */
 const ALIKE = 0.2
 
@@ -29,13 +31,14 @@ interface Placed {
   readonly pause: number
 }
 
-export function firstAndLater(shots: readonly ShotEvidence[], since: number): FirstAndLater | null {
+export function firstAndLater(shots: readonly ShotEvidence[], since: number, step: number): FirstAndLater | null {
   const placed = placedIn(shots)
   const before = placed.filter(({ shot }) => shot.time < since)
   const compared = placed.flatMap((one) => {
     const alike = before.filter((other) => isAlike(one, other))
     if (one.shot.time < since || alike.length < EARLIER) return []
     const usual = middle(alike.map(({ shot }) => shot.drained as number))
+    if (STEPS * step > usual * one.shot.volume) return []
     return [{ isFirst: one.isFirst, drained: one.shot.drained as number, usual }]
   })
   const [first, later] = [compared.filter(({ isFirst }) => isFirst), compared.filter(({ isFirst }) => !isFirst)]

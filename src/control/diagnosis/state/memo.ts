@@ -29,6 +29,8 @@ export interface Drift {
 export interface OfShots {
   readonly usual: UsualShares
   readonly jumped: readonly boolean[]
+  /** Of meter and gauge. Unit: L. */
+  readonly steps: readonly number[]
   readonly recent: RecentShots
   /** By whether the zone is full. */
   readonly water: Map<boolean | null, readonly Suspicion[]>

@@ -2,8 +2,13 @@ import { maxOf, minOf } from '../../../quantity/extremes.js'
 import { type DayBesideBefore, dayBesideBefore } from '../shots/day-beside-before.js'
 import { type FirstAndLater, firstAndLater } from '../shots/first-and-later.js'
 import { hasNoRoom, SHOTS, type ShotEvidence } from '../shots/judge-shot.js'
+import { type NothingDrained, nothingDrained } from '../shots/nothing-drained.js'
+import { shareOf, shotsToldBy } from '../shots/shares-of-shots.js'
 import { type SwappedRises, swappedRises } from '../shots/swapped-rises.js'
+import { TOGETHER } from '../shots/waterings.js'
 import { gaugeOvercounts } from '../watch/gauge-overcounts.js'
+import { tells } from '../watch/steps-of-counter.js'
+import type { CounterWatch } from '../watch/watch-counter.js'
 import type { Watched } from '../watch/watched.js'
 import type { ZoneWatchState } from './zone-state.js'
 
@@ -17,10 +22,14 @@ export interface RecentShots {
   readonly worst: (k: number) => number | null
   /** The best of them by the shots for which its place had room; null where one was full before most: it lacks no water. */
   readonly bestWithRoom: (k: number) => number | null
-  /** Share that the meter saw of the last k shots, of the usual; null without a meter. */
+  /** Share that the meter saw of the last k shots, of the usual; null without a meter, or where its steps are too large to tell. */
   readonly metered: (k: number) => number | null
+  /** How many shots, and at least k, the meter can tell of. */
+  readonly shotsOfMeter: (k: number) => number
   /** Share that drained of the last k shots; null without a gauge. */
   readonly drained: (k: number) => number | null
+  /** The newest shots that rose well, if nothing of them drained though it should have. */
+  readonly undrained: NothingDrained | null
   /** The last day beside the two before; null where there is too little of either. */
   readonly day: DayBesideBefore | null
   /** Of the same day, shots that were given together; null where they are too few. */
@@ -45,6 +54,8 @@ export interface RecentShots {
   readonly sure: (k: number) => boolean
   /** Mean volume of the last k shots over that of the medium; zero with fewer. Unit: 1. */
   readonly filled: (k: number) => number
+  /** Water of as many shots as are kept; of no shots without end. Unit: L. */
+  readonly water: number
   /** Beginning of the first of the last k shots. Unit: s. */
   readonly since: (k: number) => number
 }
@@ -62,7 +73,7 @@ function besideOthers(
   shots: readonly ShotEvidence[],
   probe: number,
   k: number,
-  usualMeter: number,
+  meteredOf: (shots: readonly ShotEvidence[]) => number | null,
   zone: Watched,
 ): BesideOthers | null {
   const late = shots.slice(-2 * k)
@@ -73,7 +84,7 @@ function besideOthers(
   if (clear.length < k) return null
   const others = clear[0]!.rises.flatMap((_, i) => (i === probe ? [] : (shownBy(clear, i, zone) ?? [])))
   // Where the meter shows that the water changed too, a full place is no witness of it.
-  const isOdd = clear.some(({ metered }) => metered !== null && Math.abs(metered / usualMeter - 1) > 0.15)
+  const isOdd = clear.some((shot) => Math.abs((meteredOf([shot]) ?? 1) - 1) > 0.15)
   if (others.length === 0 || (isOdd && others.includes('full'))) return null
   return {
     own: clear.reduce((sum, { rises }) => sum + rises[probe]! / k, 0),
@@ -110,7 +121,7 @@ export function jumpedLately({ shots, probes }: Pick<ZoneWatchState, 'shots' | '
 }
 
 export function recentShots(
-  { shots, usual, probes }: Pick<ZoneWatchState, 'shots' | 'usual' | 'probes'>,
+  { shots, usual, probes, valve }: Pick<ZoneWatchState, 'shots' | 'usual' | 'probes' | 'valve'>,
   jumped: readonly boolean[],
   zone: Watched,
 ): RecentShots {
@@ -130,13 +141,17 @@ export function recentShots(
       return rise === null ? [] : [rise]
     })
   const usualMeter = usual.meteredShots >= 4 && usual.metered > MIN_METERED ? usual.metered : 1
-  const metered = (k: number) => {
-    const share = meanOf(
-      last(k).map((shot) => shot.metered),
-      k,
-    )
+  const [meterStep, gaugeStep] = [valve.meter.step, valve.gauge.step]
+  const meteredOf = (some: readonly ShotEvidence[]) => {
+    if (!tells(meterStep, volumeOf(some))) return null
+    const share = shareOf(some, { share: (shot) => shot.metered, step: meterStep, usual: usualMeter })
     return share === null ? null : share / usualMeter
   }
+  const drainedOf = (some: readonly ShotEvidence[]) =>
+    shareOf(some, { share: (shot) => shot.drained, step: gaugeStep, usual: usual.drained })
+  // The newest is drained when the next one begins.
+  const ended = shots.at(-1)?.drained === null ? shots.slice(0, -1) : shots
+  const isLate = valve.gauge.lag >= TOGETHER
   const beside = new Map<number, BesideOthers | null>()
   const since = dayOf(shots)
   return {
@@ -148,17 +163,21 @@ export function recentShots(
       const shown = probes.flatMap((_, i) => (jumped[i] ? [] : (shownBy(last(k), i, zone) ?? [])))
       return shown.length === 0 || shown.includes('full') ? null : maxOf(shown as number[])
     }),
-    metered,
-    drained: (k) => meanOf(drainedOf(shots, k), k),
+    // One that counted nothing yet tells no shot.
+    metered: (k) => (valve.meter.grain === 0 && !meterIsDead(shots, valve.meter) ? null : meteredOf(last(k))),
+    shotsOfMeter: (k) => shotsToldBy(shots, meterStep, k) ?? k,
+    drained: (k) => (ended.length < k ? null : drainedOf(ended.slice(-k))),
     minDrained: (k) => {
-      const shares = drainedOf(shots, k)
+      const shares = ended.slice(-k).map((shot) => shot.drained)
       return shares.length < k || shares.includes(null) ? null : minOf(shares as number[])
     },
+    undrained: nothingDrained(ended, usual, gaugeStep),
     overcounts: gaugeOvercounts(usual, probes),
-    meterIsDead: meterIsDead(shots),
+    meterIsDead: meterIsDead(shots, valve.meter),
     swapped: swappedRises(shots, probes),
-    day: dayBesideBefore(shots, since, zone),
-    firstAndLater: firstAndLater(shots, since),
+    // A gauge that counts so late tells of another watering.
+    day: isLate ? null : dayBesideBefore(shots, since, gaugeStep, zone),
+    firstAndLater: isLate ? null : firstAndLater(shots, since, gaugeStep),
     level: (k) =>
       meanOf(
         last(k).map((shot) => shot.level),
@@ -174,14 +193,19 @@ export function recentShots(
     },
     beside: (probe, k) => {
       const key = probe * SHOTS + k
-      if (!beside.has(key)) beside.set(key, besideOthers(shots, probe, k, usualMeter, zone))
+      if (!beside.has(key)) beside.set(key, besideOthers(shots, probe, k, meteredOf, zone))
       return beside.get(key) as BesideOthers | null
     },
     error: (k) => last(k).reduce((sum, shot) => sum + shot.error / k, 0) / Math.sqrt(k),
     sure: (k) => last(k).every((shot) => shot.sure),
     filled: (k) => last(k).reduce((sum, { volume }) => sum + volume / k, 0) / zone.volume,
+    water: shots.length === 0 ? Infinity : (SHOTS * volumeOf(shots)) / shots.length,
     since: (k) => last(k)[0]?.time ?? 0,
   }
+}
+
+function volumeOf(shots: readonly ShotEvidence[]): number {
+  return shots.reduce((sum, { volume }) => sum + volume, 0)
 }
 
 /** When the last 24 hours of shots began; of few shots a third are of the day. */
@@ -190,16 +214,16 @@ function dayOf(shots: readonly ShotEvidence[]): number {
   return last === undefined ? 0 : Math.max(last.time - 86400, shots[Math.floor((shots.length * 2) / 3)]!.time)
 }
 
-/** Shares of the last k shots that drained. The newest is drained when the next one begins. */
-function drainedOf(shots: readonly ShotEvidence[], k: number): (number | null)[] {
-  const ended = shots.at(-1)?.drained === null ? shots.slice(0, -1) : shots
-  return ended.slice(-k).map(({ drained }) => drained)
-}
+/** A meter that has counted nothing yet may be waiting for its first pulse: most pulse by a litre or less. Chosen. Unit: L. */
+const FIRST = 2
 
-/** Three shots that rose make sure: chosen. */
-function meterIsDead(shots: readonly ShotEvidence[]): boolean {
-  const rose = shots.filter(({ rises }) => rises.some((rise) => rise !== null && rise >= 0.6)).slice(-3)
-  return rose.length === 3 && rose.every(({ metered }) => metered !== null && metered < DEAD)
+/** Three shots that rose make sure, or as many as bring more than the meter counts in one step: chosen. */
+function meterIsDead(shots: readonly ShotEvidence[], { grain, step }: CounterWatch): boolean {
+  const rose = shots.filter(({ rises }) => rises.some((rise) => rise !== null && rise >= 0.6))
+  if (grain === 0) return rose.length >= 3 && volumeOf(rose) > FIRST
+  const k = shotsToldBy(rose, step, 3)
+  const share = k === null ? null : shareOf(rose.slice(-k), { share: ({ metered }) => metered, step, usual: 1 })
+  return share !== null && share < DEAD
 }
 
 /** Whether a probe began its last k shots near the highest level of its own before; null where it is not known. */

@@ -2,7 +2,7 @@ import type { StateReader } from '../../../record/restore-state.js'
 import type { BalanceMark } from '../watch/found-water.js'
 import type { BalanceWatch } from '../watch/watch-balance.js'
 import type { ClockWatch } from '../watch/watch-clock.js'
-import type { CounterWatch } from '../watch/watch-counter.js'
+import { type CounterWatch, MAX_LATE } from '../watch/watch-counter.js'
 import type { SteadyWatch } from '../watch/watch-feed.js'
 import { type GaugeWatch, TIMES } from '../watch/watch-gauge.js'
 import type { PairWatch } from '../watch/watch-pairs.js'
@@ -43,7 +43,9 @@ export function counter(reader: StateReader): CounterWatch {
     changed: reader.numberOrNull('changed'),
     until: reader.numberOrNull('until'),
     awaited: reader.numberOrNull('awaited'),
-    lag: reader.number('lag', 0, 3600),
+    lag: reader.number('lag', 0, MAX_LATE),
+    grain: reader.number('grain', 0),
+    step: reader.number('step', 0),
   }
 }
 

@@ -1,6 +1,7 @@
 import type { CauseCode, Suspicion } from '../cause/cause.js'
 import type { DayBesideBefore } from '../shots/day-beside-before.js'
 import type { FirstAndLater } from '../shots/first-and-later.js'
+import type { NothingDrained } from '../shots/nothing-drained.js'
 import type { RecentShots } from '../state/recent-shots.js'
 import type { UsualShares, ZoneWatchState } from '../state/zone-state.js'
 import { LEAK } from '../watch/watch-valve.js'
@@ -32,7 +33,8 @@ export function gaugeLies({ valve }: ZoneWatchState, recent: RecentShots): boole
 
 export function drainsBeyond({ drained, minDrained }: RecentShots): boolean {
   const min = minDrained(4) ?? 0
-  return min > BEYOND || (min > OF_EACH && (drained(8) ?? 0) > BEYOND)
+  const last = drained(min > BEYOND ? 4 : 8) ?? 0
+  return min > OF_EACH && last > BEYOND
 }
 
 /** Four shots rise by far too little, and drain what is missing; or eight rise well, and nothing drains. */
@@ -49,6 +51,7 @@ function atOnce(recent: RecentShots, usual: UsualShares): Suspicion[] {
         'pour-into-the-gauge',
       ),
     ]
+  if (recent.undrained !== null) return [deadGauge(recent.undrained, usual)]
   if (drained === null || best === null || usual.drainedShots < 8) return []
   const because = [
     evidence('drained-share', drained, '1', { usual: usual.drained, time: recent.since(4) }),
@@ -61,10 +64,15 @@ function atOnce(recent: RecentShots, usual: UsualShares): Suspicion[] {
     drained - usual.drained > Math.max(0.08, 0.4 * (1 - best))
   )
     return [suspicion('channelling', 'caution', 0.85, because, 'small-shots-and-weigh')]
-  const [eight, long] = [recent.best(8), recent.drained(8)]
-  if (eight !== null && long !== null && eight > 0.75 && usual.drained > 0.015 && long < 0.15 * usual.drained)
-    return [suspicion('drain-gauge-wrong', 'caution', 0.85, because, 'pour-into-the-gauge')]
   return []
+}
+
+function deadGauge({ drained, rise, since }: NothingDrained, usual: UsualShares): Suspicion {
+  const because = [
+    evidence('drained-share', drained, '1', { usual: usual.drained, time: since }),
+    evidence('rise-share', rise, '1', { usual: 1, time: since }),
+  ]
+  return suspicion('drain-gauge-wrong', 'caution', 0.85, because, 'pour-into-the-gauge')
 }
 
 /** A day whose shots rose by less and drained what is missing: it ran past. Chosen on rehearsals. Unit: 1. */

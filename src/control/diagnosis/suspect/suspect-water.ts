@@ -85,14 +85,17 @@ const TOO_MANY = 3
 
 /** What the meter says, against the rises. */
 function meteredShots(recent: RecentShots): Suspicion[] {
-  const metered = recent.metered(3)
+  const k = recent.shotsOfMeter(3)
+  const metered = recent.metered(k)
   // Shots that differ are a change under way: the next one tells.
   if (metered === null || Math.abs((recent.metered(1) ?? metered) - metered) > 0.1) return []
-  const best = recent.best(3)
-  const because = [shareOfMeter(metered, recent, 3)]
-  if (best !== null) because.push(evidence('rise-share', best, '1', { usual: 1, time: recent.since(3) }))
+  const best = recent.best(k)
+  const because = [shareOfMeter(metered, recent, k)]
+  if (best !== null) because.push(evidence('rise-share', best, '1', { usual: 1, time: recent.since(k) }))
   if (metered < DEAD)
-    return best !== null && best >= 0.6 ? [suspicion('flow-meter-wrong', 'caution', 0.9, because, 'fill-a-bucket')] : []
+    return recent.meterIsDead && best !== null && best >= 0.6
+      ? [suspicion('flow-meter-wrong', 'caution', 0.9, because, 'fill-a-bucket')]
+      : []
   const less = best !== null && best < 0.85
   if (metered < 0.87) {
     const partial = best === null ? 0.7 : less ? 0.9 : 0.65

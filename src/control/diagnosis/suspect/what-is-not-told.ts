@@ -1,8 +1,10 @@
 import type { CauseCode, Diagnosis, Suspicion, UnknownReason } from '../cause/cause.js'
+import { TOGETHER } from '../shots/waterings.js'
 import type { RecentShots } from '../state/recent-shots.js'
 import type { ZoneWatchState } from '../state/zone-state.js'
 import { canJudge } from '../watch/can-judge.js'
 import { isFrozen, isNoisy } from '../watch/probe-doubts.js'
+import { tells } from '../watch/steps-of-counter.js'
 import { isSlow } from '../watch/time-apart.js'
 import { isBelowRain } from '../watch/watch-feed.js'
 import { LEAK } from '../watch/watch-valve.js'
@@ -46,6 +48,9 @@ function unknownOfShots(recent: RecentShots, trusted: number, seldom: boolean, o
   return Object.fromEntries(OF_SHOTS.map((code) => [code, reason]))
 }
 
+/** Shots of which the usual share that drains is known. */
+const KNOWN = 8
+
 function unknownOfZone(
   state: ZoneWatchState,
   recent: RecentShots,
@@ -54,10 +59,15 @@ function unknownOfZone(
 ): Unknown {
   const unknown: Unknown = {}
   if (seldom) unknown['probes-swapped'] = 'readings-far-apart'
-  if (seldom && recent.day === null) unknown['drain-gauge-wrong'] = 'readings-far-apart'
-  if (!state.valve.hasMeter) unknown['flow-meter-wrong'] = 'no-flow-meter'
-  else if (state.valve.meter.lag >= responseTime) unknown['flow-meter-wrong'] = 'counts-too-late'
-  if (!state.valve.hasDrain) unknown['drain-gauge-wrong'] = 'no-drain-gauge'
+  const { meter, gauge, hasMeter, hasDrain } = state.valve
+  if (!hasMeter) unknown['flow-meter-wrong'] = 'no-flow-meter'
+  else if (meter.lag >= responseTime || !tells(meter.step, recent.water))
+    unknown['flow-meter-wrong'] = 'counts-too-late'
+  if (!hasDrain) unknown['drain-gauge-wrong'] = 'no-drain-gauge'
+  else if (state.usual.drainedShots < KNOWN) unknown['drain-gauge-wrong'] = 'too-few-shots'
+  else if (gauge.lag >= TOGETHER || 2 * gauge.step > state.usual.drained * recent.water)
+    unknown['drain-gauge-wrong'] = 'counts-too-late'
+  else if (seldom && recent.day === null) unknown['drain-gauge-wrong'] = 'readings-far-apart'
   if (state.feed.count === 0) unknown['feed-tank-wrong'] = 'no-feed-ec'
   else if (isBelowRain(state.feed.usual)) unknown['feed-tank-wrong'] = 'ec-below-rain'
   if (!state.hasTemperature) unknown['temperature-driven'] = 'no-temperature'

@@ -33,7 +33,12 @@ export function withFull(
 ): readonly FullLevels[] {
   const volume = (zone.flow * (shot.end - shot.start)) / 3600
   const waited = Math.min(zone.responseTime, now - shot.end)
-  if (!valve.hasDrain || !(volume > 0) || waited < 240 || valve.drainedSince < (usualDrain + DRAINS) * volume)
+  if (
+    !valve.hasDrain ||
+    !(volume > 0) ||
+    waited < 240 ||
+    valve.drainedSince - valve.gauge.step < (usualDrain + DRAINS) * volume
+  )
     return fulls
   const levels = probes.map((probe, i) => {
     const [before, after] = [shot.before[i], meanSince(probe, shot.end + 0.5 * waited)]

@@ -1,4 +1,5 @@
 import { answersOf, type Quarter } from './series-moved.js'
+import { tells } from './steps-of-counter.js'
 import type { Came } from './watch-balance.js'
 import type { ProbeWatch } from './watch-probe.js'
 import type { ValveWatch } from './watch-valve.js'
@@ -38,7 +39,15 @@ export function newTiming(probes: number): TimingWatch {
 export function withTiming(
   timing: TimingWatch,
   came: Came,
-  { probes, valve }: { readonly probes: readonly ProbeWatch[]; readonly valve: ValveWatch },
+  {
+    probes,
+    valve,
+    shots,
+  }: {
+    readonly probes: readonly ProbeWatch[]
+    readonly valve: ValveWatch
+    readonly shots: readonly { readonly volume: number }[]
+  },
   now: number,
   zone: Watched,
 ): TimingWatch {
@@ -49,10 +58,12 @@ export function withTiming(
   const begun = { from: now, ordered: 0, metered: 0, levels }
   // A longer pause than a quarter and a bit has no place in the row.
   if (from === null || now - from > 1.5 * QUARTER) return { ...begun, quarters: [], moved: null }
+  const { meter } = valve
+  const lastShot = shots[shots.length - 1]?.volume ?? 0
   const quarter: Quarter = {
     ordered: sums.ordered,
-    // What a meter counts late belongs to another quarter.
-    metered: valve.hasMeter && valve.meter.lag < QUARTER ? sums.metered : null,
+    // What a meter counts late, or once in some shots, belongs to another quarter.
+    metered: valve.hasMeter && meter.lag < QUARTER && tells(meter.step, lastShot) ? sums.metered : null,
     change: meanChange(timing.levels, levels, zone.full - 0.01),
   }
   const quarters = [...timing.quarters, quarter].slice(-QUARTERS)

@@ -1,3 +1,4 @@
+import { flowIn } from './flow-in.js'
 import { known, type WatchZoneInput } from './input.js'
 import { awaiting, type Counted, type CounterWatch, counted, isCounting, newCounter } from './watch-counter.js'
 import type { Watched } from './watched.js'
@@ -68,6 +69,15 @@ export const newValve: ValveWatch = {
 const CLOSING = 90
 /** Share of the flow from which on water in closed time counts: chosen, below any valve that weeps in the rehearsals. */
 export const LEAK = 0.01
+/** Share of the flow from which on drain long after a shot counts: chosen, half of that. */
+export const LATE = LEAK / 2
+
+/** What passes and drains in one call is less than so much of the flow. Chosen. Unit: 1. */
+const PASSES = 1.2
+const DRAINS = 0.25
+
+/** After so long a shot has drained. Chosen. Unit: s. */
+const DRAINED = 5400
 
 /** What both counters say. */
 export interface Counts {
@@ -76,16 +86,23 @@ export interface Counts {
 }
 
 export function countsOf(
-  { meter, gauge }: ValveWatch,
+  valve: ValveWatch,
   input: WatchZoneInput,
   now: number,
   passed: number,
   { flow }: Watched,
 ): Counts {
+  const stream = { flow, flowed: lastFlowed(valve, now - passed) }
   return {
-    meter: counted(meter, known(input.metered), now, passed, flow),
-    gauge: counted(gauge, known(input.drained), now, passed, flow),
+    meter: counted(valve.meter, known(input.metered), now, passed, { ...stream, atOnce: PASSES, waits: true }),
+    gauge: counted(valve.gauge, known(input.drained), now, passed, { ...stream, atOnce: DRAINS, waits: false }),
   }
+}
+
+/** When water of the order under way, or of one that has just ended, began to run at the latest. */
+function lastFlowed({ open, lastEnd }: ValveWatch, from: number): number {
+  if (open !== null) return open.start
+  return lastEnd !== null && from - lastEnd < CLOSING ? lastEnd : Number.NEGATIVE_INFINITY
 }
 
 /** Counts what meter and drain say of the time since the last call. */
@@ -115,19 +132,21 @@ function ofShot({ open, lastEnd, meter }: ValveWatch, from: number, until: numbe
 
 function withClosed(valve: ValveWatch, during: boolean, { meter, gauge }: Counts, now: number, zone: Watched) {
   let next = valve
-  if (meter.span > 0 && meter.canBe && !during) {
-    const { span, came } = meter
-    const share = came / ((span / 3600) * zone.flow)
+  const came = during ? null : flowIn(meter, now, zone.flow, LEAK)
+  if (came !== null) {
+    const { share, span } = came
     const closedFlow = valve.closedFlow + (1 - Math.exp(-span / 600)) * (share - valve.closedFlow)
     const closedFlowFor = share > LEAK ? valve.closedFlowFor + span : Math.max(0, valve.closedFlowFor - 3 * span)
-    next = { ...next, closedFlow, closedFlowFor, closedVolume: valve.closedVolume + came }
+    next = { ...next, closedFlow, closedFlowFor, closedVolume: valve.closedVolume + meter.came }
   }
-  const { span, came: left } = gauge
-  if (!(span > 0 && gauge.canBe) || ofShot(valve, now - span, now) || now - (valve.lastEnd ?? -Infinity) < 5400)
+  const left = flowIn(gauge, now, zone.flow, LATE)
+  // A tip of a bucket is of all the time since the one before.
+  const from = gauge.came > 0 ? gauge.since : now - gauge.span
+  if (left === null || valve.open !== null || from - gauge.counter.lag < (valve.lastEnd ?? -Infinity) + DRAINED)
     return next
-  const share = left / ((span / 3600) * zone.flow)
+  const { share, span } = left
   const lateDrain = valve.lateDrain + (1 - Math.exp(-span / 1800)) * (share - valve.lateDrain)
-  const lateDrainFor = share > 0.005 ? valve.lateDrainFor + span : Math.max(0, valve.lateDrainFor - 3 * span)
+  const lateDrainFor = share > LATE ? valve.lateDrainFor + span : Math.max(0, valve.lateDrainFor - 3 * span)
   return { ...next, lateDrain, lateDrainFor }
 }
 
@@ -162,6 +181,8 @@ export function withOrder(
       open,
       shot,
       meter: awaiting(after.meter, now),
+      // Drain comes soon after its own shot, or not at all.
+      gauge: { ...after.gauge, awaited: now },
       closedVolume: 0,
       drainedSince: merged ? after.drainedSince : 0,
     },
