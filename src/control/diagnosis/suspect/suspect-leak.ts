@@ -8,7 +8,7 @@ import { levelOf } from '../watch/level-of-probe.js'
 import { lineOf } from '../watch/night-line.js'
 import { isLong } from '../watch/watch-night.js'
 import { fallOfHour } from '../watch/watch-pairs.js'
-import { LEAK } from '../watch/watch-valve.js'
+import { LATE, LEAK } from '../watch/watch-valve.js'
 import type { Watched } from '../watch/watched.js'
 import { evidence, suspicion } from './suspicion.js'
 import { canTellLevel } from './trust.js'
@@ -45,7 +45,7 @@ function byMeter({ valve }: ZoneWatchState): Suspicion[] {
 }
 
 function byDrain({ valve }: ZoneWatchState): Suspicion[] {
-  if (!(valve.lateDrain > 0.005 && valve.lateDrainFor >= 1800)) return []
+  if (!(valve.lateDrain > LATE && valve.lateDrainFor >= 1800)) return []
   const because = [evidence('drain-long-after-shots', valve.lateDrain, 'share of the flow', { usual: 0 })]
   const much = valve.lateDrain > 0.25
   // Where the meter is still, the water came past it.
@@ -107,7 +107,7 @@ function byFullness(state: ZoneWatchState, now: number, zone: Watched): Suspicio
   const since = shots[shots.length - 2]?.time ?? Infinity
   const isSeen = full.every(({ fallTime }) => fallTime !== null && fallTime > since)
   const late = valve.lastEnd !== null && now - valve.lastEnd > 21600
-  const falls = full.some((probe) => mayFall(state, probes.indexOf(probe), useOf(shots, now, zone)))
+  const falls = full.some((probe) => mayFall(state, probes.indexOf(probe), now, useOf(shots, now, zone)))
   // Shots into a full medium do not show; that nothing falls between them does, once that was seen.
   const vain = isSeen && shots.slice(-2).every((shot) => shot.level !== null && shot.level >= zone.full - 0.003)
   if (!vain && !late) return []
@@ -124,15 +124,22 @@ function byFullness(state: ZoneWatchState, now: number, zone: Watched): Suspicio
 const MIN_FALL = 2e-7
 const OF_USE = 0.05
 
+/** Half hours without a shot whose means tell a fall. Unit: s. */
+const QUIET = 7200
+/** In less light plants drink so little that less than an hour of readings cannot tell it: a seventh of a bright noon. Chosen. Unit: W/m². */
+const DIM = 100
+
 /**
- * Whether a place may fall as plants drink. A long stretch of the dark tells it best, to two of its errors. Less than an hour of readings cannot
- * tell how slowly it falls: means of half hours are asked as well.
+ * Whether a place may fall as plants drink. A long stretch of the dark tells it best, to two of its errors, then the half hours of two hours
+ * without a shot, to one; the readings of late only in the light.
  */
-function mayFall({ probes, pairs, night }: ZoneWatchState, i: number, use: number): boolean {
-  const { fall, times, noise } = probes[i]!
-  const line = lineOf(night.sums[i]!, noise)
-  if (isLong(night) && line.fall !== null) return (line.fall + 2 * line.error) / 3600 > Math.min(MIN_FALL, OF_USE * use)
-  const kept = times[times.length - 1]! - times[0]!
-  const ofHour = fallOfHour(pairs, i)
-  return (kept < 3600 && ofHour !== null ? Math.max(fall, ofHour) : fall) > MIN_FALL
+function mayFall({ probes, pairs, night, valve, light }: ZoneWatchState, i: number, now: number, use: number): boolean {
+  const probe = probes[i]!
+  const min = Math.min(MIN_FALL, OF_USE * use)
+  const line = lineOf(night.sums[i]!, probe.noise)
+  if (isLong(night) && line.fall !== null) return (line.fall + 2 * line.error) / 3600 > min
+  const late = fallOfHour(pairs, i, probe)
+  if (late !== null && now - (valve.lastEnd ?? -Infinity) > QUIET) return late.fall + late.error > min
+  if (light !== null && light < DIM) return true
+  return Math.max(probe.fall, late?.fall ?? 0) > MIN_FALL
 }

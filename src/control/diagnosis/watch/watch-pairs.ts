@@ -1,4 +1,5 @@
 import { maxOf } from '../../../quantity/extremes.js'
+import { timeApart } from './time-apart.js'
 import type { ProbeWatch } from './watch-probe.js'
 
 /** Half-hour means of the probes, to see two of them change places. */
@@ -47,10 +48,16 @@ export function withLevels(pairs: PairWatch, probes: readonly ProbeWatch[], now:
   return { ...open, start: open.start ?? now, sums, counts, seen }
 }
 
-/** Fall of a probe between the last two half hours and the two before. Unit: m³/m³/s. */
-export function fallOfHour({ means }: PairWatch, probe: number): number | null {
-  const [a, b, c, d] = means.slice(-4).map((mean) => mean[probe])
-  return a == null || b == null || c == null || d == null ? null : (a + b - c - d) / (4 * BIN)
+/** Fall of a probe between the last two half hours and the two before, and its standard error by the noise. Unit: m³/m³/s. */
+export function fallOfHour(
+  { means }: PairWatch,
+  i: number,
+  probe: ProbeWatch,
+): { readonly fall: number; readonly error: number } | null {
+  const [a, b, c, d] = means.slice(-4).map((mean) => mean[i])
+  if (a == null || b == null || c == null || d == null) return null
+  const readings = Math.max(1, BIN / timeApart(probe))
+  return { fall: (a + b - c - d) / (4 * BIN), error: probe.noise / Math.sqrt(readings) / (2 * BIN) }
 }
 
 function shut(pairs: PairWatch, probes: readonly ProbeWatch[], now: number, moved: number): PairWatch {
