@@ -77,11 +77,31 @@ describe('times of readings', () => {
     const inputs = sent(({ now }, minute) => (minute % 700 === 699 ? { now: now - 61 } : {}))
     expect(codes(inputs)).toEqual([])
   })
+  it('a clock that goes ahead by an hour makes no readings late', () => {
+    const inputs = sent(({ now }, minute) => ({ now: now + (minute > 700 ? 3600 : 0) }))
+    expect(codes(inputs)).toEqual(['clock-wrong', 'power-cut'])
+  })
   it('beside a clock that flaps by an hour nothing is said of water and meter', () => {
     const inputs = sent(({ now }, minute) => ({ now: now + (minute > 700 && minute % 40 < 20 ? 3600 : 0) }))
     const told = codes(inputs)
     expect(told).toContain('clock-wrong')
     for (const code of ['flow-meter-wrong', 'partial-water', 'no-water']) expect(told).not.toContain(code)
+  })
+})
+
+describe('an EC of the feed that comes in microsiemens one time in seven, also the first', () => {
+  it('is a slip of units, and no feed that changed', () => {
+    const feed = (minute: number) => (minute % 7 === 0 ? 2100 : 2.1) as never
+    expect(codes(sent((_, minute) => ({ feedEC: feed(minute) })))).not.toContain('feed-tank-wrong')
+  })
+})
+
+describe('a zone that is full in the evening', () => {
+  it('and falls as plants drink in the dark has no stuck valve, though an hour of readings does not show it', () => {
+    const shots = [400, 450, 500, 550]
+    const metered = (minute: number) => (shots.some((at) => minute >= at && minute < at + 2) ? 1 : 0)
+    const inputs = scripted({ ...base, minutes: 1200, shots, metered, start: 0.745, use: 0.000015 })
+    expect(codes(sent(() => ({ light: 0 }), inputs))).toEqual([])
   })
 })
 

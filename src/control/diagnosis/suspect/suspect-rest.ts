@@ -79,6 +79,9 @@ function bySender({ probes, standing, clock }: ZoneWatchState, zone: Watched): S
   // What was read right after a call waits for the next one.
   if (age < -300 || (age > 1500 + clock.cadence && spread < 0.1 * age))
     return [suspicion('clock-wrong', 'caution', 0.8, because, 'set-the-clock')]
+  // Beside a clock that went ahead all of them are as old as its leap.
+  const trouble = standingTrouble(clock)
+  if (trouble?.kind === 'ahead' && age < trouble.size + zone.maxAge) return []
   const isTold = standing.some(({ code }) => code === 'no-readings')
   if (age > (isTold ? YOUNG_AGAIN : 1) * zone.maxAge)
     return [suspicion('no-readings', 'caution', 0.7, because, 'look-at-gateway')]

@@ -86,9 +86,9 @@ function rateLimit({ jitter, cadence }: ClockWatch): number {
   return Math.max(0.015, cadence === 0 ? 0 : (0.5 * jitter) / cadence)
 }
 
-/** Whether the clock went back of late: while it flaps no time between two moments is known. */
+/** Whether the clock went back, or could not be read, of late: meanwhile no time between two moments is known. */
 export function mayFlap({ trouble, calls, cadence }: ClockWatch): boolean {
-  if (trouble?.kind !== 'back') return false
+  if (trouble?.kind !== 'back' && trouble?.kind !== 'unreadable') return false
   const passed = calls - trouble.call
   return passed < FLAPS && passed * cadence < FLAPS_FOR
 }

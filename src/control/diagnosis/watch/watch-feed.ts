@@ -19,7 +19,7 @@ export interface SteadyWatch {
 export const newSteady: SteadyWatch = { usual: 0, count: 0, odd: 0, now: 0, since: null }
 
 /**
- * Ten values make a usual one, a slow mean over five hundred follows it: chosen. Takes a value in; what differs from the usual by more than the
+ * Ten values in a row that are alike make a usual one, a slow mean over five hundred follows it: chosen. Takes a value in; what differs from the usual by more than the
  * tolerance is odd, and not learnt from.
  */
 export function withValue(watch: SteadyWatch, value: number | null, time: number, tolerance: number): SteadyWatch {
@@ -27,6 +27,8 @@ export function withValue(watch: SteadyWatch, value: number | null, time: number
   const { usual, count } = watch
   const odd = count >= 10 && Math.abs(value - usual) > tolerance * usual
   if (odd) return { ...watch, odd: Math.min(1000, watch.odd + 1), now: value, since: watch.since ?? time }
+  if (count > 0 && count < 10 && Math.abs(value - usual) > tolerance * usual)
+    return { usual: value, count: 1, odd: 0, now: value, since: null }
   const next = usual + Math.max(1 / (count + 1), 0.002) * (value - usual)
   return { usual: next, count: Math.min(1e6, count + 1), odd: 0, now: value, since: null }
 }
