@@ -70,7 +70,7 @@ const CLOSING = 90
 /** Share of the flow from which on water in closed time counts: chosen, below any valve that weeps in the rehearsals. */
 export const LEAK = 0.01
 /** Share of the flow from which on drain long after a shot counts: chosen, half of that. */
-export const LATE = LEAK / 2
+export const LATE = 0.005
 
 /** What passes and drains in one call is less than so much of the flow. Chosen. Unit: 1. */
 const PASSES = 1.2
