@@ -1,30 +1,21 @@
-import { knowsPace } from '../clock/known-pace.js'
 import type { Limits } from '../settings/checked-settings.js'
 import type { WateringClock, WateringTally } from '../state/state.js'
+import { EVEN, isKnownPace, isSlower, isSooner, usualPace, WELL_KNOWN } from './tally-pace.js'
 
 /** Hours that are kept: a day, what the clock may gain on it at most, and the hour that has begun. */
 export const TALLY_HOURS = 26
 const HOUR = 3600
-/** Decisions from which on their pace is known: the mean of 64 that scatter by half is good to a sixteenth. */
-const WELL_KNOWN = 64
-/** Decisions of which a pace that is known well is the mean: three days of decisions each minute, so that a clock that runs fast for a night teaches little. Own judgement. */
-const MEMORY = 4096
 /** Most by which the clock may gain on the decisions in a day: `TALLY_HOURS` has room for it. Own judgement. Unit: s. */
 export const PURSE = 1800
 
 /** Plants are asked where decisions come so many times less often. */
 const RARER = 3.5
-/** Where the clock gains no more than this on decisions, it is right and they come a little less often. Own judgement. */
-const EVEN = 1.1
 /** What a hot day takes beyond the usual use, and 26 hours beyond 24: own judgement. */
 const SPARE = 1.25
 /** They are heard after so much of the usual use of a day: three hours or so, in which probes tell it well. Own judgement. */
 const ENOUGH = 0.2
 /** No plants drink so many times their usual use of these hours for so long, at noon of a hot day: own judgement. */
 const PEAK = 3
-
-/** Decisions that come faster for a shorter time teach no pace: a program asks each second while the valve is open, or while somebody looks. Own judgement. Unit: s. */
-const SPELL = 86400
 
 /** What plants drank since the decision before, and what they usually do. Unit: L. */
 export interface Drunk {
@@ -47,11 +38,6 @@ export function freshTally(decideEvery: number | null): WateringTally {
 
 function paceSaid(decideEvery: number | null): Pick<WateringTally, 'pace' | 'decisions'> {
   return { pace: decideEvery ?? 0, decisions: decideEvery === null ? 0 : WELL_KNOWN }
-}
-
-/** Whether decisions have come for long enough. */
-export function isKnownPace({ decisions }: WateringTally): boolean {
-  return decisions >= WELL_KNOWN
 }
 
 /**
@@ -95,31 +81,6 @@ function heardRarer(tally: WateringTally, clock: WateringClock, seen: Drunk | nu
   const next = { ...tally, drank: 0, due: 0 }
   const isHeard = drank > due * Math.max(0.4, (PEAK * tally.pace) / clock.pace)
   return isHeard ? { ...next, pace: clock.pace, decisions: WELL_KNOWN } : next
-}
-
-/** The pace of decisions over a long time. It follows after a day in which they come faster, and hardly where the clock says that they come less often. */
-function usualPace({ pace, decisions, sooner }: WateringTally, passed: number, clock: WateringClock) {
-  if (!knowsPace(clock)) return { pace, decisions, sooner }
-  if (isSooner({ pace, decisions }, clock))
-    return sooner + passed < SPELL
-      ? { pace, decisions, sooner: sooner + passed }
-      : { pace: clock.pace, decisions: WELL_KNOWN, sooner: 0 }
-  if (isSlower({ pace, decisions }, clock, EVEN)) return { pace, decisions, sooner: 0 }
-  const isKnown = decisions >= WELL_KNOWN
-  const taken = Math.min(passed, isKnown ? 8 * pace : HOUR)
-  // By their time: a few that come faster count for little.
-  const share = isKnown ? Math.min(1, taken / pace) / MEMORY : 1 / (decisions + 1)
-  return { pace: pace + (taken - pace) * share, decisions: Math.min(MEMORY, decisions + 1), sooner: 0 }
-}
-
-/** Whether decisions come much more often than they did. */
-function isSooner({ pace, decisions }: Pick<WateringTally, 'pace' | 'decisions'>, clock: WateringClock) {
-  return decisions >= WELL_KNOWN && clock.pace < 0.7 * pace
-}
-
-/** Whether decisions come so many times less often than they did, if the clock is right. */
-function isSlower({ pace, decisions }: Pick<WateringTally, 'pace' | 'decisions'>, clock: WateringClock, times: number) {
-  return decisions >= WELL_KNOWN && clock.pace > times * pace
 }
 
 /** Whether the clock gains on the decisions by more than a day allows. */

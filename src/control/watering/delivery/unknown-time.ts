@@ -1,5 +1,4 @@
 import { clockMode } from '../clock/clock.js'
-import { clockAdvance, NEAR } from '../clock/clock-advance.js'
 import { knowsPace, maxStep } from '../clock/known-pace.js'
 import { HIDES } from '../clock/rarer-decisions.js'
 import type { Limits } from '../settings/checked-settings.js'
@@ -8,7 +7,7 @@ import { passTime } from '../state/given-water.js'
 import type { WateringClock, WateringState, WateringTally, WateringValve } from '../state/state.js'
 import { roomAtPace } from './pace.js'
 import { PART, runFor } from './run-time.js'
-import { isKnownPace } from './tally.js'
+import { isKnownPace } from './tally-pace.js'
 
 /** So much of its excess over one keeps a step that was longest: half of it goes in a day of decisions each minute. Own judgement. */
 const KEEPS = 0.9995
@@ -42,19 +41,6 @@ export function gapBefore({ clock: before, tally, counters }: WateringState, clo
   const burst = Math.min(maxStep((before.same + 1) * before.pace), SCATTER * before.uneven * usual, MAX_BURST)
   const known = Math.max(Math.min(4 * usual, usual + 600), burst)
   return Math.max(0, step - known)
-}
-
-/** Whether the clock steps back from a leap to the time that was counted meanwhile: no time is unknown then. */
-export function isBack(before: WateringClock, clock: WateringClock): boolean {
-  if (before.raw === null || clock.raw === null || clock.raw >= before.raw) return false
-  return clockAdvance(before) > NEAR && Math.abs(clockAdvance(clock)) <= NEAR
-}
-
-/** Whether it returns from a leap, on or back, to just what was counted: no decision can be missing. */
-export function isJustBack(before: WateringClock, clock: WateringClock): boolean {
-  const isSameStart = before.base === clock.base
-  const leapt = Math.abs(clockAdvance(before))
-  return isSameStart && leapt > HIDES * before.pace && Math.abs(clockAdvance(clock)) < before.pace / 2
 }
 
 /** How a step of the clock compares with the pace of decisions; zero where that is not known. */
