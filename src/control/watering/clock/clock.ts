@@ -24,8 +24,7 @@ export function tick(clock: WateringClock, now: unknown, sent: number | null, ho
 }
 
 function tickAlone(clock: WateringClock, now: unknown, hours: readonly Hours[]): WateringClock {
-  // A clock that cannot be read for a while says as little as one that stands still, and nothing speaks against it.
-  if (!isMoment(now)) return clock.raw !== null && knowsPace(clock) ? repeated(clock) : failed(clock, clock.raw)
+  if (!isMoment(now)) return unread(clock)
   if (clock.raw === null) return { ...clock, raw: now, base: now - clock.elapsed }
   const step = now - clock.raw
   if (step === 0) return repeated(clock)
@@ -162,6 +161,11 @@ function repeated(clock: WateringClock): WateringClock {
   const lent = clock.lent + clock.pace
   if (same <= maxSame(clock) && clock.bad < 10) return { ...clock, same, lent, elapsed: clock.elapsed + clock.pace }
   return { ...counted(clock), same, lent, steady: 0, bad: Math.min(20, clock.bad + 1) }
+}
+
+/** Weighs more than two decisions with a good clock make up for: where each third moment cannot be read, decisions are counted. */
+function unread(clock: WateringClock): WateringClock {
+  return { ...failed(clock, clock.raw), bad: Math.min(20, clock.bad + 3) }
 }
 
 function failed(clock: WateringClock, raw: number | null): WateringClock {
