@@ -114,6 +114,8 @@ export function passUneven(
   const { uneven: before, unproven: since } = state.clock
   const kept = 1 + (before - 1) * KEEPS
   const unproven = state.valve.opened === null ? since : 0
+  // A step that the clock itself took for a leap says nothing of decisions.
+  if (clock.steady === 0) return { uneven: kept, unproven }
   const steps = stepInPaces(state.clock, clock, state.tally)
   const isLong = steps > HIDES && !isUsual(state.clock, clock)
   if (couldOpen(state, clock, limits))
