@@ -41,13 +41,13 @@ export function judgeRequest(
 
 function judgeDay(
   volume = 0,
-  flow = Number.MAX_VALUE,
+  flow = Infinity,
   limits: Loose<SafeLimits>,
   facts: Loose<WateringFacts>,
 ): WateringRefusal[] {
   const refusals: WateringRefusal[] = []
   const limit = limitOf(limits, 'maxPerDay', 'L', refusals)
-  // Nor does a limit that a valve open all day does not reach.
+  // A limit that a valve open all day does not reach limits nothing.
   if (limit !== undefined && limit > flow * 24)
     refusals.push({ code: 'limits-contradict', level: 'danger', about: 'maxPerDay' })
   const given = known(facts.givenInDay, 0)

@@ -1,6 +1,7 @@
 import { middle } from '../../middle.js'
 import type { Watched } from '../watch/watched.js'
 import type { ShotEvidence } from './judge-shot.js'
+import { volumeOf } from './shares-of-shots.js'
 import { together } from './waterings.js'
 
 /** Waterings of the last 24 hours beside those before. */
@@ -61,7 +62,7 @@ export function dayBesideBefore(
   const risesBefore = before.flatMap(({ rise }) => (rise === null ? [] : [rise]))
   if (rises.length < OF_DAY || risesBefore.length < EARLIER) return null
   const drainedBefore = middle(day.map(({ usual }) => usual))
-  const volume = middle(day.map((one) => one.shots.reduce((sum, shot) => sum + shot.volume, 0)))
+  const volume = middle(day.map((one) => volumeOf(one.shots)))
   if (STEPS * step > drainedBefore * volume) return null
   const timesBefore = ({ drained, usual }: Compared) => drained / Math.max(1e-3, usual)
   const times = day.map(timesBefore).sort((a, b) => a - b)
@@ -103,7 +104,7 @@ function wateringsOf(shots: readonly ShotEvidence[], zone: Watched): Watering[] 
       const lastLevel = group[group.length - 1]!.level
       if (level === null || lastLevel === null) return []
       if (group.some(({ drained }) => drained === null)) return []
-      const volume = group.reduce((sum, one) => sum + one.volume, 0)
+      const volume = volumeOf(group)
       const drained = group.reduce((sum, one) => sum + one.drained! * one.volume, 0) / volume
       const rises = group.flatMap((shot) => riseWithRoom(shot, zone) ?? [])
       const rise = rises.length === 0 ? null : rises.reduce((sum, one) => sum + one / rises.length, 0)

@@ -9,8 +9,9 @@ export interface NothingDrained {
   readonly since: number
 }
 
-/** Shots that make sure, what each rises at least, and what drains of them at most as a share of the usual. Chosen on rehearsals. */
-const SHOTS = 8
+/** Shots of which the usual share that drains is known, and that make sure. Chosen on rehearsals. */
+export const KNOWN = 8
+/** What each of them rises at least, and what drains of them at most as a share of the usual. Chosen on rehearsals. */
 const ROSE = 0.75
 const NOTHING = 0.15
 /** So small a usual share is none of which the lack can be seen. Chosen. Unit: 1. */
@@ -25,7 +26,7 @@ export function nothingDrained(
   { drained: usual, drainedShots }: DrainedShare,
   step: number,
 ): NothingDrained | null {
-  if (drainedShots < SHOTS || usual <= MIN_USUAL) return null
+  if (drainedShots < KNOWN || usual <= MIN_USUAL) return null
   let [count, volume, drained, rises] = [0, 0, 0, 0]
   for (let k = shots.length - 1; k >= 0; k--) {
     const shot = shots[k]!
@@ -35,7 +36,7 @@ export function nothingDrained(
     volume += shot.volume
     drained += shot.drained * shot.volume
     rises += rise
-    if (count < SHOTS || usual * volume < 2 * step) continue
+    if (count < KNOWN || usual * volume < 2 * step) continue
     return drained < NOTHING * usual * volume
       ? { drained: drained / volume, rise: rises / count, since: shot.time }
       : null

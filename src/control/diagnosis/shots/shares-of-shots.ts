@@ -15,16 +15,21 @@ interface OfCounter {
  * Null where it did not tell of each.
  */
 export function shareOf(shots: readonly ShotEvidence[], { share: of, step, usual }: OfCounter): number | null {
-  let [volume, told] = [0, 0]
+  let told = 0
   for (const shot of shots) {
     const share = of(shot)
     if (share === null) return null
-    volume += shot.volume
     told += share * shot.volume
   }
+  const volume = volumeOf(shots)
   if (!(volume > 0)) return null
   const [share, error] = [told / volume, step / volume]
   return Math.min(share + error, Math.max(share - error, usual))
+}
+
+/** Water of shots together. Unit: L. */
+export function volumeOf(shots: readonly Pick<ShotEvidence, 'volume'>[]): number {
+  return shots.reduce((sum, { volume }) => sum + volume, 0)
 }
 
 /** How many of the last shots, and at least so many, a counter can tell of; null where all of them are too little water. */

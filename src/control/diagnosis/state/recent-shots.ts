@@ -3,7 +3,7 @@ import { type DayBesideBefore, dayBesideBefore } from '../shots/day-beside-befor
 import { type FirstAndLater, firstAndLater } from '../shots/first-and-later.js'
 import { hasNoRoom, SHOTS, type ShotEvidence } from '../shots/judge-shot.js'
 import { type NothingDrained, nothingDrained } from '../shots/nothing-drained.js'
-import { shareOf, shotsToldBy } from '../shots/shares-of-shots.js'
+import { shareOf, shotsToldBy, volumeOf } from '../shots/shares-of-shots.js'
 import { type SwappedRises, swappedRises } from '../shots/swapped-rises.js'
 import { TOGETHER } from '../shots/waterings.js'
 import { gaugeOvercounts } from '../watch/gauge-overcounts.js'
@@ -152,6 +152,7 @@ export function recentShots(
   // The newest is drained when the next one begins.
   const ended = shots.at(-1)?.drained === null ? shots.slice(0, -1) : shots
   const isLate = valve.gauge.lag >= TOGETHER
+  const isDead = meterIsDead(shots, valve.meter)
   const beside = new Map<number, BesideOthers | null>()
   const since = dayOf(shots)
   return {
@@ -164,7 +165,7 @@ export function recentShots(
       return shown.length === 0 || shown.includes('full') ? null : maxOf(shown as number[])
     }),
     // One that counted nothing yet tells no shot.
-    metered: (k) => (valve.meter.grain === 0 && !meterIsDead(shots, valve.meter) ? null : meteredOf(last(k))),
+    metered: (k) => (valve.meter.grain === 0 && !isDead ? null : meteredOf(last(k))),
     shotsOfMeter: (k) => shotsToldBy(shots, meterStep, k) ?? k,
     drained: (k) => (ended.length < k ? null : drainedOf(ended.slice(-k))),
     minDrained: (k) => {
@@ -173,7 +174,7 @@ export function recentShots(
     },
     undrained: nothingDrained(ended, usual, gaugeStep),
     overcounts: gaugeOvercounts(usual, probes),
-    meterIsDead: meterIsDead(shots, valve.meter),
+    meterIsDead: isDead,
     swapped: swappedRises(shots, probes),
     // A gauge that counts so late tells of another watering.
     day: isLate ? null : dayBesideBefore(shots, since, gaugeStep, zone),
@@ -202,10 +203,6 @@ export function recentShots(
     water: shots.length === 0 ? Infinity : (SHOTS * volumeOf(shots)) / shots.length,
     since: (k) => last(k)[0]?.time ?? 0,
   }
-}
-
-function volumeOf(shots: readonly ShotEvidence[]): number {
-  return shots.reduce((sum, { volume }) => sum + volume, 0)
 }
 
 /** When the last 24 hours of shots began; of few shots a third are of the day. */

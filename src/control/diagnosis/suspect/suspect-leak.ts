@@ -8,7 +8,7 @@ import { levelOf } from '../watch/level-of-probe.js'
 import { lineOf } from '../watch/night-line.js'
 import { isLong } from '../watch/watch-night.js'
 import { fallOfHour } from '../watch/watch-pairs.js'
-import { LATE, LEAK } from '../watch/watch-valve.js'
+import { drainsLate, LEAK } from '../watch/watch-valve.js'
 import type { Watched } from '../watch/watched.js'
 import { evidence, suspicion } from './suspicion.js'
 import { canTellLevel } from './trust.js'
@@ -45,7 +45,7 @@ function byMeter({ valve }: ZoneWatchState): Suspicion[] {
 }
 
 function byDrain({ valve }: ZoneWatchState): Suspicion[] {
-  if (!(valve.lateDrain > LATE && valve.lateDrainFor >= 1800)) return []
+  if (!drainsLate(valve)) return []
   const because = [evidence('drain-long-after-shots', valve.lateDrain, 'share of the flow', { usual: 0 })]
   const much = valve.lateDrain > 0.25
   // Where the meter is still, the water came past it.

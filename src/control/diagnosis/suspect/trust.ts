@@ -3,7 +3,7 @@ import type { ZoneWatchState } from '../state/zone-state.js'
 import { canJudge } from '../watch/can-judge.js'
 import { levelOf } from '../watch/level-of-probe.js'
 import type { ProbeWatch } from '../watch/watch-probe.js'
-import { LATE } from '../watch/watch-valve.js'
+import { drainsLate } from '../watch/watch-valve.js'
 import type { Watched } from '../watch/watched.js'
 
 const DAY = 86400
@@ -20,7 +20,7 @@ export function canTellLevel(probe: ProbeWatch, now: number, zone: Watched): boo
 /** Whether the zone is full by a probe that can be trusted or by drain that runs on. */
 export function fullOrNot(state: ZoneWatchState, now: number, zone: Watched): Diagnosis['full'] {
   const { probes, valve, pairs } = state
-  if (valve.hasDrain && valve.lateDrain > LATE && valve.lateDrainFor >= 1800) return { known: true, value: true }
+  if (valve.hasDrain && drainsLate(valve)) return { known: true, value: true }
   const swapped = pairs.swap !== null && now - pairs.swap.time < DAY
   const told = swapped ? [] : probes.filter((probe) => canTellLevel(probe, now, zone))
   if (told.length === 0) return { known: false, reason: 'no-trusted-probe' }

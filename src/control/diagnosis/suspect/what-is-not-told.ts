@@ -1,4 +1,5 @@
 import type { CauseCode, Diagnosis, Suspicion, UnknownReason } from '../cause/cause.js'
+import { KNOWN } from '../shots/nothing-drained.js'
 import { TOGETHER } from '../shots/waterings.js'
 import type { RecentShots } from '../state/recent-shots.js'
 import type { ZoneWatchState } from '../state/zone-state.js'
@@ -47,9 +48,6 @@ function unknownOfShots(recent: RecentShots, trusted: number, seldom: boolean, o
   const reason = outOfStep ? 'series-out-of-step' : trusted === 0 ? 'no-trusted-probe' : fewShots
   return Object.fromEntries(OF_SHOTS.map((code) => [code, reason]))
 }
-
-/** Shots of which the usual share that drains is known. */
-const KNOWN = 8
 
 function unknownOfZone(
   state: ZoneWatchState,

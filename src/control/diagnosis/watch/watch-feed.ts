@@ -25,10 +25,10 @@ export const newSteady: SteadyWatch = { usual: 0, count: 0, odd: 0, now: 0, sinc
 export function withValue(watch: SteadyWatch, value: number | null, time: number, tolerance: number): SteadyWatch {
   if (value === null || value < 0) return watch
   const { usual, count } = watch
-  const odd = count >= 10 && Math.abs(value - usual) > tolerance * usual
-  if (odd) return { ...watch, odd: Math.min(1000, watch.odd + 1), now: value, since: watch.since ?? time }
-  if (count > 0 && count < 10 && Math.abs(value - usual) > tolerance * usual)
-    return { usual: value, count: 1, odd: 0, now: value, since: null }
+  const isOff = count > 0 && Math.abs(value - usual) > tolerance * usual
+  if (isOff && count >= 10)
+    return { ...watch, odd: Math.min(1000, watch.odd + 1), now: value, since: watch.since ?? time }
+  if (isOff) return { usual: value, count: 1, odd: 0, now: value, since: null }
   const next = usual + Math.max(1 / (count + 1), 0.002) * (value - usual)
   return { usual: next, count: Math.min(1e6, count + 1), odd: 0, now: value, since: null }
 }

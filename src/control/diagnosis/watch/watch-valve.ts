@@ -70,7 +70,12 @@ const CLOSING = 90
 /** Share of the flow from which on water in closed time counts: chosen, below any valve that weeps in the rehearsals. */
 export const LEAK = 0.01
 /** Share of the flow from which on drain long after a shot counts: chosen, half of that. */
-export const LATE = 0.005
+const LATE = 0.005
+
+/** Whether drain runs on long after a shot, and has done so for half an hour. */
+export function drainsLate({ lateDrain, lateDrainFor }: ValveWatch): boolean {
+  return lateDrain > LATE && lateDrainFor >= 1800
+}
 
 /** What passes and drains in one call is less than so much of the flow. Chosen. Unit: 1. */
 const PASSES = 1.2

@@ -11,6 +11,8 @@ import { owedAfter, paidBack } from './trembling-clock.js'
 const FIRST_STEP = 3600
 /** A difference between clock and count that is mended without asking: less than any zone or summer time. Own judgement. Unit: s. */
 const MENDED = 1200
+/** A moment that cannot be read weighs more than two good ones make up for: where each third one is of that kind, decisions are counted. Own judgement. */
+const UNREAD = 3
 /** After a day, in which the hours of either had their turn, the clock is believed against the count, if both together leave too few. Own judgement. Unit: s. */
 const BELIEVED = 86400
 
@@ -24,7 +26,7 @@ export function tick(clock: WateringClock, now: unknown, sent: number | null, ho
 }
 
 function tickAlone(clock: WateringClock, now: unknown, hours: readonly Hours[]): WateringClock {
-  if (!isMoment(now)) return unread(clock)
+  if (!isMoment(now)) return failed(clock, clock.raw, UNREAD)
   if (clock.raw === null) return { ...clock, raw: now, base: now - clock.elapsed }
   const step = now - clock.raw
   if (step === 0) return repeated(clock)
@@ -163,12 +165,7 @@ function repeated(clock: WateringClock): WateringClock {
   return { ...counted(clock), same, lent, steady: 0, bad: Math.min(20, clock.bad + 1) }
 }
 
-/** Weighs more than two decisions with a good clock make up for: where each third moment cannot be read, decisions are counted. */
-function unread(clock: WateringClock): WateringClock {
-  return { ...failed(clock, clock.raw), bad: Math.min(20, clock.bad + 3) }
-}
-
-function failed(clock: WateringClock, raw: number | null): WateringClock {
+function failed(clock: WateringClock, raw: number | null, weight = 2): WateringClock {
   const { base, elapsed } = clock
   // Gaps that follow each other are power cuts: the clock that ran steadily in between is taken, and only the last gap is in doubt.
   const isGap = raw !== null && clock.raw !== null && raw > clock.raw && clock.steady >= STEPS_ALIKE
@@ -178,7 +175,7 @@ function failed(clock: WateringClock, raw: number | null): WateringClock {
   const fresh = { stalls: 0, same: 0, lent: 0, owed, longer: 0, longs: 0, steady: 0, byCount: 0, byClock: 0 }
   // A clock that gives any number teaches no pace: eight decisions without a leap have to follow each other.
   const learnt = knowsPace(clock) ? {} : { pace: 0, paces: 0 }
-  return { ...counted(clock), ...fresh, ...learnt, raw, base: taken, bad: Math.min(20, clock.bad + 2) }
+  return { ...counted(clock), ...fresh, ...learnt, raw, base: taken, bad: Math.min(20, clock.bad + weight) }
 }
 
 function counted(clock: WateringClock): WateringClock {

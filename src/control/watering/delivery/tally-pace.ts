@@ -13,7 +13,7 @@ const SPELL = 86400
 const FIRST_STEP = 3600
 
 /** Whether decisions have come for long enough. */
-export function isKnownPace({ decisions }: WateringTally): boolean {
+export function isKnownPace({ decisions }: Pick<WateringTally, 'decisions'>): boolean {
   return decisions >= WELL_KNOWN
 }
 
@@ -25,7 +25,7 @@ export function usualPace({ pace, decisions, sooner }: WateringTally, passed: nu
       ? { pace, decisions, sooner: sooner + passed }
       : { pace: clock.pace, decisions: WELL_KNOWN, sooner: 0 }
   if (isSlower({ pace, decisions }, clock, EVEN)) return { pace, decisions, sooner: 0 }
-  const isKnown = decisions >= WELL_KNOWN
+  const isKnown = isKnownPace({ decisions })
   const taken = Math.min(passed, isKnown ? 8 * pace : FIRST_STEP)
   // By their time: a few that come faster count for little.
   const share = isKnown ? Math.min(1, taken / pace) / MEMORY : 1 / (decisions + 1)
@@ -33,15 +33,11 @@ export function usualPace({ pace, decisions, sooner }: WateringTally, passed: nu
 }
 
 /** Whether decisions come much more often than they did. */
-export function isSooner({ pace, decisions }: Pick<WateringTally, 'pace' | 'decisions'>, clock: WateringClock) {
-  return decisions >= WELL_KNOWN && clock.pace < 0.7 * pace
+export function isSooner(tally: Pick<WateringTally, 'pace' | 'decisions'>, clock: WateringClock) {
+  return isKnownPace(tally) && clock.pace < 0.7 * tally.pace
 }
 
 /** Whether decisions come so many times less often than they did, if the clock is right. */
-export function isSlower(
-  { pace, decisions }: Pick<WateringTally, 'pace' | 'decisions'>,
-  clock: WateringClock,
-  times: number,
-) {
-  return decisions >= WELL_KNOWN && clock.pace > times * pace
+export function isSlower(tally: Pick<WateringTally, 'pace' | 'decisions'>, clock: WateringClock, times: number) {
+  return isKnownPace(tally) && clock.pace > times * tally.pace
 }

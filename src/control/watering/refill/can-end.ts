@@ -18,10 +18,10 @@ export function canEnd({ counters, valve, clock }: WateringState, { lag, drain }
   // Where a share should drain, probes end it as well.
   if (drain === 0 && latched.some((code) => GAUGES.includes(code))) return false
   // A meter that is dead, or counts twice what comes, would keep a zone unfilled for as long as nobody looks.
-  const isMeter = { 'flow-too-large': countsTooMuch(counters.delivery), 'no-flow': isDeadMeter(counters.delivery) }
-  const isWater = (code: LatchedCode) =>
-    FLOWS.includes(code) && !(leaked === 0 && isMeter[code as keyof typeof isMeter])
-  if (!latched.some(isWater)) return true
+  const isMeter = (code: LatchedCode) =>
+    (code === 'flow-too-large' && countsTooMuch(counters.delivery)) ||
+    (code === 'no-flow' && isDeadMeter(counters.delivery))
+  if (!latched.some((code) => FLOWS.includes(code) && !(leaked === 0 && isMeter(code)))) return true
   const isOver = valve.opened === null && clock.elapsed >= valve.closed + lag
   return isOver && leaked === 0 && ordered > 0 && meteredSince >= 0.6 * ordered && meteredSince <= 1.25 * ordered
 }
